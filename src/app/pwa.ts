@@ -1,0 +1,52 @@
+/**
+ * The page's side of the service worker: tells when everything is kept on the phone, when a newer version waits,
+ * and swaps versions when the person says yes.
+ *
+ * Every tab that was controlled reloads when the new worker takes over, not only the one that asked: an old tab would
+ * look for pieces that only the old build had. Nothing is lost, because each answer is stored when it is given.
+ */
+import { signal } from '@preact/signals';
+import { Workbox } from 'workbox-window';
+import { trustedScriptUrl } from './trusted-types';
+
+export const offlineReady = signal(false);
+export const updateReady = signal(false);
+
+const workerUrl = `${import.meta.env.BASE_URL}service-worker.js`;
+let workbox: Workbox | undefined;
+let asked = false;
+
+export async function startPwa(): Promise<void> {
+  if (!('serviceWorker' in navigator) || import.meta.env.DEV) return;
+  const container = navigator.serviceWorker;
+  const wasControlled = container.controller !== null;
+  let reloading = false;
+  container.addEventListener('controllerchange', () => {
+    if (!(wasControlled || asked) || reloading) return;
+    reloading = true;
+    location.reload();
+  });
+
+  workbox = new Workbox(trustedScriptUrl('app-sw', workerUrl), { type: 'classic' });
+  workbox.addEventListener('waiting', () => {
+    updateReady.value = true;
+  });
+  workbox.addEventListener('activated', ({ isUpdate }) => {
+    if (!isUpdate) offlineReady.value = true;
+  });
+  // A worker already in charge has everything: nothing will be announced on this visit.
+  if (wasControlled) offlineReady.value = true;
+  await workbox.register();
+}
+
+/** Asks the server for a newer version; without a connection there is none, and that is no error. */
+export async function checkForUpdate(): Promise<void> {
+  if (!navigator.onLine) return;
+  await workbox?.update().catch(() => undefined);
+}
+
+/** Lets the waiting version take over; the tabs reload when it has. */
+export function applyUpdate(): void {
+  asked = true;
+  workbox?.messageSkipWaiting();
+}

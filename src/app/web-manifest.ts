@@ -1,0 +1,33 @@
+/** The web app manifest. Paths are relative to the manifest itself, so the app also installs from a sub-path. */
+import type { ManifestOptions } from 'vite-plugin-pwa';
+import { manifestWords as words } from '../words/manifest';
+
+/** Same as the ground of the icon and of the dark theme. */
+const ground = '#191510';
+const shortcutIcons = [{ src: 'icons/icon-192.png', sizes: '192x192', type: 'image/png' }];
+
+export const webManifest = (base: string): Partial<ManifestOptions> => ({
+  id: base,
+  name: words.name,
+  short_name: words.name,
+  description: words.description,
+  lang: 'en',
+  dir: 'ltr',
+  start_url: base,
+  scope: base,
+  display: 'standalone',
+  orientation: 'any',
+  theme_color: ground,
+  background_color: ground,
+  categories: ['utilities', 'education'],
+  icons: [
+    { src: 'icons/icon.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' },
+    { src: 'icons/icon-192.png', sizes: '192x192', type: 'image/png', purpose: 'any' },
+    { src: 'icons/icon-512.png', sizes: '512x512', type: 'image/png', purpose: 'any' },
+    { src: 'icons/maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+  ],
+  shortcuts: [
+    { name: words.newPlan, url: `${base}ask`, icons: shortcutIcons },
+    { name: words.onHand, url: `${base}on-hand`, icons: shortcutIcons },
+  ],
+});

@@ -1,0 +1,22 @@
+/**
+ * Keeps the whole app on the phone: every file of a build is fetched when the worker installs, and all pages are
+ * answered from there. A newer worker waits, so that a page never runs with half of another build, until the person
+ * says yes and the page sends SKIP_WAITING.
+ */
+import {
+  cleanupOutdatedCaches,
+  createHandlerBoundToURL,
+  type PrecacheEntry,
+  precacheAndRoute,
+} from 'workbox-precaching';
+import { NavigationRoute, registerRoute } from 'workbox-routing';
+
+declare const self: ServiceWorkerGlobalScope & { readonly __WB_MANIFEST: (PrecacheEntry | string)[] };
+
+precacheAndRoute(self.__WB_MANIFEST);
+cleanupOutdatedCaches();
+registerRoute(new NavigationRoute(createHandlerBoundToURL('index.html')));
+
+self.addEventListener('message', (event) => {
+  if (event.data?.type === 'SKIP_WAITING') void self.skipWaiting();
+});

@@ -1,0 +1,109 @@
+import { cpSync, mkdirSync, readdirSync, readFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import type { Plugin } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
+import { defineConfig, type ViteUserConfig } from 'vitest/config';
+import { webManifest } from './src/app/web-manifest';
+import { assemblyscript } from './src/asm/vite-plugin';
+import { contentSecurityPolicy, securityHeaders } from './src/cli/security-headers.mjs';
+import { manifestWords } from './src/words/manifest';
+
+/** Served under a sub-path? `HALYARD_BASE=/sub/ npm run build`. */
+const base = process.env.HALYARD_BASE ?? '/';
+const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { version: string };
+
+/** The page carries its own policy, for hosts that send no headers. Not in dev, where Vite injects inline styles. */
+const policyInPage: Plugin = {
+  name: 'policy-in-page',
+  apply: 'build',
+  transformIndexHtml: {
+    order: 'post',
+    handler: () => [
+      {
+        tag: 'meta',
+        attrs: { 'http-equiv': 'Content-Security-Policy', content: contentSecurityPolicy },
+        injectTo: 'head-prepend',
+      },
+    ],
+  },
+};
+
+const description: Plugin = {
+  name: 'description',
+  transformIndexHtml: () => [{ tag: 'meta', attrs: { name: 'description', content: manifestWords.description } }],
+};
+
+/** icons/ stands at the top of the project and is served as /icons/, in dev and from the build. */
+function icons(): Plugin {
+  let outDir = '';
+  return {
+    name: 'icons',
+    configResolved(config) {
+      outDir = resolve(config.root, config.build.outDir);
+    },
+    configureServer(server) {
+      server.middlewares.use('/icons', (request, response, next) => {
+        const name = (request.url ?? '').split('?')[0]?.slice(1) ?? '';
+        if (!readdirSync('icons').includes(name)) return next();
+        response.setHeader('Content-Type', name.endsWith('.svg') ? 'image/svg+xml' : 'image/png');
+        response.end(readFileSync(join('icons', name)));
+      });
+    },
+    writeBundle() {
+      mkdirSync(join(outDir, 'icons'), { recursive: true });
+      for (const name of readdirSync('icons').filter((file) => /\.(svg|png)$/.test(file))) {
+        cpSync(join('icons', name), join(outDir, 'icons', name));
+      }
+    },
+  };
+}
+
+const pwa = VitePWA({
+  strategies: 'injectManifest',
+  srcDir: 'sw',
+  filename: 'service-worker.ts',
+  registerType: 'prompt',
+  injectRegister: false,
+  manifest: webManifest(base),
+  includeManifestIcons: false,
+  injectManifest: {
+    globPatterns: ['**/*.{js,css,html,svg,png,wasm,woff2}'],
+    maximumFileSizeToCacheInBytes: 4e6,
+  },
+});
+
+const app: ViteUserConfig = {
+  root: 'src',
+  publicDir: '../public',
+  base,
+  define: { __APP_VERSION__: JSON.stringify(process.env.HALYARD_VERSION ?? version) },
+  build: {
+    outDir: process.env.HALYARD_OUT_DIR ?? '../dist',
+    emptyOutDir: true,
+    target: 'es2022',
+    modulePreload: { polyfill: false },
+    assetsInlineLimit: 0,
+    manifest: true,
+  },
+  worker: { format: 'es', plugins: () => [assemblyscript()] },
+  preview: { headers: securityHeaders },
+  plugins: [assemblyscript(), icons(), description, policyInPage, pwa],
+  test: { root: '.', include: ['tests/**/*.test.{ts,tsx}'] },
+};
+
+/** The headless commands, one file for node; built on demand by src/cli/run.mjs. */
+const cli: ViteUserConfig = {
+  root: 'src',
+  publicDir: false,
+  build: {
+    ssr: 'cli/main.ts',
+    outDir: '../node_modules/.cache/cli',
+    emptyOutDir: true,
+    target: 'node20',
+    rolldownOptions: { output: { entryFileNames: 'main.mjs' } },
+  },
+  ssr: { noExternal: true },
+  plugins: [assemblyscript()],
+};
+
+export default defineConfig(({ mode }) => (mode === 'cli' ? cli : app));
