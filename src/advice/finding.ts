@@ -1,0 +1,150 @@
+/** What rules say: codes and numbers. words/ turns them into sentences; a code without a sentence is a failing test. */
+import type { Working } from '../base/working';
+import type { Band } from '../catalog/bands';
+import type { SourceId } from '../catalog/sources';
+
+/** Numbers in SI or the unit their name ends with (`wireM`, `powerW`), ids of the catalogue, band ids. Never NaN, never undefined. */
+export type Data = Readonly<Record<string, number | string | boolean>>;
+
+export interface Said {
+  readonly code: string;
+  readonly data: Data;
+}
+
+/** A reason for a device, or for leaving one out. */
+export interface Reason extends Said {
+  readonly source: SourceId;
+}
+
+export interface Needs {
+  readonly balance: boolean;
+  readonly transformation: { readonly ratio: number } | null;
+  readonly isolation: boolean;
+}
+
+export type DeviceKind = 'transformer' | 'choke' | 'line' | 'tuner' | 'arrester' | 'radio';
+export type Place = 'feed-point' | 'along-line' | 'building-entry' | 'radio';
+
+/** How to make a device; `code` and `data` word the winding instruction. */
+export interface BuildFinding extends Said {
+  readonly core: string | null;
+  readonly count: number | null;
+  readonly turns: number | null;
+  readonly secondaryTurns: number | null;
+  readonly conductor: string | null;
+  readonly conductorLengthM: number | null;
+  readonly capacitorPf: number | null;
+  readonly box: string;
+}
+
+/** One link of the chain from wire to radio. */
+export interface Link {
+  readonly device: DeviceKind;
+  readonly at: Place;
+  /** Along the line from the feed point, m. */
+  readonly distanceM: number | null;
+  readonly distanceMWorking: Working | null;
+  readonly ratio: number | null;
+  readonly kind: 'voltage' | 'current' | null;
+  readonly ports: { readonly in: 'balanced' | 'unbalanced'; readonly out: 'balanced' | 'unbalanced' } | null;
+  readonly minimumOhm: number | null;
+  readonly minimumOhmBand: Band | null;
+  /** A line of the catalogue and its length, for `line`. */
+  readonly line: string | null;
+  readonly lengthM: number | null;
+  readonly why: readonly Reason[];
+  readonly build: BuildFinding | null;
+  /** Words what to ask for in a shop. */
+  readonly buy: Said;
+}
+
+export interface NotNeeded extends Reason {
+  readonly device: string;
+}
+
+export interface Verdict extends Said {
+  readonly part: number;
+  readonly verdict: 'fits' | 'fits-elsewhere' | 'too-small' | 'wrong';
+}
+
+export type Severity = 'stop' | 'warn' | 'note';
+
+export interface Warning extends Said {
+  readonly id: string;
+  readonly severity: Severity;
+  readonly waysOut: readonly Said[];
+}
+
+/** A piece of wire, line or rope to cut. */
+export interface Cut {
+  readonly piece: string;
+  readonly count: number;
+  readonly finishedM: number;
+  readonly cutM: number;
+  readonly toleranceM: number;
+  /** Where to mark, m from the feed-point end. */
+  readonly marksM: readonly number[];
+  readonly note: Said;
+  readonly working: Working;
+}
+
+export interface Part {
+  readonly item: Said;
+  readonly quantity: number;
+  readonly unit: 'piece' | 'metre' | 'set' | 'pair' | 'roll';
+  readonly have: number;
+  readonly for: Said;
+  readonly substitute: Said;
+  readonly where: 'wire-and-rope' | 'electrical' | 'radio' | 'hardware' | 'made';
+}
+
+export interface BandFinding {
+  readonly band: Band;
+  readonly atMHz: number;
+  readonly feedPoint: { readonly r: number; readonly x: number } | null;
+  readonly swrAtFeedPoint: number | null;
+  readonly swrAtRadio: number | null;
+  readonly lineLossDb: number | null;
+  readonly deviceLossDb: number | null;
+  readonly entryCurrentMa: number | null;
+  readonly shieldCurrentDb: number | null;
+  readonly tunerNeeded: boolean | null;
+  readonly notes: readonly Said[];
+}
+
+export type Before = 'site' | 'up' | 'launch' | 'raise' | 'transmit' | 'leave' | 'storm';
+
+export interface Caution {
+  readonly id: string;
+  /** Lines of the caution catalogue (words/en/cautions.ts), by number. */
+  readonly lines: readonly number[];
+  readonly before: Before;
+  readonly data: Data;
+  readonly source: SourceId;
+  readonly distanceM: number | null;
+  readonly distanceMWorking: Working | null;
+}
+
+export interface Exposure {
+  readonly band: Band;
+  readonly knowingM: number | null;
+  readonly knowingMWorking: Working | null;
+  readonly publicM: number | null;
+  readonly publicMWorking: Working | null;
+  readonly ruleSet: string;
+  readonly decidedBy: Said;
+  readonly nearestPersonOk: boolean | null;
+  readonly powerAtNearestPersonW: number | null;
+}
+
+export interface Step extends Said {
+  readonly id: string;
+  readonly outdoor: boolean;
+  /** Cautions that must be read first. */
+  readonly cautions: readonly string[];
+}
+
+export interface Dispute extends Said {
+  readonly id: string;
+  readonly source: SourceId;
+}

@@ -1,0 +1,58 @@
+/** Which answers can change the plan of this system. Used for the route (no question that cannot matter) and for what is listed as assumed. */
+import { isOpenWireLine } from '../catalog/lines';
+import type { DraftAnswers } from '../design/answers';
+import type { System } from '../design/choices';
+import { needsReturnPath } from './return-path';
+import type { Settled } from './settle';
+
+const hasLengthChoice: readonly System[] = [
+  'centre-fed-half-wave',
+  'inverted-v',
+  'sloper',
+  'open-wire-doublet',
+  'off-centre-fed',
+  'end-fed-half-wave',
+  'non-resonant-end-fed',
+  'quarter-wave-vertical',
+  'non-resonant-vertical',
+  'inverted-l',
+  'full-wave-loop',
+  'parallel-dipoles',
+  'folded-dipole',
+];
+
+export function mattersFor(system: System, answers: DraftAnswers, key: keyof Settled): boolean {
+  const coax = answers.feedLine === undefined || (answers.feedLine !== 'none' && !isOpenWireLine(answers.feedLine));
+  const upright = answers.radiator === 'vertical' || answers.radiator === 'inverted-l';
+  switch (key) {
+    case 'feedFraction':
+      return system === 'off-centre-fed';
+    case 'lengthChoice':
+      return hasLengthChoice.includes(system);
+    case 'loopShape':
+    case 'loopPlane':
+      return system === 'full-wave-loop';
+    case 'feedImpedance':
+    case 'balanced':
+      return system === 'other';
+    case 'returnPath':
+    case 'counterpoiseM':
+      return needsReturnPath(system);
+    case 'radialCount':
+    case 'radialLengthM':
+      return system === 'quarter-wave-vertical' || system === 'non-resonant-vertical' || system === 'inverted-l';
+    case 'endHeightM':
+      return !(answers.radiator === 'vertical' || answers.radiator === 'loop');
+    case 'spanM':
+      return !upright || answers.radiator === 'inverted-l';
+    case 'feedLineLengthM':
+      return answers.feedLine !== 'none';
+    case 'feedLineRoute':
+    case 'runHeightM':
+    case 'entryDistanceM':
+    case 'houseEarth':
+      return coax;
+    default:
+      return true;
+  }
+}

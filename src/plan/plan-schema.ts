@@ -1,0 +1,173 @@
+/**
+ * What the operator is told. A number that is not known (yet) is null, never missing; a number somebody acts on has its working beside it.
+ */
+import * as z from 'zod/mini';
+import { bandIds } from '../catalog/bands';
+import { Answers, Ohms } from '../design/answers';
+import { ruleSetIds, systemIds } from '../design/choices';
+
+const text = z.string();
+const maybe = z.nullable(z.number());
+
+export const Source = z.strictObject({ id: text, title: text, citation: text });
+
+export const Working = z.strictObject({
+  formula: text,
+  inputs: z.record(
+    z.string(),
+    z.strictObject({ value: z.number(), unit: text, from: z.enum(['answer', 'assumed', 'catalogue', 'solved']) }),
+  ),
+  result: z.strictObject({ value: z.number(), unit: text }),
+  source: Source,
+});
+
+const why = z.array(z.strictObject({ code: text, text, source: Source }));
+const port = z.enum(['balanced', 'unbalanced']);
+
+/** How to make a device. `text` says it in one sentence; `choice` holds the figures of the design it came from. */
+export const Build = z.strictObject({
+  core: z.nullable(text),
+  count: maybe,
+  turns: maybe,
+  secondaryTurns: maybe,
+  conductor: z.nullable(text),
+  conductorLengthM: maybe,
+  capacitorPf: maybe,
+  box: text,
+  text,
+});
+
+export const ChainItem = z.strictObject({
+  device: z.enum(['transformer', 'choke', 'line', 'tuner', 'arrester', 'radio']),
+  at: z.enum(['feed-point', 'along-line', 'building-entry', 'radio']),
+  distanceM: maybe,
+  distanceMWorking: z.nullable(Working),
+  ratio: maybe,
+  kind: z.nullable(z.enum(['voltage', 'current'])),
+  ports: z.nullable(z.strictObject({ in: port, out: port })),
+  minimumOhm: maybe,
+  minimumOhmBand: z.nullable(z.enum(bandIds)),
+  line: z.nullable(text),
+  lengthM: maybe,
+  name: text,
+  why,
+  build: z.nullable(Build),
+  buy: text,
+});
+export type ChainItem = z.infer<typeof ChainItem>;
+
+export const Plan = z.strictObject({
+  schema: z.literal(1),
+  system: z.nullable(z.enum(systemIds)),
+  summary: text,
+  needs: z.strictObject({
+    balance: z.boolean(),
+    transformation: z.nullable(z.strictObject({ ratio: z.number() })),
+    isolation: z.boolean(),
+  }),
+  chain: z.array(ChainItem),
+  notNeeded: z.array(z.strictObject({ device: text, why: text, code: text, source: Source })),
+  verdicts: z.array(
+    z.strictObject({ part: z.number(), verdict: z.enum(['fits', 'fits-elsewhere', 'too-small', 'wrong']), why: text }),
+  ),
+  cuts: z.array(
+    z.strictObject({
+      piece: text,
+      name: text,
+      count: z.number(),
+      finishedM: z.number(),
+      cutM: z.number(),
+      toleranceM: z.number(),
+      marksM: z.array(z.number()),
+      stopRule: text,
+      note: text,
+      working: Working,
+    }),
+  ),
+  parts: z.array(
+    z.strictObject({
+      item: text,
+      quantity: z.number(),
+      unit: z.enum(['piece', 'metre', 'set', 'pair', 'roll']),
+      have: z.number(),
+      for: text,
+      substitute: text,
+      where: z.enum(['wire-and-rope', 'electrical', 'radio', 'hardware', 'made']),
+    }),
+  ),
+  bands: z.array(
+    z.strictObject({
+      band: z.enum(bandIds),
+      atMHz: z.number(),
+      feedPoint: z.nullable(Ohms),
+      swrAtFeedPoint: maybe,
+      swrAtRadio: maybe,
+      lineLossDb: maybe,
+      deviceLossDb: maybe,
+      entryCurrentMa: maybe,
+      shieldCurrentDb: maybe,
+      tunerNeeded: z.nullable(z.boolean()),
+      notes: z.array(text),
+    }),
+  ),
+  warnings: z.array(
+    z.strictObject({
+      id: text,
+      severity: z.enum(['stop', 'warn', 'note']),
+      text,
+      why: text,
+      waysOut: z.array(text),
+    }),
+  ),
+  cautions: z.array(
+    z.strictObject({
+      id: text,
+      lines: z.array(z.number()),
+      before: z.enum(['site', 'up', 'launch', 'raise', 'transmit', 'leave', 'storm']),
+      text,
+      why: text,
+      source: Source,
+      distanceM: maybe,
+      distanceMWorking: z.nullable(Working),
+    }),
+  ),
+  exposure: z.array(
+    z.strictObject({
+      band: z.enum(bandIds),
+      knowingM: maybe,
+      knowingMWorking: z.nullable(Working),
+      publicM: maybe,
+      publicMWorking: z.nullable(Working),
+      ruleSet: z.enum(ruleSetIds),
+      decidedBy: text,
+      nearestPersonOk: z.nullable(z.boolean()),
+      powerAtNearestPersonW: maybe,
+    }),
+  ),
+  steps: z.array(z.strictObject({ id: text, text, outdoor: z.boolean(), cautions: z.array(text) })),
+  assumed: z.array(
+    z.strictObject({ key: text, value: z.union([z.string(), z.number(), z.boolean()]), why: text, effect: z.enum(['large', 'middle', 'small']) }),
+  ),
+  disputes: z.array(
+    z.strictObject({ id: text, question: text, one: text, other: text, decides: text, house: text, source: Source }),
+  ),
+  candidates: z.optional(
+    z.array(
+      z.strictObject({
+        system: z.enum(systemIds),
+        answers: Answers,
+        rank: z.number(),
+        score: z.strictObject({
+          bandsServed: z.number(),
+          bandsWithoutTuner: z.number(),
+          radiatedShare: maybe,
+          entryCurrentMa: maybe,
+          partsToBuy: z.number(),
+          stops: z.number(),
+        }),
+        reasons: z.array(text),
+      }),
+    ),
+  ),
+});
+export type Plan = z.infer<typeof Plan>;
