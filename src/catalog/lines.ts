@@ -29,6 +29,10 @@ export type CoaxId = (typeof coaxIds)[number];
 export type OpenLineId = (typeof openLineIds)[number];
 export type LineId = (typeof lineIds)[number];
 
+/** What an operator can answer about the feed line: one of the catalogue, or no line at all. */
+export const feedLineIds = [...lineIds, 'none'] as const;
+export type FeedLineId = (typeof feedLineIds)[number];
+
 interface LineFacts {
   readonly z0Ohm: Sourced;
   readonly velocityFactor: Sourced;
@@ -63,7 +67,7 @@ export interface OpenLine extends LineFacts {
   readonly cladLoss: Sourced<{ readonly atMHz: number; readonly dbPer100M: number }> | null;
 }
 
-export type Line = Coax | OpenLine;
+export type FeedLine = Coax | OpenLine;
 
 const RMS_TO_PEAK = Math.SQRT2;
 const everyHf = practice(1, 'engineering-judgement');
@@ -287,6 +291,7 @@ export const openLines: Readonly<Record<OpenLineId, OpenLine>> = {
   },
 };
 
-export const lines: Readonly<Record<LineId, Line>> = { ...coaxes, ...openLines };
+export const lines: Readonly<Record<LineId, FeedLine>> = { ...coaxes, ...openLines };
 
-export const isCoaxId = (id: LineId): id is CoaxId => id in coaxes;
+/** Two parallel wires, whatever lies between them. */
+export const isOpenWireLine = (id: FeedLineId): id is OpenLineId => id in openLines;
