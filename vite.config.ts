@@ -1,12 +1,13 @@
+// Imports carry their extension here, so that Vite can hand this file to node as it is.
 import { cpSync, mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig, type ViteUserConfig } from 'vitest/config';
-import { webManifest } from './src/app/web-manifest';
-import { assemblyscript } from './src/asm/vite-plugin';
+import { webManifest } from './src/app/web-manifest.ts';
+import { assemblyscript } from './src/asm/vite-plugin.ts';
 import { contentSecurityPolicy, securityHeaders } from './src/cli/security-headers.mjs';
-import { manifestWords } from './src/words/manifest';
+import { manifestWords } from './src/words/manifest.ts';
 
 /** Served under a sub-path? `HALYARD_BASE=/sub/ npm run build`. */
 const base = process.env.HALYARD_BASE ?? '/';
@@ -64,7 +65,7 @@ const pwa = VitePWA({
   filename: 'service-worker.ts',
   registerType: 'prompt',
   injectRegister: false,
-  manifest: webManifest(base),
+  manifest: webManifest(base, manifestWords),
   includeManifestIcons: false,
   injectManifest: {
     globPatterns: ['**/*.{js,css,html,svg,png,wasm,woff2}'],

@@ -1,12 +1,12 @@
 /** The web app manifest. Paths are relative to the manifest itself, so the app also installs from a sub-path. */
 import type { ManifestOptions } from 'vite-plugin-pwa';
-import { manifestWords as words } from '../words/manifest';
+import type { manifestWords } from '../words/manifest';
 
 /** Same as the ground of the icon and of the dark theme. */
 const ground = '#191510';
 const shortcutIcons = [{ src: 'icons/icon-192.png', sizes: '192x192', type: 'image/png' }];
 
-export const webManifest = (base: string): Partial<ManifestOptions> => ({
+export const webManifest = (base: string, words: typeof manifestWords): Partial<ManifestOptions> => ({
   id: base,
   name: words.name,
   short_name: words.name,

@@ -1,0 +1,50 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, inject, test } from 'vitest';
+import { openBrowser, untilKeptOffline } from './support/browser';
+import { buildApp } from './support/build-app';
+import { serveBuilt } from './support/serve';
+
+test('the app opens under its own security policy without a complaint', async () => {
+  const { url } = await serveBuilt();
+  const { page, complaints } = await openBrowser();
+  const response = await page.goto(url);
+  await page.locator('#app > *').first().waitFor();
+  expect(response?.headers()['content-security-policy']).toContain("default-src 'none'");
+  await untilKeptOffline(page);
+  expect(await page.title()).toContain('Halyard');
+  expect(complaints).toEqual([]);
+});
+
+test('the policy in the page alone keeps a foreign script out', async () => {
+  const page = readFileSync(join(inject('builtDir'), 'index.html'), 'utf8');
+  expect(page.indexOf('Content-Security-Policy')).toBeGreaterThan(0);
+  expect(page.indexOf('Content-Security-Policy')).toBeLessThan(page.indexOf('<script'));
+});
+
+test('any page opens with the server gone once the first visit is over', async () => {
+  const server = await serveBuilt();
+  const { page } = await openBrowser();
+  await page.goto(server.url);
+  await untilKeptOffline(page);
+  await server.stop();
+  await expect(fetch(server.url)).rejects.toThrow();
+  await page.reload();
+  await page.locator('#app > *').first().waitFor();
+  await page.goto(`${server.url}some/deep/link?with=a#fragment`);
+  await page.locator('#app > *').first().waitFor();
+  const icon = await page.evaluate(async () => (await fetch('/icons/icon-192.png')).status);
+  expect(icon).toBe(200);
+});
+
+test('the app also works below a path of a host, server gone', async () => {
+  const server = await serveBuilt(buildApp('sub-path', '0.0.0-test', '/field/'), '/field/');
+  const { page, complaints } = await openBrowser();
+  await page.goto(server.url);
+  await page.locator('#app > *').first().waitFor();
+  await untilKeptOffline(page);
+  await server.stop();
+  await page.reload();
+  await page.locator('#app > *').first().waitFor();
+  expect(complaints).toEqual([]);
+});
