@@ -2,6 +2,8 @@
  * Everything the rules judge from: the settled answers, the system they name, and what the catalogue says of the parts. Rules are pure
  * functions of Facts (and of Dimensions, dimensions.ts); wording lives in words/.
  */
+
+import { C0 } from '../base/constants';
 import type { Band, BandEdges } from '../catalog/bands';
 import { bandEdgesMHz, bandIds } from '../catalog/bands';
 import type { FeedLine } from '../catalog/lines';
@@ -9,7 +11,6 @@ import { lines } from '../catalog/lines';
 import { modeAverageFactor } from '../catalog/modes';
 import type { Wire } from '../catalog/wires';
 import { wires } from '../catalog/wires';
-import { C0 } from '../base/constants';
 import type { Answers } from '../design/answers';
 import type { FeedPosition, Radiator, System } from '../design/choices';
 import { mattersFor } from './matters';
@@ -52,7 +53,8 @@ export interface NoSystem {
 /** Facts of an antenna the operator has chosen; `answers` must hold a radiator and a feed position. */
 export function factsOf(answers: Answers): Facts | NoSystem {
   const { radiator, fedAt } = answers;
-  if (radiator === undefined || fedAt === undefined) throw new TypeError('factsOf needs a radiator and a feed position');
+  if (radiator === undefined || fedAt === undefined)
+    throw new TypeError('factsOf needs a radiator and a feed position');
   const wire = wires[answers.wire ?? 'pvc-1.5mm2'];
   const feedLine = answers.feedLine ?? 'rg-58';
   const system = systemOf({

@@ -8,7 +8,11 @@ import type { Answers } from '../design/answers';
 import { nthHalfWaveM } from '../physics/lengths';
 
 /** |L − Ln| / Ln for the nearest n ≥ 1, with its sign (positive: the wire is longer), and that n. */
-export function nearestHalfWave(wireM: number, frequencyMHz: number, wireFactor: number): { n: number; offset: number } {
+export function nearestHalfWave(
+  wireM: number,
+  frequencyMHz: number,
+  wireFactor: number,
+): { n: number; offset: number } {
   const halfWaves = wireM / nthHalfWaveM(1, frequencyMHz, wireFactor);
   let best = { n: 1, offset: Number.POSITIVE_INFINITY };
   for (let n = 1; n <= Math.ceil(halfWaves) + 1; n++) {

@@ -10,8 +10,18 @@ import { isOpenWireLine } from '../catalog/lines';
 import type { Mode } from '../catalog/modes';
 import type { WireId } from '../catalog/wires';
 import type { Answers, Ohms, PartOnHand } from '../design/answers';
-import type { FeedPosition, HouseEarth, LengthChoice, Radiator, ReturnPath, RuleSet, ShackEnd, System } from '../design/choices';
+import type {
+  FeedPosition,
+  HouseEarth,
+  LengthChoice,
+  Radiator,
+  ReturnPath,
+  RuleSet,
+  ShackEnd,
+  System,
+} from '../design/choices';
 import { defaultRuleSet } from './default-rule-set';
+import { compareEffect, type Effect, effectOf } from './effects';
 
 export interface Settled {
   readonly units: 'metric' | 'imperial';
@@ -57,9 +67,6 @@ export interface Settled {
   readonly nearestPowerLineM: number | null;
 }
 
-/** By how much the plan may change when the true answer replaces the assumed one. */
-export type Effect = 'large' | 'middle' | 'small';
-
 export interface Assumed {
   readonly key: keyof Settled;
   readonly value: string | number | boolean;
@@ -67,34 +74,6 @@ export interface Assumed {
   readonly code: string;
   readonly effect: Effect;
 }
-
-const effects: Partial<Record<keyof Settled, Effect>> = {
-  heightM: 'large',
-  spanM: 'large',
-  nearestPowerLineM: 'large',
-  nearestPersonM: 'large',
-  mode: 'large',
-  powerW: 'large',
-  feedLineRoute: 'large',
-  returnPath: 'large',
-  wireLengthM: 'large',
-  feedImpedance: 'large',
-  balanced: 'large',
-  lengthChoice: 'large',
-  feedFraction: 'large',
-  wire: 'middle',
-  feedLine: 'middle',
-  feedLineLengthM: 'middle',
-  endHeightM: 'middle',
-  ground: 'middle',
-  region: 'middle',
-  station: 'middle',
-  focusMHz: 'middle',
-  radialCount: 'middle',
-  houseEarth: 'middle',
-  entryDistanceM: 'middle',
-  ruleSet: 'middle',
-};
 
 /** What the system itself decides: needed to settle the rest, so it is found first (system.ts). */
 export interface SettleContext {
@@ -115,7 +94,7 @@ export function settle(
     if (given !== undefined) return given;
     if (context.matters(key)) {
       const value = typeof fallback === 'object' || fallback === undefined ? 'not-told' : fallback;
-      assumed.push({ key, value: value as string | number | boolean, code: key, effect: effects[key] ?? 'small' });
+      assumed.push({ key, value: value as string | number | boolean, code: key, effect: effectOf(key) });
     }
     return fallback;
   };
@@ -190,8 +169,7 @@ const focusOf = (answers: Answers, region: Region, country: string | null): Reco
     ]),
   );
 
-const rank: Readonly<Record<Effect, number>> = { large: 0, middle: 1, small: 2 };
-const inOrder = (list: readonly Assumed[]): Assumed[] => [...list].sort((a, b) => rank[a.effect] - rank[b.effect]);
+const inOrder = (list: readonly Assumed[]): Assumed[] => [...list].sort((a, b) => compareEffect(a.key, b.key));
 
 export const lineKindOf = (feedLine: FeedLineId): 'coax' | 'open-wire' | 'none' =>
   feedLine === 'none' ? 'none' : isOpenWireLine(feedLine) ? 'open-wire' : 'coax';

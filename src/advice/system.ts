@@ -1,7 +1,7 @@
 /**
  * Which antenna system the answers name, or why they name none. The combination decides; the operator need not know the name.
  */
-import { isOpenWireLine } from '../catalog/lines';
+import { type FeedLineId, isOpenWireLine } from '../catalog/lines';
 import type { FeedPosition, Radiator, System } from '../design/choices';
 
 /** The feed points each radiator has. */
@@ -21,8 +21,7 @@ export interface SystemQuestion {
   readonly radiator: Radiator;
   readonly fedAt: FeedPosition;
   readonly lengthChoice: 'resonant' | 'non-resonant' | 'fixed';
-  /** A line of the catalogue, or none. */
-  readonly feedLine: string;
+  readonly feedLine: FeedLineId;
   /** True when a fixed wire is within 5 % of a half-wave multiple on every wanted band. */
   readonly fixedIsHalfWave: boolean;
 }
@@ -59,10 +58,10 @@ function wireSystem({ radiator, fedAt, lengthChoice, feedLine, fixedIsHalfWave }
   return radiator === 'sloper' ? 'sloper' : 'centre-fed-half-wave';
 }
 
-function verticalSystem({ fedAt, lengthChoice, fixedIsHalfWave, feedLine }: SystemQuestion): System {
+function verticalSystem({ fedAt, lengthChoice, fixedIsHalfWave }: SystemQuestion): System {
   if (fedAt === 'base') return lengthChoice === 'resonant' ? 'quarter-wave-vertical' : 'non-resonant-vertical';
   if (fedAt === 'end') return endFed(lengthChoice, fixedIsHalfWave);
-  return isOpenWireLine(feedLine) || lengthChoice === 'non-resonant' ? 'open-wire-doublet' : 'centre-fed-half-wave';
+  return 'centre-fed-half-wave';
 }
 
 const endFed = (lengthChoice: SystemQuestion['lengthChoice'], fixedIsHalfWave: boolean): System =>

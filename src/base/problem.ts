@@ -1,0 +1,111 @@
+/**
+ * What is wrong with a record that came from outside, as codes. One problem to a key; every problem is listed, not only the first.
+ * words/ turns each into `key: what is wrong; what is allowed`.
+ */
+export type ProblemCode =
+  | 'not-json'
+  | 'not-an-object'
+  | 'unknown-key'
+  | 'missing'
+  | 'null'
+  | 'wrong-type'
+  | 'not-one-of'
+  | 'too-small'
+  | 'too-big'
+  | 'bad-format'
+  | 'newer-version';
+
+export interface Problem {
+  /** `spanM`, `onHand[0].turns`, `[3].wires[2].from`; empty for the whole record. */
+  readonly key: string;
+  readonly code: ProblemCode;
+  readonly data: Readonly<Record<string, number | string | readonly (string | number)[]>>;
+}
+
+/** The part of a zod issue that problems are made from; kept structural so that this file needs no schema library. */
+export interface SchemaIssue {
+  readonly code?: string | undefined;
+  readonly path: readonly PropertyKey[];
+}
+
+const detail = (issue: SchemaIssue, name: string): unknown => (issue as unknown as Record<string, unknown>)[name];
+
+/** Problems of a parsed record. `raw` is what was parsed: it tells null and absent apart, which an issue does not. */
+export function problemsOf(raw: unknown, issues: readonly SchemaIssue[], prefix = ''): Problem[] {
+  return issues.flatMap((issue) => problemsOfIssue(raw, issue, prefix));
+}
+
+export const keyOf = (path: readonly PropertyKey[], prefix = ''): string =>
+  path.reduce<string>(
+    (key, step) =>
+      typeof step === 'number' ? `${key}[${step}]` : key === '' ? String(step) : `${key}.${String(step)}`,
+    prefix,
+  );
+
+function problemsOfIssue(raw: unknown, issue: SchemaIssue, prefix: string): Problem[] {
+  const key = keyOf(issue.path, prefix);
+  const given = valueAt(raw, issue.path);
+  if (issue.code === 'unrecognized_keys') {
+    return (detail(issue, 'keys') as string[]).map((name) => ({
+      key: keyOf([...issue.path, name], prefix),
+      code: 'unknown-key',
+      data: {},
+    }));
+  }
+  if (given === null) return [{ key, code: 'null', data: allowedBy(issue) }];
+  if (given === undefined) return [{ key, code: 'missing', data: allowedBy(issue) }];
+  switch (issue.code) {
+    case 'invalid_value':
+    case 'invalid_union':
+      return [{ key, code: 'not-one-of', data: { given: shown(given), ...allowedBy(issue) } }];
+    case 'invalid_key':
+      return [{ key, code: 'unknown-key', data: {} }];
+    case 'too_small':
+    case 'too_big':
+      return [
+        {
+          key,
+          code: issue.code === 'too_small' ? 'too-small' : 'too-big',
+          data: { given: shown(given), ...allowedBy(issue) },
+        },
+      ];
+    case 'invalid_format':
+    case 'custom':
+      return [{ key, code: 'bad-format', data: { given: shown(given) } }];
+    default:
+      return [
+        {
+          key,
+          code: issue.path.length === 0 ? 'not-an-object' : 'wrong-type',
+          data: { given: shown(given), ...allowedBy(issue) },
+        },
+      ];
+  }
+}
+
+function allowedBy(issue: SchemaIssue): Problem['data'] {
+  const values = detail(issue, 'values') ?? detail(issue, 'options');
+  if (Array.isArray(values)) return { allowed: values as (string | number)[] };
+  const limit = detail(issue, 'minimum') ?? detail(issue, 'maximum');
+  const of = detail(issue, 'origin');
+  if (typeof limit === 'number')
+    return {
+      limit,
+      inclusive: detail(issue, 'inclusive') === false ? 'no' : 'yes',
+      of: typeof of === 'string' ? of : 'number',
+    };
+  const expected = detail(issue, 'expected');
+  return typeof expected === 'string' ? { expected } : {};
+}
+
+const valueAt = (raw: unknown, path: readonly PropertyKey[]): unknown =>
+  path.reduce<unknown>(
+    (value, step) =>
+      typeof value === 'object' && value !== null ? (value as Record<PropertyKey, unknown>)[step] : undefined,
+    raw,
+  );
+
+const shown = (value: unknown): string => {
+  const text = typeof value === 'string' ? `"${value}"` : (JSON.stringify(value) ?? String(value));
+  return text.length > 60 ? `${text.slice(0, 57)}…` : text;
+};
