@@ -98,7 +98,7 @@ const cli: ViteUserConfig = {
   publicDir: false,
   build: {
     ssr: 'cli/main.ts',
-    outDir: '../node_modules/.cache/cli',
+    outDir: process.env.HALYARD_OUT_DIR ?? '../node_modules/.cache/cli/by-hand',
     emptyOutDir: true,
     target: 'node20',
     rolldownOptions: { output: { entryFileNames: 'main.mjs' } },
