@@ -152,6 +152,131 @@ export const sources = {
     title: "maker's catalogue",
     citation: 'Fair-Rite Products Corp. catalogue, 14th to 17th editions, and Amidon trade tables',
   },
+  'handbook-half-wave': {
+    title: 'handbook length rule',
+    citation:
+      'ARRL Handbook and Antenna Book: half-wave 468/f ft, quarter-wave 234/f ft (142.6/f and 71.3/f m); NCVEC question pool, General 2023-2027, G9B10 to G9B12',
+  },
+  'handbook-long-wire': {
+    title: 'handbook long-wire rule',
+    citation: 'ARRL Antenna Book, long-wire antennas: n half-waves are 492 (n - 0.05) / f ft long, end effect included',
+  },
+  'handbook-loop': {
+    title: 'handbook loop rule',
+    citation: 'ARRL Antenna Book, quad and loop antennas: once round a full-wave loop is 1005/f ft (306.3/f m)',
+  },
+  'quarter-wave-section': {
+    title: 'quarter-wave section rule',
+    citation: 'NCVEC question pool, Extra 2020-2024, E9F05 and E9E06: quarter-wave section is VF c/(4 f)',
+  },
+  'elevated-radials': {
+    title: 'measured radials',
+    citation:
+      'R. Severns, Experimental determination of ground system performance for HF verticals, QEX 2009, parts 1 to 7',
+  },
+  'ground-radials-1937': {
+    title: 'measured ground radials',
+    citation:
+      'G. H. Brown, R. F. Lewis, J. Epstein, Ground systems as a factor in antenna efficiency, Proc. IRE 25 (1937) 753-787',
+  },
+  'own-field-solutions': {
+    title: 'own field solutions',
+    citation:
+      'Own computation: thin-wire solutions over average ground of coax-fed antennas with chokes; not published',
+  },
+  'line-distance-rule': {
+    title: 'antenna power-line rule',
+    citation:
+      'CPSC instructions printed with antennas (16 CFR 1402.4): keep 2 x (mast + antenna); 6 m more as 29 CFR 1926.1408(a)(2) asks where the voltage is not known',
+  },
+  'antenna-electrocutions': {
+    title: 'consumer safety release',
+    citation: 'CPSC release of 1 May 1978 on antenna electrocutions; 16 CFR 1402.2',
+  },
+  'live-and-bare': {
+    title: 'consumer safety advice',
+    citation:
+      'CPSC advice: treat every overhead wire as live; OSHA letter of 28 April 1992 (covered is not insulated); network operators',
+  },
+  'line-height-sheet': {
+    title: 'line height sheet',
+    citation: 'HSE AIS8, figure 1 (clearances and arcing); UK network operator: never raise a pole to judge a line',
+  },
+  'line-clearance-trees': {
+    title: 'US tree clearance rule',
+    citation: '29 CFR 1910.269, line-clearance tree trimming: 10 ft, more above 50 kV',
+  },
+  'work-near-lines': {
+    title: 'UK work near lines',
+    citation: 'HSE GS6 as applied by a UK network operator: ask within 9 m of pole lines and 15 m of tower lines',
+  },
+  'airfield-rules': {
+    title: 'airspace rules',
+    citation: '14 CFR 77.9 (US notice of construction); CAA CAP 1096 (UK cranes, by analogy)',
+  },
+  'exposure-of-others': {
+    title: 'exposure rules',
+    citation: '47 CFR 97.13(c), 1.1307(b) and 1.1310; Ofcom EMF licence condition; FCC OET Bulletin 65 Supplement B',
+  },
+  'exposure-limits': {
+    title: 'exposure limits',
+    citation: '47 CFR 1.1310; ICNIRP 2020; Health Canada Safety Code 6 (2015)',
+  },
+  'forestry-climbing': {
+    title: 'forestry safety leaflet',
+    citation: 'HSE AFAG401 / FISA 401: two trained people, one able to rescue at once; know grid reference and access',
+  },
+  'work-at-height': {
+    title: 'work at height rules',
+    citation:
+      'UK Work at Height Regulations 2005 as explained by HSE for tree work: climb only where nothing safer will do',
+  },
+  'lone-work': { title: 'lone work leaflet', citation: 'HSE INDG73 rev 4 (2020), Working alone' },
+  'ladder-rules': {
+    title: 'ladder rules',
+    citation: '29 CFR 1926.1053(b)(5) and (b)(12); HSE ladder guidance; CPSC on metal ladders',
+  },
+  'navy-radio-course': {
+    title: 'naval training course',
+    citation: 'US Navy NEETS: switch off and tag before going aloft; RF burns run deep and need medical care',
+  },
+  'mast-raising-notes': {
+    title: 'army mast notes',
+    citation:
+      'US Army PS Magazine 686 (January 2010) p. 44 and 525 p. 39; Red Lake Falls, Minnesota, town code (three guys)',
+  },
+  'mast-weather': {
+    title: 'weather for masts',
+    citation: 'CPSC information in antenna manuals, items 6 and 7; Willmar Municipal Utilities (dry weather only)',
+  },
+  'antenna-wire-code': {
+    title: 'US electrical code',
+    citation:
+      'NFPA 70, article 810: table 810.52 (wire size), 810.56 (accidental contact), 810.57 and 810.58 (drain and bond)',
+  },
+  'overhead-clearance': {
+    title: 'clearance over walkways',
+    citation: 'US clearance of overhead conductors over walkways, 10 ft (3.05 m), by analogy: not an antenna rule',
+  },
+  'wire-end-voltage': {
+    title: 'Ohm’s law',
+    citation:
+      'V = sqrt(P R); 2450 ohm is the value a 49:1 transformer is made for, real wire ends lie between 2 and 5 kilohm',
+  },
+  'implants-and-fuel': {
+    title: 'implants and fuel',
+    citation: 'IEEE C95.1-2019, scope (implants); NAVSEA OP 3565, scope (fuel)',
+  },
+  'lightning-advice': {
+    title: 'weather service advice',
+    citation:
+      'US National Weather Service: indoors at the first thunder, 30 minutes after the last; NFPA 70 810.57 (static only)',
+  },
+  'fallen-line': {
+    title: 'fallen line advice',
+    citation: 'ESFI: keep 35 ft (10.7 m) from a fallen line; CPSC antenna instructions, items 9 and 11',
+  },
+  'local-law': { title: 'local law', citation: 'National and local codes and licence terms; they come first' },
 } as const satisfies Record<string, Source>;
 
 export type SourceId = keyof typeof sources;
