@@ -1,0 +1,23 @@
+/**
+ * Steady temperature rise of a wound core.
+ *
+ *   ΔT = (P / A)^0.833      ΔT in K, P in mW, A bare surface in cm²; free air, still
+ *
+ * A closed box in the sun is taken to halve the watts for the same rise (common practice, no source).
+ * Limits: ±25 %; winding and a big terminal carry some heat away, a potted or wrapped core keeps it. Small and large cores reach it in about 10
+ * and 40 minutes, so shorter overs stay below.
+ * Source: iron powder and ferrite makers' catalogues, temperature rise of toroids (memory).
+ */
+export const housings = ['free-air', 'closed-box'] as const;
+export type Housing = (typeof housings)[number];
+
+const EXPONENT = 0.833;
+const BOX_FACTOR: Readonly<Record<Housing, number>> = { 'free-air': 1, 'closed-box': 2 };
+
+/** Rise above the air around, K. */
+export const temperatureRiseK = (powerW: number, surfaceM2: number, housing: Housing): number =>
+  ((BOX_FACTOR[housing] * powerW * 1e3) / (surfaceM2 * 1e4)) ** EXPONENT;
+
+/** Steady watts for a given rise: the same law turned round. */
+export const heatForRiseW = (riseK: number, surfaceM2: number, housing: Housing): number =>
+  (riseK ** (1 / EXPONENT) * surfaceM2 * 1e4) / 1e3 / BOX_FACTOR[housing];

@@ -1,0 +1,91 @@
+/**
+ * Wide-band transformer on ring cores, seen from its low-impedance side.
+ *
+ *         ┌──── R copper ── jω Lleak ──┬─────────┐
+ *   in ───┼── Zm ── C                  Cs n²     ZL / n²        n = Ns / Np, impedance ratio n²
+ *         └─────────────┴──────────────┴─────────┘
+ *
+ *   Zm  Np turns on complex permeability: its loss is the core's heat      C   compensating capacitor across the low side
+ *   Cs  stray capacitance across the high side
+ *
+ * Limits: lumped, so each winding must be short against the wavelength (the high side below about a tenth, a quarter at most); leakage and
+ * stray capacitance are estimates; core at low field and 25 °C. Loss in the capacitor is left out.
+ * Source: Snelling, Soft Ferrites, 2nd ed., ch. 7, wide-band transformers (memory); series permeability model of ferrite makers.
+ */
+import { add, type Complex, complex, divide, magnitude, reciprocal, scale } from '../base/complex';
+import type { RingSize } from '../catalog/cores';
+import type { Permeability } from '../catalog/ferrites';
+import { fluxDensityT, windingImpedance } from './toroid';
+
+export interface TransformerModel {
+  readonly ring: RingSize;
+  readonly count: number;
+  readonly primaryTurns: number;
+  readonly secondaryTurns: number;
+  readonly leakageH: number;
+  /** Across the high side, F. */
+  readonly strayF: number;
+  /** Across the low side, F. */
+  readonly compensationF: number;
+  /** Series resistance of both windings referred to the low side at 1 Hz^½: multiply by √f. */
+  readonly copperOhmPerRootHz: number;
+}
+
+export interface TransformerState {
+  readonly input: Complex;
+  /** Parts of the input power. */
+  readonly coreShare: number;
+  readonly copperShare: number;
+  readonly efficiency: number;
+  readonly lossDb: number;
+  /** Volts rms across the low and the high side, per √W of input. */
+  readonly lowVPerRootW: number;
+  readonly highVPerRootW: number;
+}
+
+/** Impedance ratio of a winding pair. */
+export const impedanceRatio = (primaryTurns: number, secondaryTurns: number): number =>
+  (secondaryTurns / primaryTurns) ** 2;
+
+/** Turns ratio that matches one impedance to another. */
+export const turnsRatioFor = (highOhm: number, lowOhm: number): number => Math.sqrt(highOhm / lowOhm);
+
+/** What an ideal transformer of this ratio shows of `load`: for a part that does not belong to the feed point. */
+export const throughIdeal = (load: Complex, ratio: number): Complex => scale(load, 1 / ratio);
+
+/** Input impedance and where the power goes, at one frequency into one load. */
+export function transformerState(
+  model: TransformerModel,
+  mu: Permeability,
+  hz: number,
+  load: Complex,
+): TransformerState {
+  const omega = 2 * Math.PI * hz;
+  const n = model.secondaryTurns / model.primaryTurns;
+  const ratio = n ** 2;
+  const output = reciprocal(add(reciprocal(scale(load, 1 / ratio)), complex(0, omega * model.strayF * ratio)));
+  const copper = model.copperOhmPerRootHz * Math.sqrt(hz);
+  const branch = reciprocal(add(output, complex(copper, omega * model.leakageH)));
+  const core = reciprocal(windingImpedance(model.ring, model.count, model.primaryTurns, mu, hz));
+  const total = add(add(branch, core), complex(0, omega * model.compensationF));
+  const branchA2 = branch.re ** 2 + branch.im ** 2; // at 1 V
+  const efficiency = (branchA2 * output.re) / total.re;
+  const lowVPerRootW = 1 / Math.sqrt(total.re);
+  return {
+    input: reciprocal(total),
+    coreShare: core.re / total.re,
+    copperShare: (branchA2 * copper) / total.re,
+    efficiency,
+    lossDb: -10 * Math.log10(efficiency),
+    lowVPerRootW,
+    highVPerRootW: lowVPerRootW * magnitude(divide(branch, reciprocal(output))) * n,
+  };
+}
+
+/** Peak flux density in the core at `inputW`, T. */
+export const transformerFluxT = (model: TransformerModel, state: TransformerState, hz: number, inputW: number): number =>
+  fluxDensityT(model.ring, model.count, model.primaryTurns, state.lowVPerRootW * Math.sqrt(inputW), hz);
+
+/** Current in the compensating capacitor, A rms. */
+export const capacitorA = (model: TransformerModel, state: TransformerState, hz: number, inputW: number): number =>
+  2 * Math.PI * hz * model.compensationF * state.lowVPerRootW * Math.sqrt(inputW);

@@ -1,0 +1,57 @@
+/**
+ * Coax, wire or a pair of wires as something to wind on a core: its diameters, what lies around the metal, its weight.
+ *
+ * Jackets from memory of makers' sheets: polyvinyl chloride 3.5, polyethylene 2.3, fluoropolymer 2.1. Coax densities are weight over section
+ * (38 kg/km for 4.95 mm polyethylene coax, 16 kg/km for 2.5 mm fluoropolymer coax), ±15 %.
+ */
+import type { CoaxId } from '../catalog/lines';
+import { coaxes } from '../catalog/lines';
+import { type Wire, type WireId, wires } from '../catalog/wires';
+import type { WoundConductor } from './conductor-on-core';
+
+export interface WindingMaterial extends WoundConductor {
+  readonly id: CoaxId | WireId;
+  readonly massKgPerM: number;
+  /** Smallest centre-line radius, m; null when the conductor bends as it likes. */
+  readonly minBendRadiusM: number | null;
+}
+
+const PTFE_COAX: ReadonlySet<CoaxId> = new Set(['rg-316', 'rg-142', 'rg-400']);
+const PE_JACKET_COAX: ReadonlySet<CoaxId> = new Set(['foam-6.1mm', 'foam-10.3mm', 'foam-15mm', 'foam-10.2mm-flexible']);
+
+export function coaxToWind(id: CoaxId): WindingMaterial {
+  const { outerDiameterM, shieldRadiusM, minBendRadiusM } = coaxes[id];
+  const ptfe = PTFE_COAX.has(id);
+  const jacket = PE_JACKET_COAX.has(id) ? 2.3 : 3.5;
+  return {
+    id,
+    outerM: outerDiameterM.value,
+    metalM: 2 * shieldRadiusM.value,
+    epsilonR: ptfe ? 2.1 : jacket,
+    massKgPerM: (ptfe ? 3300 : 1950) * (Math.PI / 4) * outerDiameterM.value ** 2,
+    minBendRadiusM: minBendRadiusM.value,
+  };
+}
+
+/** One insulated wire. Bare wire would short its own turns, so it is not offered. */
+export function wireToWind(id: WireId): WindingMaterial | undefined {
+  const wire = wires[id];
+  return wire.insulation === null ? undefined : insulated(wire, wire.insulation);
+}
+
+/** Two equal insulated wires side by side, wound as one flat ribbon: the width counts in the hole. */
+export function pairToWind(id: WireId): WindingMaterial | undefined {
+  const one = wireToWind(id);
+  return one === undefined
+    ? undefined
+    : { ...one, outerM: 2 * one.outerM, metalM: one.outerM + one.metalM, massKgPerM: 2 * one.massKgPerM };
+}
+
+const insulated = (wire: Wire, { epsilonR, thicknessM }: NonNullable<Wire['insulation']>): WindingMaterial => ({
+  id: wire.id,
+  outerM: wire.diameterM.value + 2 * thicknessM.value,
+  metalM: wire.diameterM.value,
+  epsilonR: epsilonR.value,
+  massKgPerM: wire.massKgPerM.value,
+  minBendRadiusM: null,
+});
