@@ -1,9 +1,8 @@
 /** The exposure limits that stand first where the operator lives. The operator may choose another set. */
 import type { RuleSet } from '../design/choices';
 
-const europeanUnion: readonly string[] = (
-  'AT BE BG HR CY CZ DK EE FI FR DE GR HU IE IT LV LT LU MT NL PL PT RO SK SI ES SE'
-).split(' ');
+const europeanUnion: readonly string[] =
+  'AT BE BG HR CY CZ DK EE FI FR DE GR HU IE IT LV LT LU MT NL PL PT RO SK SI ES SE'.split(' ');
 
 export function defaultRuleSet(country: string | null): RuleSet {
   if (country === null) return 'icnirp-2020';

@@ -107,10 +107,12 @@ export function routeOf(draft: DraftAnswers): readonly Question[] {
 export const nextQuestion = (draft: DraftAnswers): Question | null =>
   routeOf(draft).find((question) => question.group === 'first' && !isAnswered(question.id, draft)) ?? null;
 
-export const isAnswered = (key: AnswerKey, draft: DraftAnswers): boolean => {
-  const value = draft[key];
-  return Array.isArray(value) && key === 'bands' ? value.length > 0 : value !== undefined;
-};
+/** A feed point this radiator does not have is no answer, though it is kept. */
+export function isAnswered(key: AnswerKey, draft: DraftAnswers): boolean {
+  if (key === 'fedAt') return feedPointOf(draft) !== undefined;
+  if (key === 'bands') return draft.bands !== undefined && draft.bands.length > 0;
+  return draft[key] !== undefined;
+}
 
 /** Answers that are kept but cannot matter now. */
 export function unusedAnswers(draft: DraftAnswers): AnswerKey[] {

@@ -3,6 +3,7 @@
  * words/ turns each into `key: what is wrong; what is allowed`.
  */
 export type ProblemCode =
+  | 'cannot-read'
   | 'not-json'
   | 'not-an-object'
   | 'unknown-key'

@@ -14,31 +14,33 @@ const kinds: Readonly<Record<string, string>> = {
 const list = (values: unknown): string => (Array.isArray(values) ? values.join(', ') : '');
 
 function allowed({ data }: Problem): string {
-  if (Array.isArray(data['allowed'])) return `allowed: ${list(data['allowed'])}`;
-  if (typeof data['expected'] === 'string') return `allowed: ${kinds[data['expected']] ?? data['expected']}`;
+  if (Array.isArray(data.allowed)) return `allowed: ${list(data.allowed)}`;
+  if (typeof data.expected === 'string') return `allowed: ${kinds[data.expected] ?? data.expected}`;
   return 'see the schema for what is allowed';
 }
 
 function limitOf({ code, data }: Problem): string {
   const bound = code === 'too-small' ? 'least' : 'most';
-  const many = data['of'] === 'string' ? ' characters' : data['of'] === 'array' ? ' entries' : '';
-  if (data['inclusive'] === 'no') return `allowed: ${code === 'too-small' ? 'above' : 'below'} ${data['limit']}${many}`;
-  return `allowed: at ${bound} ${data['limit']}${many}`;
+  const many = data.of === 'string' ? ' characters' : data.of === 'array' ? ' entries' : '';
+  if (data.inclusive === 'no') return `allowed: ${code === 'too-small' ? 'above' : 'below'} ${data.limit}${many}`;
+  return `allowed: at ${bound} ${data.limit}${many}`;
 }
 
 const said: Record<Problem['code'], (problem: Problem) => string> = {
-  'not-json': ({ data }) => `is not JSON (${data['detail']}); a JSON object is allowed`,
-  'not-an-object': ({ data }) => `is ${data['given']}; a JSON object is allowed`,
+  'cannot-read': ({ data }) =>
+    `cannot be read (${data.detail}); a file that exists, or - for standard input, is allowed`,
+  'not-json': ({ data }) => `is not JSON (${data.detail}); a JSON object is allowed`,
+  'not-an-object': ({ data }) => `is ${data.given}; a JSON object is allowed`,
   'unknown-key': () => 'is not a key of this record; remove it or correct its name, the schema lists all keys',
   missing: (problem) => `is missing; it is required, ${allowed(problem)}`,
   null: (problem) => `is null; leave the key out for "not sure", ${allowed(problem)}`,
-  'wrong-type': (problem) => `is ${problem.data['given']}; ${allowed(problem)}`,
-  'not-one-of': (problem) => `is ${problem.data['given']}; ${allowed(problem)}`,
-  'too-small': (problem) => `is ${problem.data['given']}, too small; ${limitOf(problem)}`,
-  'too-big': (problem) => `is ${problem.data['given']}, too big; ${limitOf(problem)}`,
-  'bad-format': ({ data }) => `is ${data['given']}; a country is two capital letters, as in DE or US`,
+  'wrong-type': (problem) => `is ${problem.data.given}; ${allowed(problem)}`,
+  'not-one-of': (problem) => `is ${problem.data.given}; ${allowed(problem)}`,
+  'too-small': (problem) => `is ${problem.data.given}, too small; ${limitOf(problem)}`,
+  'too-big': (problem) => `is ${problem.data.given}, too big; ${limitOf(problem)}`,
+  'bad-format': ({ data }) => `is ${data.given}; a country is two capital letters, as in DE or US`,
   'newer-version': ({ data }) =>
-    `is ${data['given']}, made by a newer version; allowed: 1 to ${data['newest']}, update this one to read it`,
+    `is ${data.given}, made by a newer version; allowed: 1 to ${data.newest}, update this one to read it`,
 };
 
 /** One line for each problem. The whole record is called by the given name. */

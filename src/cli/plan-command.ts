@@ -1,0 +1,28 @@
+/** `plan`: an answers record in, the plan as JSON out. The same code as the app. `--fast` leaves the field solver out. */
+import { readAnswers } from '../design/read-answers';
+import { makePlan } from '../plan/make-plan';
+import { problemLine } from '../words/en/problems';
+import type { CommandIo } from './command';
+import { readJson } from './read-json';
+
+const record = 'answers';
+
+export async function run(args: readonly string[], io: CommandIo): Promise<number> {
+  const unknown = args.filter((arg) => arg.startsWith('-') && arg !== '-' && arg !== '--fast');
+  const [path, ...more] = args.filter((arg) => arg === '-' || !arg.startsWith('-'));
+  if (path === undefined || more.length > 0 || unknown.length > 0) {
+    io.err(
+      `${[...unknown, ...more].join(' ') || 'file'}: ${unknown.length + more.length > 0 ? 'is not expected' : 'is missing'}; `,
+    );
+    io.err('allowed: one file of answers or - for standard input, and --fast\n');
+    return 2;
+  }
+  const json = await readJson(path, io);
+  const read = 'raw' in json ? readAnswers(json.raw) : json;
+  if ('problems' in read) {
+    for (const problem of read.problems) io.err(`${problemLine(problem, record)}\n`);
+    return 2;
+  }
+  io.out(`${JSON.stringify(makePlan(read.answers), null, 2)}\n`);
+  return 0;
+}

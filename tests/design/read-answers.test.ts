@@ -1,0 +1,44 @@
+import { describe, expect, test } from 'vitest';
+import { readAnswers } from '../../src/design/read-answers';
+import { problemLine } from '../../src/words/en/problems';
+
+const whole = { bands: ['40m'], radiator: 'straight-wire', fedAt: 'end', shackEnd: 'radio' };
+const linesOf = (raw: unknown): string[] => {
+  const read = readAnswers(raw);
+  return 'problems' in read ? read.problems.map((problem) => problemLine(problem, 'answers')) : [];
+};
+
+describe('an answers record from outside', () => {
+  test('is taken as it is when the schema knows all of it', () => {
+    expect(readAnswers(whole)).toEqual({ answers: whole });
+    expect(linesOf({ bands: ['20m'], shackEnd: 'radio' })).toEqual([]); // no radiator: which antenna?
+  });
+
+  test('has every problem listed, each with its key, what is wrong and what is allowed', () => {
+    const lines = linesOf({
+      bands: [],
+      radiator: 'kite',
+      shackEnd: 'radio',
+      spanM: -3,
+      powerW: '100',
+      colour: 'red',
+      heightM: null,
+      onHand: [{ part: 'choke', core: 'ft240-31', count: 1, turns: 0, line: 'rg-58' }],
+      focusMHz: { '41m': 7 },
+    });
+    const keys = lines.map((line) => line.slice(0, line.indexOf(':')));
+    expect(keys.sort()).toEqual(
+      ['bands', 'colour', 'fedAt', 'focusMHz.41m', 'heightM', 'onHand[0].turns', 'powerW', 'radiator', 'spanM'].sort(),
+    );
+    for (const line of lines) expect(line).toMatch(/^[\w.[\]]+: .+; .+$/);
+    expect(lines.find((line) => line.startsWith('spanM'))).toBe('spanM: is -3, too small; allowed: above 0');
+    expect(lines.find((line) => line.startsWith('radiator'))).toContain('straight-wire, inverted-v');
+    expect(lines.find((line) => line.startsWith('heightM'))).toContain('leave the key out');
+  });
+
+  test('is refused whole when it is no object, and when a newer version made it', () => {
+    expect(linesOf('hello')).toEqual(['answers: is "hello"; a JSON object is allowed']);
+    expect(linesOf({ ...whole, schema: 99 })[0]).toContain('newer version');
+    expect(linesOf({})).toHaveLength(2);
+  });
+});
