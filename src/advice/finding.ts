@@ -72,6 +72,8 @@ export type Severity = 'stop' | 'warn' | 'note';
 export interface Warning extends Said {
   readonly id: string;
   readonly severity: Severity;
+  /** Bands it is about; empty for all. */
+  readonly bands: readonly Band[];
   readonly waysOut: readonly Said[];
 }
 

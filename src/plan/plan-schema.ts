@@ -60,6 +60,8 @@ export const Plan = z.strictObject({
   schema: z.literal(1),
   system: z.nullable(z.enum(systemIds)),
   summary: text,
+  /** Straight run the antenna asks of the site, m. */
+  runM: maybe,
   needs: z.strictObject({
     balance: z.boolean(),
     transformation: z.nullable(z.strictObject({ ratio: z.number() })),
@@ -117,6 +119,7 @@ export const Plan = z.strictObject({
       text,
       why: text,
       waysOut: z.array(text),
+      bands: z.array(z.enum(bandIds)),
     }),
   ),
   cautions: z.array(
@@ -146,7 +149,12 @@ export const Plan = z.strictObject({
   ),
   steps: z.array(z.strictObject({ id: text, text, outdoor: z.boolean(), cautions: z.array(text) })),
   assumed: z.array(
-    z.strictObject({ key: text, value: z.union([z.string(), z.number(), z.boolean()]), why: text, effect: z.enum(['large', 'middle', 'small']) }),
+    z.strictObject({
+      key: text,
+      value: z.union([z.string(), z.number(), z.boolean()]),
+      why: text,
+      effect: z.enum(['large', 'middle', 'small']),
+    }),
   ),
   disputes: z.array(
     z.strictObject({ id: text, question: text, one: text, other: text, decides: text, house: text, source: Source }),

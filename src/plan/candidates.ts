@@ -1,0 +1,103 @@
+/**
+ * Which antenna? For an operator who has not chosen: every system that the answers allow, planned and ranked, each with its reasons. Ranked by
+ * what stops it, bands served, bands without a tuner, power that leaves the feed line, and parts to buy.
+ */
+import type { Answers } from '../design/answers';
+import type { FeedPosition, Radiator } from '../design/choices';
+import { candidates as sentences } from '../words/en/candidates';
+import type { Format } from '../words/format';
+import { type Data, render } from '../words/message';
+import type { Plan } from './plan-schema';
+
+type Candidate = NonNullable<Plan['candidates']>[number];
+
+interface Kind {
+  readonly radiator: Radiator;
+  readonly fedAt: FeedPosition;
+  readonly also?: Partial<Answers>;
+}
+
+/** One of each system, in its usual form. */
+const kinds: readonly Kind[] = [
+  { radiator: 'inverted-v', fedAt: 'centre' },
+  { radiator: 'straight-wire', fedAt: 'centre' },
+  { radiator: 'sloper', fedAt: 'centre' },
+  { radiator: 'straight-wire', fedAt: 'end' },
+  { radiator: 'straight-wire', fedAt: 'end', also: { lengthChoice: 'non-resonant' } },
+  { radiator: 'straight-wire', fedAt: 'off-centre' },
+  { radiator: 'straight-wire', fedAt: 'centre', also: { feedLine: 'window-line' } },
+  { radiator: 'parallel-wires', fedAt: 'centre' },
+  { radiator: 'folded-wire', fedAt: 'centre' },
+  { radiator: 'vertical', fedAt: 'base' },
+  { radiator: 'vertical', fedAt: 'base', also: { lengthChoice: 'non-resonant' } },
+  { radiator: 'inverted-l', fedAt: 'base' },
+  { radiator: 'loop', fedAt: 'corner' },
+];
+
+/** `planOf` makes the plan of one candidate; the caller gives it, so that this file needs no way back to it. */
+export function rankCandidates(answers: Answers, planOf: (answers: Answers) => Plan, format: Format): Candidate[] {
+  const judged = kinds.map((kind) => judge(answersFor(answers, kind), planOf, format));
+  return judged
+    .filter((candidate) => candidate !== null)
+    .sort((a, b) => compare(a.score, b.score))
+    .map((candidate, index) => ({ ...candidate, rank: index + 1 }));
+}
+
+function answersFor(answers: Answers, { radiator, fedAt, also }: Kind): Answers {
+  const { lengthChoice: _length, wireLengthM: _wire, ...kept } = answers;
+  const openWireAsked =
+    kept.feedLine === 'window-line' || kept.feedLine === 'open-wire' || kept.feedLine === 'twin-lead';
+  const { feedLine: _line, ...onCoax } = kept;
+  return { ...(openWireAsked && also?.feedLine === undefined ? onCoax : kept), radiator, fedAt, ...also };
+}
+
+function judge(answers: Answers, planOf: (answers: Answers) => Plan, format: Format): Candidate | null {
+  const plan = planOf(answers);
+  if (plan.system === null) return null;
+  const missing = plan.warnings
+    .filter((warning) => warning.id === 'band-not-served')
+    .flatMap((warning) => warning.bands);
+  const served = answers.bands.filter((band) => !missing.includes(band));
+  const tuned = plan.bands.filter((band) => served.includes(band.band) && band.tunerNeeded === true);
+  const losses = plan.bands.map((band) => (band.lineLossDb ?? 0) + (band.deviceLossDb ?? 0));
+  const known = plan.bands.some((band) => band.lineLossDb !== null);
+  const score = {
+    bandsServed: served.length,
+    bandsWithoutTuner: served.length - tuned.length,
+    radiatedShare: known ? 10 ** (-Math.max(...losses) / 10) : null,
+    entryCurrentMa: plan.bands.reduce<number | null>((worst, band) => max(worst, band.entryCurrentMa), null),
+    partsToBuy: plan.parts.filter((part) => part.have < part.quantity).length,
+    stops: plan.warnings.filter((warning) => warning.severity === 'stop').length,
+  };
+  const reasons = [
+    score.stops > 0 ? say('stops', { count: score.stops }, format) : '',
+    missing.length === 0
+      ? say('serves-all', {}, format)
+      : say('serves-some', { served: served.length, wanted: answers.bands.length, missing: missing.join(' ') }, format),
+    tuned.length === 0
+      ? say('no-tuner', {}, format)
+      : say('tuner-on', { bands: tuned.map((band) => band.band).join(' ') }, format),
+    room(plan, answers, format),
+    score.radiatedShare === null ? '' : say('loss', { radiatedW: 100 * score.radiatedShare }, format),
+    say('parts', { count: score.partsToBuy }, format),
+  ].filter((reason) => reason !== '');
+  return { system: plan.system, answers, rank: 0, score, reasons };
+}
+
+function room(plan: Plan, { spanM }: Answers, format: Format): string {
+  if (plan.runM === null) return '';
+  const code = spanM === undefined ? 'room-unknown' : plan.runM <= spanM ? 'fits' : 'too-long';
+  return say(code, { runM: plan.runM }, format);
+}
+
+const say = (code: string, data: Data, format: Format): string => render(sentences[code] ?? '', data, format);
+
+const max = (a: number | null, b: number | null): number | null => (a === null ? b : b === null ? a : Math.max(a, b));
+
+type Score = Candidate['score'];
+const compare = (a: Score, b: Score): number =>
+  a.stops - b.stops ||
+  b.bandsServed - a.bandsServed ||
+  b.bandsWithoutTuner - a.bandsWithoutTuner ||
+  (b.radiatedShare ?? 0) - (a.radiatedShare ?? 0) ||
+  a.partsToBuy - b.partsToBuy;
