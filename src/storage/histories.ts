@@ -1,0 +1,16 @@
+/**
+ * The versions that kept records have had. To change a record: raise its version in design/, append a step here, and keep a file of the
+ * version left behind in tests/fixtures/saved-plans.
+ */
+import { OwnedPart } from '../design/owned-part';
+import { SavedPlan } from '../design/saved-plan';
+import { Settings } from '../design/settings';
+import { type ReadRecord, type RecordSteps, readRecord } from './read-record';
+
+export const savedPlanSteps: RecordSteps = [];
+export const ownedPartSteps: RecordSteps = [];
+export const settingsSteps: RecordSteps = [];
+
+export const readSavedPlan = (raw: unknown): ReadRecord<SavedPlan> => readRecord(raw, SavedPlan, savedPlanSteps);
+export const readOwnedPart = (raw: unknown): ReadRecord<OwnedPart> => readRecord(raw, OwnedPart, ownedPartSteps);
+export const readSettings = (raw: unknown): ReadRecord<Settings> => readRecord(raw, Settings, settingsSteps);

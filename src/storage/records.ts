@@ -1,0 +1,105 @@
+/**
+ * Reading and writing kept records. Every write is one transaction that reads what stands there, changes it and puts it back, and counts as
+ * done only when the browser says it is on disk.
+ */
+import type { OwnedPart } from '../design/owned-part';
+import { applyEdit, type PlanEdit } from '../design/plan-edit';
+import type { SavedPlan } from '../design/saved-plan';
+import { noSettings, type Settings } from '../design/settings';
+import { readOwnedPart, readSavedPlan, readSettings } from './histories';
+import type { Db } from './open';
+import type { ReadRecord } from './read-record';
+import { StorageError, storageErrorOf } from './storage-error';
+
+const strict = { durability: 'strict' } as const;
+const settingsKey = 'settings';
+
+/** A plan as it was found, with its key. */
+export interface FoundPlan {
+  readonly id: string;
+  readonly read: ReadRecord<SavedPlan>;
+}
+
+export interface FoundPart {
+  readonly id: string;
+  readonly read: ReadRecord<OwnedPart>;
+}
+
+export interface Records {
+  plans(): Promise<FoundPlan[]>;
+  plan(id: string): Promise<FoundPlan | undefined>;
+  /** Applies edits to what is stored now, starting from `fresh` when nothing is. Resolves with the record once it is on disk. */
+  edit(fresh: SavedPlan, edits: readonly PlanEdit[]): Promise<SavedPlan>;
+  /** Puts whole new records; refuses an id that is taken. */
+  add(plans: readonly SavedPlan[]): Promise<void>;
+  /** Removes a plan for good. */
+  destroy(id: string): Promise<void>;
+  parts(): Promise<FoundPart[]>;
+  putPart(part: OwnedPart): Promise<void>;
+  removePart(id: string): Promise<void>;
+  settings(): Promise<ReadRecord<Settings>>;
+  putSettings(settings: Settings): Promise<void>;
+}
+
+export function createRecords(db: Db): Records {
+  return {
+    plans: async () => (await db.getAll('plans')).map((raw) => ({ id: raw.id, read: readSavedPlan(raw) })),
+    plan: async (id) => {
+      const raw = await db.get('plans', id);
+      return raw === undefined ? undefined : { id, read: readSavedPlan(raw) };
+    },
+    edit: (fresh, edits) => inWords(() => editPlan(db, fresh, edits)),
+    add: (plans) => inWords(() => addPlans(db, plans)),
+    destroy: (id) => inWords(() => write(db, 'plans', (store) => store.delete(id))),
+    parts: async () => (await db.getAll('onHand')).map((raw) => ({ id: raw.id, read: readOwnedPart(raw) })),
+    putPart: (part) => inWords(() => write(db, 'onHand', (store) => store.put(part))),
+    removePart: (id) => inWords(() => write(db, 'onHand', (store) => store.delete(id))),
+    settings: async () => {
+      const raw = await db.get('settings', settingsKey);
+      return raw === undefined ? { kind: 'good', record: noSettings } : readSettings(raw);
+    },
+    putSettings: (settings) => inWords(() => write(db, 'settings', (store) => store.put(settings, settingsKey))),
+  };
+}
+
+async function editPlan(db: Db, fresh: SavedPlan, edits: readonly PlanEdit[]): Promise<SavedPlan> {
+  const tx = db.transaction('plans', 'readwrite', strict);
+  const raw = await tx.store.get(fresh.id);
+  const read = raw === undefined ? undefined : readSavedPlan(raw);
+  if (read !== undefined && read.kind !== 'good') {
+    tx.abort();
+    await tx.done.catch(() => undefined);
+    throw new StorageError(read.kind === 'newer' ? 'record-newer' : 'record-broken');
+  }
+  const plan = edits.reduce(applyEdit, read?.record ?? fresh);
+  await tx.store.put(plan);
+  await tx.done;
+  return plan;
+}
+
+async function addPlans(db: Db, plans: readonly SavedPlan[]): Promise<void> {
+  const tx = db.transaction('plans', 'readwrite', strict);
+  await Promise.all([...plans.map((plan) => tx.store.add(plan)), tx.done]);
+}
+
+/** One write in a transaction of its own. */
+async function write<S extends 'plans' | 'onHand' | 'settings'>(
+  db: Db,
+  name: S,
+  act: (store: ReturnType<typeof openStore<S>>) => Promise<unknown>,
+): Promise<void> {
+  const store = openStore(db, name);
+  await act(store);
+  await store.transaction.done;
+}
+
+const openStore = <S extends 'plans' | 'onHand' | 'settings'>(db: Db, name: S) =>
+  db.transaction(name, 'readwrite', strict).objectStore(name);
+
+async function inWords<T>(act: () => Promise<T>): Promise<T> {
+  try {
+    return await act();
+  } catch (error) {
+    throw storageErrorOf(error);
+  }
+}
