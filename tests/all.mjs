@@ -1,5 +1,5 @@
-// `npm test`: type check, lint, the tests that need no browser, then the built app in a real browser. Everything runs even
-// when something before it failed, and the last line counts it all: `N passed, N failed`.
+// `npm test`: set-up, type check, lint, the tests that need no browser, then the built app in a real browser. Everything
+// runs even when something before it failed, and the last line counts it all: `N passed, N failed`.
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
@@ -59,7 +59,8 @@ function vitest(/** @type {string} */ name, /** @type {string[]} */ ...args) {
   }
 }
 
-function runAll() {
+async function runAll() {
+  await import('./setup.mjs');
   rmSync(reports, { recursive: true, force: true });
   mkdirSync(reports, { recursive: true });
   const outcomes = [
@@ -77,4 +78,4 @@ function runAll() {
   process.exitCode = sum('failed') === 0 ? 0 : 1;
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) runAll();
+if (process.argv[1] === fileURLToPath(import.meta.url)) await runAll();
