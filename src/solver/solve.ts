@@ -1,0 +1,137 @@
+/**
+ * One frequency, all results: feed impedance, probe currents, where the power goes, gain, near fields, and how far to trust them.
+ * The error estimate is the change of impedance from a mesh of half the fineness, divided by 3: the method is of second order.
+ */
+import { add, type Complex, complex, divide, magnitude, multiply, scale } from '../base/complex';
+import { C0 } from '../base/constants';
+import { type Currents, endCurrents, type FarGround, farField } from './far-field';
+import type { Geometry, PowerShare, Solution } from './geometry';
+import { soilPermittivity } from './ground-spectrum';
+import { type Excitation, excite, type PortState } from './ports';
+import { makeSystem, type PortSolution, type System, solvePorts } from './system';
+import { wireImpedanceOhmPerM } from './wire-impedance';
+
+export interface SolveOptions {
+  readonly mesh?: 'default' | 'fine';
+  /** A clock in milliseconds, if the time taken is to be told. */
+  readonly clock?: () => number;
+}
+
+export const ELEMENTS_PER_WAVE = { coarse: 20, default: 40, fine: 80 } as const;
+
+export function solve(geometry: Geometry, options: SolveOptions = {}): Solution {
+  const clock = options.clock ?? (() => 0);
+  const started = clock();
+  const frequencyHz = geometry.frequencyMHz * 1e6;
+  const mesh = options.mesh ?? 'default';
+  const system = makeSystem(geometry, ELEMENTS_PER_WAVE[mesh], frequencyHz);
+  const ports = solvePorts(system, frequencyHz);
+  const excitation = excitationOf(geometry, system);
+  const state = excite(ports.y, excitation);
+  const { impedance, feedCurrent } = feedOf(state, excitation);
+  const currents = wholeCurrents(system, ports, state);
+  const inputW = inputPowerW(state, excitation);
+  const far = farField(system.plan, currents, (2 * Math.PI * frequencyHz) / C0, farGround(geometry));
+  const share = powerShare(geometry, system, currents, state, excitation, inputW, far.radiatedW);
+  const coarser = makeSystem(geometry, ELEMENTS_PER_WAVE[mesh] / 2, frequencyHz);
+  const coarse = feedOf(excite(solvePorts(coarser, frequencyHz).y, excitation), excitation).impedance;
+  const errorEstimate = relativeDifference(coarse, impedance) / 3;
+  return {
+    impedance: { r: impedance.re, x: impedance.im },
+    probes: probeCurrents(geometry, state, feedCurrent),
+    powerShare: share,
+    gainDbi: 10 * Math.log10((4 * Math.PI * far.peakWPerSr) / inputW),
+    gainThetaDeg: far.thetaDeg,
+    gainPhiDeg: far.phiDeg,
+    fields: [],
+    segments: system.mesh.elementCount,
+    errorEstimate,
+    warnings: system.resolved.warnings,
+    millis: clock() - started,
+  };
+}
+
+export function excitationOf(geometry: Geometry, system: System): Excitation {
+  const loadOhms = (geometry.loads ?? []).map(({ impedance }) => complex(impedance.r, impedance.x));
+  return { gapVolts: system.resolved.gaps.map((gap) => gap.volts), loadOhms };
+}
+
+/** Sum of the volts over the mean of the gap currents; for one gap simply V/I. */
+export function feedOf(state: PortState, { gapVolts }: Excitation): { impedance: Complex; feedCurrent: Complex } {
+  const volts = gapVolts.reduce(add, complex(0));
+  const total = gapVolts.reduce((sum: Complex, _, g) => add(sum, state.currents[g]), complex(0));
+  const feedCurrent = scale(total, 1 / gapVolts.length);
+  return { impedance: divide(volts, feedCurrent), feedCurrent };
+}
+
+const relativeDifference = (a: Complex, b: Complex): number => Math.hypot(a.re - b.re, a.im - b.im) / magnitude(b);
+
+const halfRealProduct = (volts: Complex, current: Complex): number =>
+  (volts.re * current.re + volts.im * current.im) / 2;
+
+const inputPowerW = (state: PortState, { gapVolts }: Excitation): number =>
+  gapVolts.reduce((sum, volts, g) => sum + halfRealProduct(volts, state.currents[g]), 0);
+
+function probeCurrents(geometry: Geometry, state: PortState, feedCurrent: Complex): Solution['probes'] {
+  const probes = geometry.probes ?? [];
+  const first = state.currents.length - probes.length;
+  return probes.map(({ id }, n) => {
+    const relative = divide(state.currents[first + n], feedCurrent);
+    return { id, re: relative.re, im: relative.im, magnitude: magnitude(relative) };
+  });
+}
+
+function wholeCurrents(system: System, ports: PortSolution, state: PortState): Currents {
+  const { size } = system.vectors;
+  const re = new Float64Array(size);
+  const im = new Float64Array(size);
+  state.volts.forEach((volts, port) => {
+    for (let i = 0; i < size; i++) {
+      const x = multiply(volts, complex(ports.xRe[port * size + i], ports.xIm[port * size + i]));
+      re[i] += x.re;
+      im[i] += x.im;
+    }
+  });
+  return endCurrents(system.mesh, re, im);
+}
+
+export function farGround(geometry: Geometry): FarGround {
+  const { ground } = geometry;
+  if (ground.kind !== 'soil') return ground;
+  return { kind: 'soil', epsilon: soilPermittivity(geometry.frequencyMHz * 1e6, ground.epsilonR, ground.sigmaSPerM) };
+}
+
+/** Shares of the power accepted. Over soil what is neither radiated nor lost in wire and loads warms the ground. */
+function powerShare(
+  geometry: Geometry,
+  { mesh, resolved }: System,
+  currents: Currents,
+  state: PortState,
+  excitation: Excitation,
+  inputW: number,
+  radiatedW: number,
+): PowerShare {
+  let wireW = 0;
+  for (let e = 0; e < mesh.elementCount; e++) {
+    const { conductivitySPerM } = resolved.wires[mesh.wire[e]].wire;
+    if (!conductivitySPerM) continue;
+    const ohmPerM = wireImpedanceOhmPerM(geometry.frequencyMHz * 1e6, mesh.radiusM[e], conductivitySPerM).re;
+    wireW += (ohmPerM / 2) * squaredIntegral(mesh.lengthM[e], currents, e);
+  }
+  const gaps = excitation.gapVolts.length;
+  const loadsW = excitation.loadOhms.reduce(
+    (sum, ohms, l) => sum + (ohms.re * magnitude(state.currents[gaps + l]) ** 2) / 2,
+    0,
+  );
+  const radiated = radiatedW / inputW;
+  const wire = wireW / inputW;
+  const loads = loadsW / inputW;
+  const ground = geometry.ground.kind === 'soil' ? 1 - radiated - wire - loads : 0;
+  return { radiated, wire, loads, ground };
+}
+
+/** ∫ |I|² dl of a linear current. */
+function squaredIntegral(lengthM: number, { re, im }: Currents, e: number): number {
+  const [a, b] = [2 * e, 2 * e + 1];
+  return (lengthM / 3) * (re[a] ** 2 + im[a] ** 2 + re[b] ** 2 + im[b] ** 2 + re[a] * re[b] + im[a] * im[b]);
+}
