@@ -1,5 +1,4 @@
-// `npm start`: installs what is missing, builds the app as it is published and serves it on this machine. One process, so
-// that ending npm ends the server too.
+// `npm start`: installs what is missing, builds the app as it is published and serves it on this machine.
 import { resolve } from 'node:path';
 import { createStaticServer, listen } from './static-server.mjs';
 
@@ -12,4 +11,7 @@ await build({ logLevel: 'warn' });
 const port = await listen(createStaticServer(resolve('dist'), base), usualPort);
 // A service worker needs localhost or https, so the name is printed and not a network address.
 if (port !== usualPort) console.log(`Port ${usualPort} is in use by another program.`);
+// Ending npm by a signal leaves what it started without a parent: end then too, or the port stays taken.
+const parent = process.ppid;
+if (process.env.npm_lifecycle_event) setInterval(() => process.ppid === parent || process.exit(0), 500);
 console.log(`Halyard is served at http://localhost:${port}${base} (Ctrl+C ends it)`);
