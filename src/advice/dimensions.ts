@@ -1,6 +1,16 @@
-/** Lengths and distances of one antenna, from closed forms; a field solution may replace any of them. The author fills this file. */
+/**
+ * Lengths and distances of one antenna, from closed forms; a field solution may replace any of them. What a length is made of stands in
+ * radiator-length, pieces, return-wires, choke-distance and site-run.
+ */
 import type { Dimension } from '../base/working';
 import type { Band } from '../catalog/bands';
+import { chokeAtOf, entryChokeAtOf } from './choke-distance';
+import { clearLineOf } from './doublet';
+import type { Facts } from './facts';
+import { harmonicsOf } from './harmonics';
+import { freeRidesOf, piecesOf } from './pieces';
+import { radiatorLengthOf } from './radiator-length';
+import { riseOf, runOf } from './site-run';
 
 export type PieceId =
   | 'wire' // one whole wire (end-fed, loop, non-resonant, inverted-L)
@@ -29,17 +39,62 @@ export interface LengthWindow {
   readonly tunerRangeBands: readonly Band[];
 }
 
+/** A wanted band that the wire serves as a half-wave multiple, and where it really resonates. */
+export interface Harmonic {
+  readonly band: Band;
+  readonly n: number;
+  readonly resonanceMHz: number;
+  /** (resonance − focus) / focus. */
+  readonly offset: number;
+}
+
+/** A band that a longer pair of legs serves on its third resonance, so that it needs no legs of its own. */
+export interface FreeRide {
+  readonly band: Band;
+  readonly on: Band;
+  readonly resonanceMHz: number;
+}
+
 export interface Dimensions {
   /** Conductor length of the longest radiator, m: both legs, once round a loop, one wire of a folded dipole. */
   readonly radiator: Dimension;
-  /** Straight run it asks of the site, m. */
+  /** Straight run it asks of the site, m: 0 for an upright wire. */
   readonly runM: number;
+  /** Height the radiator itself takes up, from its lowest to its highest point, m. */
+  readonly riseM: number;
   readonly pieces: readonly Piece[];
   readonly windows: readonly LengthWindow[];
   /** Band that suffers when no window exists. */
   readonly sufferingBand: Band | null;
+  /** Wanted bands on half-wave multiples of an end-fed or off-centre-fed wire, lowest first; empty for other systems. */
+  readonly harmonics: readonly Harmonic[];
+  /** Parallel dipoles only. */
+  readonly freeRides: readonly FreeRide[];
   /** Antenna-end choke along the coax from the feed point; null where none belongs. */
   readonly chokeAt: Dimension | null;
   /** Choke before the building entry or the operating place, along the coax from the feed point. */
   readonly entryChokeAt: Dimension | null;
+  /**
+   * Open-wire line only: the length, as told or a little longer, that keeps one leg plus line away from half-wave multiples. Null when the
+   * told length already does, or no length near it does better.
+   */
+  readonly clearLine: Dimension | null;
+}
+
+export function dimensionsOf(facts: Facts): Dimensions {
+  const { radiator, windows, sufferingBand } = radiatorLengthOf(facts);
+  const chokeAt = chokeAtOf(facts);
+  return {
+    radiator,
+    runM: runOf(facts, radiator.metres),
+    riseM: riseOf(facts, radiator.metres),
+    pieces: piecesOf(facts, radiator),
+    windows,
+    sufferingBand,
+    harmonics: harmonicsOf(facts, radiator.metres),
+    freeRides: freeRidesOf(facts),
+    chokeAt,
+    entryChokeAt: entryChokeAtOf(facts, chokeAt),
+    clearLine: clearLineOf(facts, radiator.metres),
+  };
 }

@@ -143,6 +143,26 @@ export const sources = {
     title: 'worked out from the dimensions',
     citation: 'Section times density of conductor and insulation',
   },
+  'handbook-length-rules': {
+    title: 'handbook length rules',
+    citation:
+      'ARRL Handbook and Antenna Book: half-wave 468/f ft, quarter-wave 234/f ft, full-wave loop 1005/f ft, f in MHz; figure of K against conductor diameter',
+  },
+  'handbook-end-effect': {
+    title: 'handbook end-effect rule',
+    citation: 'ARRL Antenna Book, long-wire antennas: length of n half-waves = 492 (n − 0.05) / f ft, f in MHz',
+  },
+  'ground-system-measurements': {
+    title: 'radial measurements of 1937',
+    citation:
+      'G. H. Brown, R. F. Lewis, J. Epstein, Ground Systems as a Factor in Antenna Efficiency, Proc. IRE 25 (1937) 753',
+  },
+  'non-resonant-sweep': {
+    title: 'field solution',
+    citation:
+      'Own thin-wire field solutions: bare inverted L behind 9:1 with counterpoise wires of 4.2 and 9 m over average ground, length swept about the first half-wave',
+  },
+  'wave-and-line': { title: 'line theory', citation: 'Pozar, Microwave Engineering, 4th ed., §2.1 and §2.3' },
   'magnetics-database': {
     title: 'magnetics database',
     citation:
@@ -151,33 +171,6 @@ export const sources = {
   'maker-ferrite-catalogue': {
     title: "maker's catalogue",
     citation: 'Fair-Rite Products Corp. catalogue, 14th to 17th editions, and Amidon trade tables',
-  },
-  'handbook-half-wave': {
-    title: 'handbook length rule',
-    citation:
-      'ARRL Handbook and Antenna Book: half-wave 468/f ft, quarter-wave 234/f ft (142.6/f and 71.3/f m); NCVEC question pool, General 2023-2027, G9B10 to G9B12',
-  },
-  'handbook-long-wire': {
-    title: 'handbook long-wire rule',
-    citation: 'ARRL Antenna Book, long-wire antennas: n half-waves are 492 (n - 0.05) / f ft long, end effect included',
-  },
-  'handbook-loop': {
-    title: 'handbook loop rule',
-    citation: 'ARRL Antenna Book, quad and loop antennas: once round a full-wave loop is 1005/f ft (306.3/f m)',
-  },
-  'quarter-wave-section': {
-    title: 'quarter-wave section rule',
-    citation: 'NCVEC question pool, Extra 2020-2024, E9F05 and E9E06: quarter-wave section is VF c/(4 f)',
-  },
-  'elevated-radials': {
-    title: 'measured radials',
-    citation:
-      'R. Severns, Experimental determination of ground system performance for HF verticals, QEX 2009, parts 1 to 7',
-  },
-  'ground-radials-1937': {
-    title: 'measured ground radials',
-    citation:
-      'G. H. Brown, R. F. Lewis, J. Epstein, Ground systems as a factor in antenna efficiency, Proc. IRE 25 (1937) 753-787',
   },
   'own-field-solutions': {
     title: 'own field solutions',

@@ -1,0 +1,51 @@
+/** The conductor length of the longest radiator: told, clear of resonances, or resonant on the lowest band. */
+import type { Dimension } from '../base/working';
+import type { Band } from '../catalog/bands';
+import { fullWaveLoop, halfWave, harmonicHalfWave, quarterWave } from '../physics/lengths';
+import { asTold, cutFor, focusOf, wireFactorOf } from './dimension';
+import type { LengthWindow } from './dimensions';
+import { doubletLength } from './doublet';
+import type { Facts } from './facts';
+import { multiplesOf } from './harmonics';
+import { clearLength } from './non-resonant';
+
+export interface RadiatorLength {
+  readonly radiator: Dimension;
+  readonly windows: readonly LengthWindow[];
+  readonly sufferingBand: Band | null;
+}
+
+export function radiatorLengthOf(facts: Facts): RadiatorLength {
+  const { lengthChoice, wireLengthM } = facts.settled;
+  const told = (lengthChoice === 'fixed' || facts.system === 'other') && wireLengthM !== null;
+  if (told) return { radiator: asTold(wireLengthM), windows: [], sufferingBand: null };
+  if (staysClear(facts)) return clearLength(facts);
+  return { radiator: resonantLength(facts), windows: [], sufferingBand: null };
+}
+
+/** Systems that must, or are asked to, stay away from every half-wave. */
+const staysClear = ({ system, settled: { lengthChoice } }: Facts): boolean =>
+  system === 'non-resonant-end-fed' ||
+  system === 'non-resonant-vertical' ||
+  (system === 'inverted-l' && lengthChoice === 'non-resonant');
+
+function resonantLength(facts: Facts): Dimension {
+  const [lowest] = facts.bands;
+  switch (facts.system) {
+    case 'end-fed-half-wave':
+    case 'off-centre-fed':
+      return harmonicHalfWave(
+        multiplesOf(facts).map(({ at }) => focusOf(facts, at)),
+        wireFactorOf(facts),
+      );
+    case 'quarter-wave-vertical':
+    case 'inverted-l':
+      return quarterWave(cutFor(facts, lowest));
+    case 'full-wave-loop':
+      return fullWaveLoop(cutFor(facts, lowest));
+    case 'open-wire-doublet':
+      return facts.settled.lengthChoice === 'non-resonant' ? doubletLength(facts) : halfWave(cutFor(facts, lowest));
+    default:
+      return halfWave(cutFor(facts, lowest));
+  }
+}
