@@ -1,0 +1,89 @@
+/**
+ * What each wanted band will show: impedance, standing-wave ratio, line loss, and whether a tuner is needed. Closed forms first; what a field
+ * solution or the components tell replaces the rule's value or fills what the rules cannot know.
+ */
+import { type Complex, complex } from '../base/complex';
+import { swr } from '../physics/line';
+import type { Dimensions } from './dimensions';
+import type { BandFacts, Facts } from './facts';
+import { feedPointOf } from './feed-impedance';
+import { type FieldFacts, fieldOf } from './field-facts';
+import type { BandFinding, Link, Said } from './finding';
+import { REACH, runOfChain, SYSTEM_OHM } from './line-run';
+
+/** Loss in transformers and chokes on one band, dB; null where it is not known. `load` is what the transformer sees. */
+export type DeviceLoss = (at: BandFacts, load: Complex) => number | null;
+
+export interface Known {
+  readonly field?: FieldFacts | undefined;
+  readonly deviceLossDb?: DeviceLoss | undefined;
+}
+
+const MOST_SWR = 999;
+
+/** A ratio beyond any meter's scale is kept as 999, so that a plan holds only numbers. */
+const stated = (value: number): number => Math.min(value, MOST_SWR);
+
+export function bandsOf(
+  facts: Facts,
+  dimensions: Dimensions,
+  chain: readonly Link[],
+  { field, deviceLossDb }: Known = {},
+): BandFinding[] {
+  return facts.bands.map((at) => bandOf(facts, dimensions, chain, at, field, deviceLossDb));
+}
+
+function bandOf(
+  facts: Facts,
+  dimensions: Dimensions,
+  chain: readonly Link[],
+  at: BandFacts,
+  field: FieldFacts | undefined,
+  deviceLossDb: DeviceLoss | undefined,
+): BandFinding {
+  const solved = fieldOf(field, at.band);
+  const byRule = feedPointOf(facts, at, dimensions);
+  const z = solved.feedPoint === undefined ? (byRule?.z ?? null) : complex(solved.feedPoint.r, solved.feedPoint.x);
+  const head = { band: at.band, atMHz: at.focusMHz };
+  const currents = {
+    entryCurrentMa: solved.entryCurrentMa ?? null,
+    shieldCurrentDb: solved.shieldCurrentDb ?? null,
+  };
+  if (z === null || !(z.re > 0)) {
+    const nothing = { feedPoint: null, swrAtFeedPoint: null, swrAtRadio: null, lineLossDb: null, deviceLossDb: null };
+    return { ...head, ...nothing, ...currents, tunerNeeded: null, notes: [{ code: 'impedance-unknown', data: {} }] };
+  }
+  const run = runOfChain(chain, z, at.focusMHz);
+  const swrAtFeedPoint = stated(swr(run.afterTransformer, SYSTEM_OHM));
+  const swrAtRadio = stated(swr(run.atRadio, SYSTEM_OHM));
+  const tunesThere = chain.some(({ device, at: place }) => device === 'tuner' && place === 'feed-point');
+  return {
+    ...head,
+    feedPoint: { r: z.re, x: z.im },
+    swrAtFeedPoint,
+    swrAtRadio,
+    lineLossDb: run.lossDb,
+    deviceLossDb: deviceLossDb?.(at, z) ?? null,
+    ...currents,
+    tunerNeeded: tunesThere ? swrAtFeedPoint > REACH.none : swrAtRadio > REACH.none,
+    notes: notesOf(at, solved.feedPoint !== undefined, byRule?.rough === true, swrAtRadio, dimensions),
+  };
+}
+
+function notesOf(
+  at: BandFacts,
+  isSolved: boolean,
+  isRough: boolean,
+  swrAtRadio: number,
+  dimensions: Dimensions,
+): Said[] {
+  const notes: Said[] = [];
+  if (!isSolved) notes.push({ code: isRough ? 'order-of-size' : 'closed-form', data: {} });
+  if (swrAtRadio > REACH.none) notes.push({ code: 'above-limit', data: { swr: swrAtRadio, limit: REACH.none } });
+  const harmonic = dimensions.harmonics.find(({ band }) => band === at.band);
+  if (harmonic !== undefined && Math.abs(harmonic.offset) > 0.005) {
+    const { resonanceMHz, offset } = harmonic;
+    notes.push({ code: offset > 0 ? 'dip-above' : 'dip-below', data: { resonanceMHz, focusMHz: at.focusMHz } });
+  }
+  return notes;
+}
