@@ -270,6 +270,27 @@ export const sources = {
     citation: 'ESFI: keep 35 ft (10.7 m) from a fallen line; CPSC antenna instructions, items 9 and 11',
   },
   'local-law': { title: 'local law', citation: 'National and local codes and licence terms; they come first' },
+  'us-exposure-rule': { title: 'US exposure rule', citation: '47 CFR 1.1310(e)(1), table 1, maximum permissible exposure' },
+  'icnirp-levels': {
+    title: 'international exposure levels',
+    citation: 'ICNIRP, Health Physics 118(5):483-524 (2020), tables 5, 6 and 8; the levels of table 8 as in ICNIRP 2010',
+  },
+  'eu-public-levels': {
+    title: 'European recommendation of 1999',
+    citation: 'Council Recommendation 1999/519/EC, annex III, table 2 (reference levels for the general public)',
+  },
+  'eu-worker-levels': {
+    title: 'European directive on workers',
+    citation: 'Directive 2013/35/EU, action levels as printed in the Norwegian regulation on action and limit values',
+  },
+  'canadian-safety-code': {
+    title: 'Canadian safety code',
+    citation: 'Health Canada, Safety Code 6 (2015), tables 3 to 6, reference levels',
+  },
+  'exposure-near-wire': {
+    title: 'near-wire distance',
+    citation: 'Common practice, no source: at least 3 m at 100 W and 10 m at 1 kW from any part unless the near field is computed',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceId = keyof typeof sources;
