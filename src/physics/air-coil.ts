@@ -10,11 +10,12 @@
  * Sources: Wheeler, "Simple inductance formulas for radio coils", Proc. IRE 16 (1928) 1398; Medhurst, "H.F. resistance and self-capacitance of
  * single-layer solenoids", Wireless Engineer 24 (1947) 35, table of H (both memory).
  */
-import { type Complex, complex } from '../base/complex';
-import { withCapacitance } from './choke';
+import { type Complex, complex, magnitude } from '../base/complex';
+import { type ImpedanceBand, withCapacitance } from './choke';
 
 const INCH_M = 0.0254;
 const JACKET_FACTOR = 1.5;
+const CAPACITANCE_SCATTER = 0.35;
 /** Unloaded quality of a coax coil below its resonance: order of size, no source. */
 const COIL_Q = 150;
 /** Medhurst's table: winding length over diameter, pF per cm of diameter. */
@@ -65,10 +66,30 @@ export function coilCapacitanceF({ diameterM, lengthM }: AirCoil): number {
 export const resonanceHz = (inductanceH: number, capacitanceF: number): number =>
   1 / (2 * Math.PI * Math.sqrt(inductanceH * capacitanceF));
 
-export const coilImpedance = (coil: AirCoil, hz: number): Complex => {
-  const x = 2 * Math.PI * hz * coilInductanceH(coil);
-  return withCapacitance(complex(x / COIL_Q, x), coilCapacitanceF(coil), hz);
-};
+/** Cable wound on the coil, m. */
+export const coilCableM = ({ turns, diameterM, lengthM }: AirCoil): number =>
+  Math.hypot(turns * Math.PI * diameterM, lengthM);
+
+export const coilImpedance = (coil: AirCoil, hz: number): Complex => scaledCoil(coil, hz, 1, 1);
+
+/** The same over the scatter of the published coils. */
+export function coilBand(coil: AirCoil, hz: number): ImpedanceBand {
+  const all = [0.95, 1, 1.05].flatMap((l) =>
+    [1 - CAPACITANCE_SCATTER, 1, 1 + CAPACITANCE_SCATTER].map((c) => scaledCoil(coil, hz, l, c)),
+  );
+  const range = (of: (z: Complex) => number): [number, number] => [Math.min(...all.map(of)), Math.max(...all.map(of))];
+  return {
+    nominal: coilImpedance(coil, hz),
+    rOhm: range((z) => z.re),
+    xOhm: range((z) => z.im),
+    ohm: range(magnitude),
+  };
+}
+
+function scaledCoil(coil: AirCoil, hz: number, inductance: number, capacitance: number): Complex {
+  const x = 2 * Math.PI * hz * coilInductanceH(coil) * inductance;
+  return withCapacitance(complex(x / COIL_Q, x), coilCapacitanceF(coil) * capacitance, hz);
+}
 
 /** Straight lines between the table's points, its end values outside. */
 function medhurst(ratio: number): number {

@@ -60,15 +60,28 @@ export function chokeBand(winding: ChokeWinding, mu: Permeability, hz: number, t
       hz,
     );
   const parts = [1 - tolerance.below, 1, 1 + tolerance.above];
-  const strays = [1 - CAPACITANCE_TOLERANCE, 1, 1 + CAPACITANCE_TOLERANCE];
+  // In half steps, so that a resonance between the extremes is not stepped over.
+  const strays = [-1, -0.5, 0, 0.5, 1].map((step) => 1 + step * CAPACITANCE_TOLERANCE);
   const all = parts.flatMap((real) => parts.flatMap((loss) => strays.map((stray) => at(real, loss, stray))));
   const range = (of: (z: Complex) => number): [number, number] => [Math.min(...all.map(of)), Math.max(...all.map(of))];
   return { nominal: at(1, 1, 1), rOhm: range((z) => z.re), xOhm: range((z) => z.im), ohm: range(magnitude) };
 }
 
 /** Beads threaded once on a cable: no neighbouring turns, so no stray capacitance is reckoned. */
-export const beadsImpedance = (bead: RingSize, count: number, mu: Permeability, hz: number): Complex =>
-  windingImpedance(bead, count, 1, mu, hz);
+export function beadsBand(
+  bead: RingSize,
+  count: number,
+  mu: Permeability,
+  hz: number,
+  tolerance: Tolerance,
+): ImpedanceBand {
+  const nominal = windingImpedance(bead, count, 1, mu, hz);
+  const range = (x: number): [number, number] =>
+    x < 0
+      ? [x * (1 + tolerance.above), x * (1 - tolerance.below)]
+      : [x * (1 - tolerance.below), x * (1 + tolerance.above)];
+  return { nominal, rOhm: range(nominal.re), xOhm: range(nominal.im), ohm: range(magnitude(nominal)) };
+}
 
 /** Chokes one behind the other on the same cable. */
 export const inSeries = (chokes: readonly Complex[]): Complex => chokes.reduce(add, complex(0));
@@ -95,7 +108,7 @@ export function bandsInSeries(bands: readonly ImpedanceBand[]): ImpedanceBand {
 }
 
 /** More reactance than resistance: it may resonate with the cable that it should hold back. */
-export const isMostlyReactive = (z: Complex): boolean => Math.abs(z.im) > Math.abs(z.re);
+export const isMostlyReactive = (rOhm: number, xOhm: number): boolean => Math.abs(xOhm) > rOhm;
 
 /** What drives the outside of the cable at the choke's place: open-circuit voltage, rms, and the impedance behind it. */
 export interface CommonModeSource {

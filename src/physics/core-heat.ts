@@ -11,13 +11,13 @@
 export const housings = ['free-air', 'closed-box'] as const;
 export type Housing = (typeof housings)[number];
 
-const EXPONENT = 0.833;
+export const RISE_EXPONENT = 0.833;
 const BOX_FACTOR: Readonly<Record<Housing, number>> = { 'free-air': 1, 'closed-box': 2 };
 
 /** Rise above the air around, K. */
 export const temperatureRiseK = (powerW: number, surfaceM2: number, housing: Housing): number =>
-  ((BOX_FACTOR[housing] * powerW * 1e3) / (surfaceM2 * 1e4)) ** EXPONENT;
+  ((BOX_FACTOR[housing] * powerW * 1e3) / (surfaceM2 * 1e4)) ** RISE_EXPONENT;
 
 /** Steady watts for a given rise: the same law turned round. */
 export const heatForRiseW = (riseK: number, surfaceM2: number, housing: Housing): number =>
-  (riseK ** (1 / EXPONENT) * surfaceM2 * 1e4) / 1e3 / BOX_FACTOR[housing];
+  (riseK ** (1 / RISE_EXPONENT) * surfaceM2 * 1e4) / 1e3 / BOX_FACTOR[housing];

@@ -15,7 +15,7 @@ export interface Tolerance {
 
 const LARGE_RING_M = 0.04;
 
-export function permeabilityTolerance({ mix, outsideDiameterM }: Core): Tolerance {
+export function permeabilityTolerance({ mix, outsideDiameterM }: Pick<Core, 'mix' | 'outsideDiameterM'>): Tolerance {
   if (ferrites[mix].composition.value === 'NiZn') return { below: 0.2, above: 0.2 };
   return outsideDiameterM > LARGE_RING_M ? { below: 0.4, above: 0.25 } : { below: 0.25, above: 0.25 };
 }

@@ -15,6 +15,7 @@
 import { add, type Complex, complex, divide, magnitude, reciprocal, scale } from '../base/complex';
 import type { RingSize } from '../catalog/cores';
 import type { Permeability } from '../catalog/ferrites';
+import { wireResistanceOhmPerM } from './skin-effect';
 import { fluxDensityT, windingImpedance } from './toroid';
 
 export interface TransformerModel {
@@ -27,8 +28,9 @@ export interface TransformerModel {
   readonly strayF: number;
   /** Across the low side, F. */
   readonly compensationF: number;
-  /** Series resistance of both windings referred to the low side at 1 Hz^½: multiply by √f. */
-  readonly copperOhmPerRootHz: number;
+  /** Wire of both windings, and the length that carries the whole input current with the same loss. */
+  readonly wire: { readonly diameterM: number; readonly conductivitySPerM: number };
+  readonly copperLengthM: number;
 }
 
 export interface TransformerState {
@@ -64,7 +66,8 @@ export function transformerState(
   const n = model.secondaryTurns / model.primaryTurns;
   const ratio = n ** 2;
   const output = reciprocal(add(reciprocal(scale(load, 1 / ratio)), complex(0, omega * model.strayF * ratio)));
-  const copper = model.copperOhmPerRootHz * Math.sqrt(hz);
+  const { diameterM, conductivitySPerM } = model.wire;
+  const copper = model.copperLengthM * wireResistanceOhmPerM(hz, diameterM, conductivitySPerM);
   const branch = reciprocal(add(output, complex(copper, omega * model.leakageH)));
   const core = reciprocal(windingImpedance(model.ring, model.count, model.primaryTurns, mu, hz));
   const total = add(add(branch, core), complex(0, omega * model.compensationF));
@@ -83,8 +86,12 @@ export function transformerState(
 }
 
 /** Peak flux density in the core at `inputW`, T. */
-export const transformerFluxT = (model: TransformerModel, state: TransformerState, hz: number, inputW: number): number =>
-  fluxDensityT(model.ring, model.count, model.primaryTurns, state.lowVPerRootW * Math.sqrt(inputW), hz);
+export const transformerFluxT = (
+  model: TransformerModel,
+  state: TransformerState,
+  hz: number,
+  inputW: number,
+): number => fluxDensityT(model.ring, model.count, model.primaryTurns, state.lowVPerRootW * Math.sqrt(inputW), hz);
 
 /** Current in the compensating capacitor, A rms. */
 export const capacitorA = (model: TransformerModel, state: TransformerState, hz: number, inputW: number): number =>

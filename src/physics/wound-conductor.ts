@@ -4,9 +4,9 @@
  * Jackets from memory of makers' sheets: polyvinyl chloride 3.5, polyethylene 2.3, fluoropolymer 2.1. Coax densities are weight over section
  * (38 kg/km for 4.95 mm polyethylene coax, 16 kg/km for 2.5 mm fluoropolymer coax), ±15 %.
  */
-import type { CoaxId } from '../catalog/lines';
-import { coaxes } from '../catalog/lines';
-import { type Wire, type WireId, wires } from '../catalog/wires';
+import { InputError } from '../base/input-error';
+import { type CoaxId, coaxes } from '../catalog/lines';
+import { type WireId, wires } from '../catalog/wires';
 import type { WoundConductor } from './conductor-on-core';
 
 export interface WindingMaterial extends WoundConductor {
@@ -33,25 +33,22 @@ export function coaxToWind(id: CoaxId): WindingMaterial {
   };
 }
 
-/** One insulated wire. Bare wire would short its own turns, so it is not offered. */
-export function wireToWind(id: WireId): WindingMaterial | undefined {
-  const wire = wires[id];
-  return wire.insulation === null ? undefined : insulated(wire, wire.insulation);
+/** One insulated wire. Bare wire would short its own turns, so it is refused. */
+export function wireToWind(id: WireId): WindingMaterial {
+  const { insulation, diameterM, massKgPerM } = wires[id];
+  if (insulation === null) throw new InputError('bare-wire-cannot-be-wound', { wire: id });
+  return {
+    id,
+    outerM: diameterM.value + 2 * insulation.thicknessM.value,
+    metalM: diameterM.value,
+    epsilonR: insulation.epsilonR.value,
+    massKgPerM: massKgPerM.value,
+    minBendRadiusM: null,
+  };
 }
 
-/** Two equal insulated wires side by side, wound as one flat ribbon: the width counts in the hole. */
-export function pairToWind(id: WireId): WindingMaterial | undefined {
+/** Two equal insulated wires side by side, wound as one flat ribbon: its width counts in the hole. */
+export function pairToWind(id: WireId): WindingMaterial {
   const one = wireToWind(id);
-  return one === undefined
-    ? undefined
-    : { ...one, outerM: 2 * one.outerM, metalM: one.outerM + one.metalM, massKgPerM: 2 * one.massKgPerM };
+  return { ...one, outerM: 2 * one.outerM, metalM: one.outerM + one.metalM, massKgPerM: 2 * one.massKgPerM };
 }
-
-const insulated = (wire: Wire, { epsilonR, thicknessM }: NonNullable<Wire['insulation']>): WindingMaterial => ({
-  id: wire.id,
-  outerM: wire.diameterM.value + 2 * thicknessM.value,
-  metalM: wire.diameterM.value,
-  epsilonR: epsilonR.value,
-  massKgPerM: wire.massKgPerM.value,
-  minBendRadiusM: null,
-});

@@ -1,0 +1,180 @@
+/**
+ * Search of the whole core catalogue for a common-mode choke: every conductor offered, every core, stack of up to four and turns count that
+ * fits the hole; where no single winding meets the need, two windings in series on stacks of one kind.
+ *
+ * A candidate is first tried on its nominal impedance alone, in plain numbers, because there are thousands; only the winners get the full
+ * evaluation with uncertainty. Rank of `fewestCores`: rings, then the conductor wished for, then weight. Rank of `lightest`: weight.
+ * Weight counts in steps of 10 g; within a step the build farthest from its limits comes first.
+ */
+import { type Complex, scale } from '../base/complex';
+import { InputError } from '../base/input-error';
+import { type Core, type CoreId, coreIds, coreOf } from '../catalog/cores';
+import { muAt } from '../catalog/ferrites';
+import { withCapacitance } from './choke';
+import { bendUse, evaluateChoke, neededOhm, RISE_LIMIT_K, riseUse, TAIL_M } from './choke-evaluate';
+import type { ChokeBuild, ChokeChoice, ChokeDesign, ChokeNeed } from './choke-need';
+import { conductorLengthM, turnLengthM, turnsThatFit } from './conductor-on-core';
+import { heatForRiseW } from './core-heat';
+import { byWeight, least } from './least';
+import { stackMassKg, stackSurfaceM2, windingImpedance } from './toroid';
+import { turnToTurnF, windingFactor } from './winding-capacitance';
+import type { WindingMaterial } from './wound-conductor';
+
+const MAX_STACK = 4;
+const MAX_TURNS = 20;
+/** Nobody winds cable through more than that many rings twice over. */
+const MAX_PAIR_STACK = 2;
+
+/** One core, stack and conductor, with R and X of every turns count (rows, from two turns up) at every frequency (columns). */
+interface Stack {
+  readonly core: Core;
+  readonly count: number;
+  readonly conductor: WindingMaterial;
+  readonly conductorRank: number;
+  readonly rows: number;
+  readonly r: Float64Array;
+  readonly x: Float64Array;
+  /** Steady heat that brings this stack to the rise limit, W. */
+  readonly heatLimitW: number;
+}
+
+interface Candidate {
+  readonly build: ChokeBuild;
+  readonly conductorRank: number;
+  readonly coreCount: number;
+  readonly massKg: number;
+  readonly excess: number;
+}
+
+const FEWEST_TURNS = 2;
+
+export function designChoke(need: ChokeNeed): ChokeChoice {
+  if (need.points.length === 0) throw new InputError('no-frequencies');
+  if (!(need.minimumOhm > 0)) throw new InputError('impedance-not-positive', { minimumOhm: need.minimumOhm });
+  const all = search(need, coreIds, () => true);
+  const own = search(
+    need,
+    need.onHand.map(({ core }) => core),
+    (id, coreCount) => need.onHand.some(({ core, count }) => core === id && count >= coreCount),
+  );
+  const settle = (candidate: Candidate | undefined): ChokeDesign | null =>
+    candidate === undefined ? null : evaluateChoke(need, candidate.build);
+  return {
+    fewestCores: settle(least(all.meeting, byCores)),
+    lightest: settle(least(all.meeting, byWeight)),
+    fromParts: settle(least(own.meeting, byCores) ?? own.closest),
+    closest: all.meeting.length === 0 ? settle(all.closest) : null,
+  };
+}
+
+/** Rings first, then the order of the conductors, then weight: each step outweighs all of the next. */
+const byCores = (candidate: Candidate): number =>
+  candidate.coreCount * 1e6 + candidate.conductorRank * 1e4 + byWeight(candidate);
+
+interface Found {
+  readonly meeting: readonly Candidate[];
+  readonly closest: Candidate | undefined;
+}
+
+/** Single windings; pairs in series only when no single one is enough. */
+function search(
+  need: ChokeNeed,
+  cores: readonly CoreId[],
+  allowed: (core: CoreId, coreCount: number) => boolean,
+): Found {
+  const stacks = stacksOf(need, cores);
+  const meeting: Candidate[] = [];
+  let closest: Candidate | undefined;
+  const consider = (stack: Stack, rows: readonly number[]): void => {
+    const coreCount = stack.count * rows.length;
+    if (!allowed(stack.core.id, coreCount)) return;
+    const worth = Math.max(1, closest?.excess ?? Number.POSITIVE_INFINITY);
+    const excess = excessOf(need, stack, rows, worth);
+    if (excess > worth) return;
+    const found = candidateOf(stack, rows, coreCount, excess);
+    if (excess <= 1) meeting.push(found);
+    if (closest === undefined || excess < closest.excess) closest = found;
+  };
+  for (const stack of stacks) for (let row = 0; row < stack.rows; row++) consider(stack, [row]);
+  if (meeting.length > 0) return { meeting, closest };
+  for (const stack of stacks) {
+    if (stack.count > MAX_PAIR_STACK) continue;
+    for (let row = 0; row < stack.rows; row++) for (let other = 0; other <= row; other++) consider(stack, [row, other]);
+  }
+  return { meeting, closest };
+}
+
+/** Largest part used of any limit; stops counting once it is above `worth`. */
+function excessOf(need: ChokeNeed, stack: Stack, rows: readonly number[], worth: number): number {
+  const { points } = need;
+  let excess = 0;
+  for (let p = 0; p < points.length; p++) {
+    let r = 0;
+    let x = 0;
+    let hottest = 0;
+    for (const row of rows) {
+      const rowR = stack.r[row * points.length + p] as number;
+      r += rowR;
+      x += stack.x[row * points.length + p] as number;
+      hottest = Math.max(hottest, rowR);
+    }
+    excess = Math.max(excess, neededOhm(need, r, x) / Math.hypot(r, x));
+    const source = points[p]?.source ?? null;
+    if (source !== null) {
+      const amps2 = source.openV ** 2 / ((r + source.impedance.re) ** 2 + (x + source.impedance.im) ** 2);
+      excess = Math.max(excess, riseUse(amps2 * hottest * need.averageFactor, stack.heatLimitW));
+    }
+    if (excess > worth) return excess;
+  }
+  return excess;
+}
+
+function candidateOf(stack: Stack, rows: readonly number[], coreCount: number, excess: number): Candidate {
+  const { core, count, conductor, conductorRank } = stack;
+  const turns = rows.map((row) => row + FEWEST_TURNS);
+  const lengthM = turns.reduce((sum, n) => sum + conductorLengthM(core, count, n, conductor.outerM, TAIL_M), 0);
+  const massKg = stackMassKg(core, coreCount) + lengthM * conductor.massKgPerM;
+  return { build: { core: core.id, count, turns, conductor }, conductorRank, coreCount, massKg, excess };
+}
+
+function stacksOf(need: ChokeNeed, cores: readonly CoreId[]): Stack[] {
+  const found: Stack[] = [];
+  for (const id of cores) {
+    const core = coreOf(id);
+    if (need.mixes !== undefined && !need.mixes.includes(core.mix)) continue;
+    const oneTurn = need.points.map(({ hz }) => windingImpedance(core, 1, 1, muAt(core.mix, hz), hz));
+    need.conductors.forEach((conductor, conductorRank) => {
+      for (let count = 1; count <= MAX_STACK; count++) {
+        const rows = Math.min(MAX_TURNS, turnsThatFit(core, conductor.outerM)) - FEWEST_TURNS + 1;
+        if (rows < 1 || bendUse(core, count, conductor) > 1) continue;
+        const heatLimitW = heatForRiseW(RISE_LIMIT_K, stackSurfaceM2(core, count), need.housing);
+        const table = impedances(need, core, count, conductor, oneTurn, rows);
+        found.push({ core, count, conductor, conductorRank, rows, heatLimitW, ...table });
+      }
+    });
+  }
+  return found;
+}
+
+function impedances(
+  need: ChokeNeed,
+  core: Core,
+  count: number,
+  conductor: WindingMaterial,
+  oneTurn: readonly Complex[],
+  rows: number,
+): Pick<Stack, 'r' | 'x'> {
+  const r = new Float64Array(rows * oneTurn.length);
+  const x = new Float64Array(rows * oneTurn.length);
+  const betweenTurnsF = turnToTurnF(conductor, turnLengthM(core, count, conductor.outerM));
+  for (let row = 0; row < rows; row++) {
+    const turns = row + FEWEST_TURNS;
+    const strayF = windingFactor(turns) * betweenTurnsF;
+    oneTurn.forEach((z, p) => {
+      const at = withCapacitance(scale(z, turns ** 2 * count), strayF, need.points[p]?.hz ?? Number.NaN);
+      r[row * oneTurn.length + p] = at.re;
+      x[row * oneTurn.length + p] = at.im;
+    });
+  }
+  return { r, x };
+}

@@ -1,0 +1,158 @@
+/**
+ * One choke on one need: impedance with its band of uncertainty, duty, heat, band by band, and which limit it misses.
+ *
+ * Limits used: 40 K of rise (makers' usual figure for free air), and a bend not tighter than 0.3 of the cable's least radius, which is what
+ * 5 mm coax on a 61 mm ring comes to (common practice, no source; foam coax should not be bent that far).
+ */
+import { magnitude } from '../base/complex';
+import type { Bead } from '../catalog/beads';
+import { coreOf, type Mix, type RingSize } from '../catalog/cores';
+import { muAt } from '../catalog/ferrites';
+import { type AirCoil, coilBand, coilCableM } from './air-coil';
+import { bandsInSeries, beadsBand, chokeBand, chokeDuty, type ImpedanceBand, isMostlyReactive } from './choke';
+import type { ChokeBuild, ChokeDesign, ChokeNeed, ChokePoint, ChokeResult, ChokeShortfall } from './choke-need';
+import { bendRadiusM, conductorLengthM, turnsThatFit } from './conductor-on-core';
+import { heatForRiseW, RISE_EXPONENT, temperatureRiseK } from './core-heat';
+import { permeabilityTolerance } from './core-tolerance';
+import { stackMassKg, stackSurfaceM2 } from './toroid';
+import type { WindingMaterial } from './wound-conductor';
+
+export const RISE_LIMIT_K = 40;
+export const LEAST_BEND_PART = 0.3;
+/** Cable left at each end of a winding. */
+export const TAIL_M = 0.15;
+
+interface Body {
+  /** Impedance band of the whole, and R of its hottest core at each point. */
+  readonly bands: readonly ImpedanceBand[];
+  readonly hottestROhm: readonly number[];
+  readonly surfaceM2: number | null;
+  readonly massKg: number;
+  readonly conductorLengthM: number;
+  readonly limits: Readonly<Partial<Record<ChokeShortfall, number>>>;
+}
+
+/** Wound cores, one or two windings in series. */
+export function evaluateChoke(need: ChokeNeed, build: ChokeBuild): ChokeDesign {
+  const core = coreOf(build.core);
+  const { conductor, count, turns } = build;
+  const tolerance = permeabilityTolerance(core);
+  const parts = need.points.map(({ hz }) =>
+    turns.map((n) => chokeBand({ ring: core, count, turns: n, conductor }, muAt(core.mix, hz), hz, tolerance)),
+  );
+  const fit = turnsThatFit(core, conductor.outerM);
+  const radiusM = bendRadiusM(core, count, conductor.outerM);
+  const bendPart = conductor.minBendRadiusM === null ? null : radiusM / conductor.minBendRadiusM;
+  const lengthM = turns.reduce((sum, n) => sum + conductorLengthM(core, count, n, conductor.outerM, TAIL_M), 0);
+  const result = judge(need, {
+    bands: parts.map(bandsInSeries),
+    hottestROhm: parts.map((bands) => Math.max(...bands.map((band) => band.nominal.re))),
+    surfaceM2: stackSurfaceM2(core, count),
+    massKg: stackMassKg(core, count * turns.length) + lengthM * conductor.massKgPerM,
+    conductorLengthM: lengthM,
+    limits: {
+      bend: bendUse(core, count, conductor),
+      'does-not-fit': Math.max(...turns) <= fit ? 0 : Number.POSITIVE_INFINITY,
+    },
+  });
+  return { ...build, ...result, coreCount: count * turns.length, bendRadiusM: radiusM, bendPart, turnsThatFit: fit };
+}
+
+/** Beads threaded on the cable. Every bead carries its own share of the heat. */
+export function evaluateBeads(
+  need: ChokeNeed,
+  bead: Bead,
+  mix: Mix,
+  count: number,
+  cable: WindingMaterial,
+): ChokeResult {
+  const size = bead.size.value;
+  const tolerance = permeabilityTolerance({ mix, outsideDiameterM: size.outsideDiameterM });
+  const bands = need.points.map(({ hz }) => beadsBand(size, count, muAt(mix, hz), hz, tolerance));
+  const lengthM = count * size.heightM + 2 * TAIL_M;
+  return judge(need, {
+    bands,
+    hottestROhm: bands.map((band) => band.nominal.re / count),
+    surfaceM2: stackSurfaceM2(size, 1),
+    massKg: stackMassKg(size, count) + lengthM * cable.massKgPerM,
+    conductorLengthM: lengthM,
+    limits: { 'does-not-fit': cable.outerM <= size.insideDiameterM ? 0 : Number.POSITIVE_INFINITY },
+  });
+}
+
+/** A single-layer coil of coax without a core. */
+export function evaluateCoil(need: ChokeNeed, coil: AirCoil, cable: WindingMaterial): ChokeResult {
+  const lengthM = coilCableM(coil) + 2 * TAIL_M;
+  const bendPart = cable.minBendRadiusM === null ? Number.POSITIVE_INFINITY : coil.diameterM / 2 / cable.minBendRadiusM;
+  return judge(need, {
+    bands: need.points.map(({ hz }) => coilBand(coil, hz)),
+    hottestROhm: need.points.map(() => 0),
+    surfaceM2: null,
+    massKg: lengthM * cable.massKgPerM,
+    conductorLengthM: lengthM,
+    limits: { bend: LEAST_BEND_PART / bendPart },
+  });
+}
+
+/** |Z| that a band asks for: more from a choke that is mostly reactance. */
+export const neededOhm = (need: ChokeNeed, rOhm: number, xOhm: number): number =>
+  isMostlyReactive(rOhm, xOhm) ? Math.max(need.minimumOhm, need.reactiveMinimumOhm) : need.minimumOhm;
+
+/** Part of the allowed rise that `heatW` uses where `limitW` is the heat at the limit. */
+export const riseUse = (heatW: number, limitW: number): number => (heatW / limitW) ** RISE_EXPONENT;
+
+/** Part used of the tightest bend allowed; 0 for wire. */
+export const bendUse = (core: RingSize, count: number, { outerM, minBendRadiusM }: WindingMaterial): number =>
+  minBendRadiusM === null ? 0 : (LEAST_BEND_PART * minBendRadiusM) / bendRadiusM(core, count, outerM);
+
+function judge(need: ChokeNeed, body: Body): ChokeResult {
+  const points = need.points.map(({ hz, source }, i): ChokePoint => {
+    const impedance = body.bands[i] as ImpedanceBand;
+    const duty = source === null ? null : chokeDuty(impedance.nominal, source);
+    return {
+      hz,
+      impedance,
+      isReactive: isMostlyReactive(impedance.nominal.re, impedance.nominal.im),
+      neededOhm: neededOhm(need, impedance.nominal.re, impedance.nominal.im),
+      voltageV: duty?.voltageV ?? null,
+      currentA: duty?.currentA ?? null,
+      heatW: duty === null ? null : duty.heatW * need.averageFactor,
+    };
+  });
+  const misses = (of: ChokePoint[]): number =>
+    Math.max(0, ...of.map((point) => point.neededOhm / magnitude(point.impedance.nominal)));
+  const thermal = heat(need, body, points);
+  const uses: Readonly<Partial<Record<ChokeShortfall, number>>> = {
+    ...body.limits,
+    impedance: misses(points.filter((point) => !point.isReactive)),
+    reactive: misses(points.filter((point) => point.isReactive)),
+    heat: thermal.riseK === null ? 0 : thermal.riseK / RISE_LIMIT_K,
+  };
+  return {
+    points,
+    leastOhm: Math.min(...points.map((point) => magnitude(point.impedance.nominal))),
+    leastCertainOhm: Math.min(...points.map((point) => point.impedance.ohm[0])),
+    ...thermal,
+    massKg: body.massKg,
+    conductorLengthM: body.conductorLengthM,
+    shortfalls: (Object.keys(uses) as ChokeShortfall[]).filter((key) => (uses[key] ?? 0) > 1),
+    excess: Math.max(...Object.values(uses)),
+  };
+}
+
+/** Heat of the hottest core over the bands that have a source. */
+function heat(
+  need: ChokeNeed,
+  { surfaceM2, hottestROhm }: Body,
+  points: readonly ChokePoint[],
+): Pick<ChokeResult, 'riseK' | 'continuousW' | 'safePowerW'> {
+  const amps = points.map((point) => point.currentA);
+  if (surfaceM2 === null || amps.every((a) => a === null)) return { riseK: null, continuousW: null, safePowerW: null };
+  const keyedW = Math.max(...amps.map((a, i) => (a ?? 0) ** 2 * (hottestROhm[i] ?? 0)));
+  const continuousW = (need.powerW * heatForRiseW(RISE_LIMIT_K, surfaceM2, need.housing)) / keyedW;
+  return {
+    riseK: temperatureRiseK(keyedW * need.averageFactor, surfaceM2, need.housing),
+    continuousW,
+    safePowerW: continuousW / need.averageFactor,
+  };
+}

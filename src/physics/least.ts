@@ -1,0 +1,17 @@
+/** The item for which `of` is lowest; the first of equals; undefined of none. */
+export function least<T>(items: readonly T[], of: (item: T) => number): T | undefined {
+  let best: T | undefined;
+  let lowest = Number.POSITIVE_INFINITY;
+  for (const item of items) {
+    const value = of(item);
+    if (value < lowest) {
+      best = item;
+      lowest = value;
+    }
+  }
+  return best;
+}
+
+/** What a list of designs is judged by: weight in steps of 10 g, and within a step the one that is farthest from its limits. */
+export const byWeight = ({ massKg, excess }: { readonly massKg: number; readonly excess: number }): number =>
+  Math.round(massKg * 100) + Math.min(excess, 1) / 2;
