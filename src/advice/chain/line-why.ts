@@ -1,0 +1,38 @@
+/** Why a piece of feed line is what it is, by where it lies in the chain. */
+import type { Dimensions } from '../dimensions';
+import type { Facts } from '../facts';
+import type { Reason } from '../finding';
+import { isEndFed } from './choke-minimum';
+import { computed, practice } from './why-codes';
+
+/** `toFirstChoke`: the piece above the antenna-end choke. */
+export function coaxWhy(
+  facts: Facts,
+  dimensions: Dimensions,
+  lengthM: number,
+  toFirstChoke: boolean,
+): readonly Reason[] {
+  if (toFirstChoke && isEndFed(facts.system)) return [computed('line-is-counterpoise', { lengthM })];
+  if (toFirstChoke && facts.system === 'off-centre-fed') return [computed('line-part-of-antenna', { lengthM })];
+  return [
+    practice('line-coax', { line: facts.settled.feedLine }),
+    ...(facts.line?.z0Ohm.value === 75 ? [practice('line-75-ohm')] : []),
+    ...(facts.system === 'open-wire-doublet' ? [practice('line-doublet-on-coax')] : []),
+    ...routeWhy(facts, dimensions),
+  ];
+}
+
+function routeWhy(facts: Facts, dimensions: Dimensions): readonly Reason[] {
+  if (facts.settled.feedLineRoute === 'along') return [computed('line-under-wire')];
+  if (!facts.balanced || facts.system === 'full-wave-loop') return [];
+  return [computed('line-square', { legM: dimensions.radiator.metres / 2 })];
+}
+
+export function openWireWhy(facts: Facts, dimensions: Dimensions): readonly Reason[] {
+  const { feedLine, shackEnd, feedLineLengthM } = facts.settled;
+  if (shackEnd === 'feed-point-tuner') return [practice('line-open-after-tuner')];
+  const { clearLine } = dimensions;
+  const other =
+    clearLine === null ? [] : [practice('line-clear-length', { lengthM: clearLine.metres, toldM: feedLineLengthM })];
+  return [practice('line-open-wire', { line: feedLine }), ...other];
+}

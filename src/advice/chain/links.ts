@@ -1,0 +1,58 @@
+/** Links of the chain that need no choice: an empty one to fill, a choke, a piece of line. */
+import type { Facts } from '../facts';
+import type { DeviceKind, Link, Place, Reason } from '../finding';
+import { speechRatingW } from '../heating-power';
+import { twinLeadMeetsCoax } from '../needs';
+import { ruleOfThumbChoke } from './choke-builds';
+import type { ChokePlace } from './choke-places';
+import type { ComponentDesigns } from './component-designs';
+
+export const emptyLink = (device: DeviceKind, at: Place, distanceM: number | null): Link => ({
+  device,
+  at,
+  distanceM,
+  distanceMWorking: null,
+  ratio: null,
+  kind: null,
+  ports: null,
+  minimumOhm: null,
+  minimumOhmBand: null,
+  line: null,
+  lengthM: null,
+  why: [],
+  build: null,
+  buy: { code: 'buy-nothing', data: {} },
+});
+
+/** At the end of open-wire line a choke joins a balanced line to a coax socket; on coax, or behind a transformer, it joins nothing. */
+export function chokeLink(facts: Facts, place: ChokePlace, designs: ComponentDesigns): Link {
+  const { role, at, distanceM, working, minimumOhm, band, why } = place;
+  const lineEnd = role === 'line-end' && !twinLeadMeetsCoax(facts);
+  return {
+    ...emptyLink('choke', at, distanceM),
+    distanceMWorking: working,
+    kind: lineEnd ? 'current' : null,
+    ports: lineEnd ? { in: 'balanced', out: 'unbalanced' } : null,
+    minimumOhm,
+    minimumOhmBand: band,
+    why,
+    build: designs.chokes?.[role] ?? ruleOfThumbChoke(facts, place),
+    buy: {
+      code: lineEnd ? 'buy-line-end-choke' : 'buy-choke',
+      data: {
+        ohm: minimumOhm,
+        lowest: facts.bands[0].band,
+        highest: facts.bands.at(-1)?.band ?? facts.bands[0].band,
+        ratingW: speechRatingW(facts),
+      },
+    },
+  };
+}
+
+export const lineLink = (line: string, fromM: number, lengthM: number, why: readonly Reason[]): Link => ({
+  ...emptyLink('line', 'along-line', fromM),
+  line,
+  lengthM,
+  why,
+  buy: { code: 'buy-line', data: { line, lengthM } },
+});
