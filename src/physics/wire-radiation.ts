@@ -14,7 +14,7 @@
  */
 import { add, type Complex, complex, multiply, reciprocal, scale, squareRoot, subtract } from '../base/complex';
 import { C0, EPSILON0 } from '../base/constants';
-import { cosineIntegral, cosineIntegralEntire, expIntegral1, sineIntegral } from './exponential-integral';
+import { cosineIntegralEntire, expIntegral1, sineIntegral } from './exponential-integral';
 
 export interface Soil {
   readonly epsilonR: number;

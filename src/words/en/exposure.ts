@@ -1,0 +1,20 @@
+/** What decided a keep-out distance. Never that a place is without danger. */
+import type { Message } from '../message';
+
+const field = (kind: unknown): string =>
+  kind === 'electric' ? 'electric field' : kind === 'magnetic' ? 'magnetic field' : 'power density';
+const unit = (kind: unknown): string => (kind === 'electric' ? 'V/m' : kind === 'magnetic' ? 'A/m' : 'W/m²');
+
+export const exposureWords = {
+  screen: (d, f) =>
+    `Decided by the ${field(d.kind)}, limit ${f.number(Number(d.limit))} ${unit(d.kind)}, on average power, with the published far-field formula.`,
+  'screen-on-crest': (d, f) =>
+    `Decided by the ${field(d.kind)}, limit ${f.number(Number(d.limit))} ${unit(d.kind)}, on the crest of your transmission: pauses and mode give no relief here.`,
+  'near-wire': (d, f) =>
+    `The far-field formula gives ${f.length(Number(d.screenM))}, but nearer than ${f.length(Number(d.farM))} it is no final answer. Until the field close to the wire is computed, the distance of common practice for ${f.number(Number(d.powerW))} W stands.`,
+  'end-of-near-field': (d, f) =>
+    `The far-field formula gives ${f.length(Number(d.screenM))}, but it holds only from ${f.length(Number(d.farM))} outward, so that distance stands until the field close to the wire is computed.`,
+  'solved-field': 'Computed from the currents on this antenna, electric and magnetic field each against its own limit.',
+  'small-loop': (d, f) =>
+    `A loop of ${f.length(Number(d.roundM))} round is much smaller than the wave. The far-field formula gives distances that are too short for it, so no distance is given: have it assessed with your national method.`,
+} as const satisfies Readonly<Record<string, Message>>;
