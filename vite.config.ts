@@ -12,6 +12,7 @@ import { manifestWords } from './src/words/manifest.ts';
 /** Served under a sub-path? `HALYARD_BASE=/sub/ npm run build`. */
 const base = process.env.HALYARD_BASE ?? '/';
 const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { version: string };
+const appVersion = process.env.HALYARD_VERSION ?? version;
 
 /** The page carries its own policy, for hosts that send no headers. Not in dev, where Vite injects inline styles. */
 const policyInPage: Plugin = {
@@ -29,9 +30,13 @@ const policyInPage: Plugin = {
   },
 };
 
-const description: Plugin = {
-  name: 'description',
-  transformIndexHtml: () => [{ tag: 'meta', attrs: { name: 'description', content: manifestWords.description } }],
+/** Which build a page is, and what it is for. */
+const pageHead: Plugin = {
+  name: 'page-head',
+  transformIndexHtml: () => [
+    { tag: 'meta', attrs: { name: 'description', content: manifestWords.description } },
+    { tag: 'meta', attrs: { name: 'version', content: appVersion } },
+  ],
 };
 
 /** icons/ stands at the top of the project and is served as /icons/, in dev and from the build. */
@@ -77,7 +82,7 @@ const app: ViteUserConfig = {
   root: 'src',
   publicDir: '../public',
   base,
-  define: { __APP_VERSION__: JSON.stringify(process.env.HALYARD_VERSION ?? version) },
+  define: { __APP_VERSION__: JSON.stringify(appVersion) },
   build: {
     outDir: process.env.HALYARD_OUT_DIR ?? '../dist',
     emptyOutDir: true,
@@ -88,7 +93,7 @@ const app: ViteUserConfig = {
   },
   worker: { format: 'es', plugins: () => [assemblyscript()] },
   preview: { headers: securityHeaders },
-  plugins: [assemblyscript(), icons(), description, policyInPage, pwa],
+  plugins: [assemblyscript(), icons(), pageHead, policyInPage, pwa],
   test: { root: '.', include: ['tests/**/*.test.{ts,tsx}'] },
 };
 

@@ -36,7 +36,19 @@ export async function startPwa(): Promise<void> {
   });
   // A worker already in charge has everything: nothing will be announced on this visit.
   if (wasControlled) offlineReady.value = true;
+  addEventListener('vite:preloadError', reloadOnce);
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'visible') void checkForUpdate();
+  });
   await workbox.register();
+}
+
+/** A piece of this build could not be had, most likely because a newer one took its place: start afresh, but never in a loop. */
+function reloadOnce(): void {
+  const key = 'reloaded-from-version';
+  if (sessionStorage.getItem(key) === __APP_VERSION__) return;
+  sessionStorage.setItem(key, __APP_VERSION__);
+  location.reload();
 }
 
 /** Asks the server for a newer version; without a connection there is none, and that is no error. */
