@@ -5,9 +5,8 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { chromium } from 'playwright-core';
 import { createStaticServer, listen } from '../src/cli/static-server.mjs';
-import { findBrowser } from './browser.mjs';
+import { findBrowser, openContext } from './browser.mjs';
 import { sizes } from './sizes.mjs';
 
 /** @typedef {import('../src/cli/command.ts').CommandIo} CommandIo */
@@ -34,14 +33,10 @@ const median = (/** @type {number[]} */ values) => values.toSorted((a, b) => a -
 async function openingMs(/** @type {string} */ dir) {
   const server = createStaticServer(dir);
   const url = `http://localhost:${await listen(server, 0)}/ask`;
-  const { executablePath, env } = await findBrowser();
   const profile = mkdtempSync(join(tmpdir(), 'halyard-'));
-  const context = await chromium.launchPersistentContext(profile, {
-    executablePath,
-    env: { ...process.env, ...env },
-    locale: 'en-US',
+  const context = await openContext(await findBrowser(), profile, {
     viewport: { width: 360, height: 740 },
-    args: ['--no-sandbox', '--headless=shell'],
+    deviceScaleFactor: 2,
   });
   const page = context.pages()[0] ?? (await context.newPage());
   await page.goto(url);

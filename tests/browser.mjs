@@ -174,3 +174,27 @@ export async function findBrowser() {
     ].join('\n'),
   );
 }
+
+/**
+ * Opens a browser on a folder that keeps its storage.
+ * @param {Browser} browser
+ * @param {string} profile
+ * @param {import('playwright-core').BrowserContextOptions} options
+ */
+export async function openContext({ executablePath, env }, profile, options) {
+  const { chromium } = await import('playwright-core');
+  return chromium.launchPersistentContext(profile, {
+    executablePath,
+    env: { ...process.env, ...env },
+    // Without a locale a machine with no LANG gives "en-US@posix", which Intl refuses.
+    locale: 'en-US',
+    args: [
+      '--no-sandbox',
+      '--headless=shell',
+      '--disable-background-networking',
+      '--disable-component-update',
+      '--no-first-run',
+    ],
+    ...options,
+  });
+}

@@ -1,8 +1,9 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { type BrowserContext, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import type { BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { inject, onTestFinished } from 'vitest';
+import { openContext } from '../../browser.mjs';
 
 /** A phone held upright, as most people in a field have it. */
 export const phone: BrowserContextOptions = {
@@ -35,21 +36,7 @@ export async function openBrowser(
   options: BrowserContextOptions = phone,
   profile: string = newProfile(),
 ): Promise<OpenedBrowser> {
-  const { executablePath, env } = inject('browser');
-  const context = await chromium.launchPersistentContext(profile, {
-    executablePath,
-    env: { ...(process.env as Record<string, string>), ...env },
-    // Without a locale a machine with no LANG gives "en-US@posix", which Intl refuses.
-    locale: 'en-US',
-    args: [
-      '--no-sandbox',
-      '--headless=shell',
-      '--disable-background-networking',
-      '--disable-component-update',
-      '--no-first-run',
-    ],
-    ...options,
-  });
+  const context = await openContext(inject('browser'), profile, options);
   const complaints: string[] = [];
   const listen = (page: Page): void => {
     page.on('console', (message) => {
