@@ -87,6 +87,8 @@ export interface Cut {
   /** Where to mark, m from the feed-point end. */
   readonly marksM: readonly number[];
   readonly note: Said;
+  /** When to stop trimming, or how exact the piece must be. */
+  readonly stopRule: Said;
   readonly working: Working;
 }
 
