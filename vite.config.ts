@@ -9,8 +9,6 @@ import { assemblyscript } from './src/asm/vite-plugin.ts';
 import { contentSecurityPolicy, securityHeaders } from './src/cli/security-headers.mjs';
 import { manifestWords } from './src/words/manifest.ts';
 
-/** Served under a sub-path? `HALYARD_BASE=/sub/ npm run build`. */
-const base = process.env.HALYARD_BASE ?? '/';
 const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { version: string };
 const appVersion = process.env.HALYARD_VERSION ?? version;
 
@@ -34,8 +32,8 @@ const policyInPage: Plugin = {
 const pageHead: Plugin = {
   name: 'page-head',
   transformIndexHtml: () => [
-    { tag: 'meta', attrs: { name: 'description', content: manifestWords.description } },
-    { tag: 'meta', attrs: { name: 'version', content: appVersion } },
+    { tag: 'meta', attrs: { name: 'description', content: manifestWords.description }, injectTo: 'head' },
+    { tag: 'meta', attrs: { name: 'version', content: appVersion }, injectTo: 'head' },
   ],
 };
 
@@ -70,7 +68,7 @@ const pwa = VitePWA({
   filename: 'service-worker.ts',
   registerType: 'prompt',
   injectRegister: false,
-  manifest: webManifest(base, manifestWords),
+  manifest: webManifest(manifestWords),
   includeManifestIcons: false,
   injectManifest: {
     globPatterns: ['**/*.{js,css,html,svg,png,wasm,woff2}'],
@@ -81,7 +79,8 @@ const pwa = VitePWA({
 const app: ViteUserConfig = {
   root: 'src',
   publicDir: '../public',
-  base,
+  // Relative, so that one build works at the top of a host and below any path; the app's own addresses are hashes.
+  base: './',
   define: { __APP_VERSION__: JSON.stringify(appVersion) },
   build: {
     outDir: process.env.HALYARD_OUT_DIR ?? '../dist',

@@ -32,7 +32,7 @@ const median = (/** @type {number[]} */ values) => values.toSorted((a, b) => a -
 /** Milliseconds from the start of a navigation to the first heading, everything from the phone's own cache. */
 async function openingMs(/** @type {string} */ dir) {
   const server = createStaticServer(dir);
-  const url = `http://localhost:${await listen(server, 0)}/ask`;
+  const url = `http://localhost:${await listen(server, 0)}/#/new`;
   const profile = mkdtempSync(join(tmpdir(), 'halyard-'));
   const context = await openContext(await findBrowser(), profile, {
     viewport: { width: 360, height: 740 },
@@ -47,7 +47,7 @@ async function openingMs(/** @type {string} */ dir) {
   await devtools.send('Emulation.setCPUThrottlingRate', { rate: slowdown });
   const times = [];
   for (let run = 0; run < 7; run++) {
-    await page.goto(url, { waitUntil: 'commit' });
+    await page.reload({ waitUntil: 'commit' });
     await page.locator('h1').first().waitFor();
     times.push(await page.evaluate(() => performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? 0));
   }

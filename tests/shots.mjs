@@ -12,7 +12,7 @@ import { findBrowser, openContext } from './browser.mjs';
 /** @type {Shot[]} `act` brings the screen into the state to be shown. */
 const shots = [
   { name: 'plans', path: '' },
-  { name: 'ask', path: 'ask' },
+  { name: 'ask', path: '#/new' },
 ];
 
 process.chdir(fileURLToPath(new URL('..', import.meta.url)));

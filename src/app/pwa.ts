@@ -12,7 +12,8 @@ import { trustedScriptUrl } from './trusted-types';
 export const offlineReady = signal(false);
 export const updateReady = signal(false);
 
-const workerUrl = `${import.meta.env.BASE_URL}service-worker.js`;
+/** Beside the page, wherever that is served. */
+const workerUrl = 'service-worker.js';
 let workbox: Workbox | undefined;
 let asked = false;
 

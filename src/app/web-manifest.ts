@@ -6,15 +6,15 @@ import type { manifestWords } from '../words/manifest';
 const ground = '#191510';
 const shortcutIcons = [{ src: 'icons/icon-192.png', sizes: '192x192', type: 'image/png' }];
 
-export const webManifest = (base: string, words: typeof manifestWords): Partial<ManifestOptions> => ({
-  id: base,
+export const webManifest = (words: typeof manifestWords): Partial<ManifestOptions> => ({
+  id: './',
   name: words.name,
   short_name: words.name,
   description: words.description,
   lang: 'en',
   dir: 'ltr',
-  start_url: base,
-  scope: base,
+  start_url: './',
+  scope: './',
   display: 'standalone',
   orientation: 'any',
   theme_color: ground,
@@ -27,7 +27,7 @@ export const webManifest = (base: string, words: typeof manifestWords): Partial<
     { src: 'icons/maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
   ],
   shortcuts: [
-    { name: words.newPlan, url: `${base}ask`, icons: shortcutIcons },
-    { name: words.onHand, url: `${base}on-hand`, icons: shortcutIcons },
+    { name: words.newPlan, url: './#/new', icons: shortcutIcons },
+    { name: words.onHand, url: './#/on-hand', icons: shortcutIcons },
   ],
 });

@@ -1,5 +1,4 @@
-// Serves a built app on this machine: the files with their types, any other page as index.html, and the headers a real
-// host should send. Used by `npm start` and by the browser tests, so both see the same answers.
+// Serves a built app on this machine: the files with their types, and the headers a real host should send. Used by `npm start` and by the browser tests, so both see the same answers.
 import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { createServer } from 'node:http';
@@ -29,11 +28,7 @@ async function find(dir, pathname) {
   const file = normalize(join(dir, pathname.endsWith('/') ? `${pathname}index.html` : pathname));
   if (!file.startsWith(dir + sep)) return undefined;
   const body = await readFile(file).catch(() => undefined);
-  if (body) return { file, body };
-  // A page of the app has no extension; a missing picture or script stays missing.
-  if (extname(file) !== '') return undefined;
-  const page = join(dir, 'index.html');
-  return { file: page, body: await readFile(page) };
+  return body && { file, body };
 }
 
 /** @param {string} pathname */
@@ -48,13 +43,16 @@ function decoded(pathname) {
 /**
  * A server not yet listening.
  * @param {string} dir the build's folder
- * @param {string} base the path the build was made for
+ * @param {string} base the path to serve it at
  */
 export function createStaticServer(dir, base = '/') {
   return createServer(async (request, response) => {
     const pathname = decoded(new URL(request.url ?? '/', 'http://localhost').pathname);
     const found = pathname?.startsWith(base) ? await find(dir, `/${pathname.slice(base.length)}`) : undefined;
     for (const [name, value] of Object.entries(securityHeaders)) response.setHeader(name, value);
+    // A page of another name leads to the one page there is; a missing picture or script stays missing.
+    const isPage = request.headers.accept?.includes('text/html') && pathname?.startsWith(base);
+    if (!found && isPage) return response.writeHead(302, { Location: base }).end();
     if (!found) return response.writeHead(404, { 'Content-Type': 'text/plain' }).end('Not found\n');
     const { file, body } = found;
     const etag = `"${createHash('sha256').update(body).digest('base64url').slice(0, 22)}"`;

@@ -15,7 +15,15 @@ declare const self: ServiceWorkerGlobalScope & { readonly __WB_MANIFEST: (Precac
 
 precacheAndRoute(self.__WB_MANIFEST);
 cleanupOutdatedCaches();
-registerRoute(new NavigationRoute(createHandlerBoundToURL('index.html')));
+
+/** The one page. The app's own addresses come after its `#`, so any other page below the scope leads there. */
+const page = createHandlerBoundToURL('index.html');
+const pagePaths = ['', 'index.html'].map((name) => new URL(name, self.registration.scope).pathname);
+registerRoute(
+  new NavigationRoute(async (options) =>
+    pagePaths.includes(options.url.pathname) ? page(options) : Response.redirect(self.registration.scope),
+  ),
+);
 
 self.addEventListener('message', (event) => {
   if (event.data?.type === 'SKIP_WAITING') void self.skipWaiting();

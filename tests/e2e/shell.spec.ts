@@ -2,7 +2,6 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, inject, test } from 'vitest';
 import { openBrowser, untilKeptOffline } from './support/browser';
-import { buildApp } from './support/build-app';
 import { serveBuilt } from './support/serve';
 
 test('the app opens under its own security policy without a complaint', async () => {
@@ -31,14 +30,17 @@ test('any page opens with the server gone once the first visit is over', async (
   await expect(fetch(server.url)).rejects.toThrow();
   await page.reload();
   await page.locator('#app > *').first().waitFor();
-  await page.goto(`${server.url}some/deep/link?with=a#fragment`);
+  await page.goto(`${server.url}?from=somewhere#/on-hand`);
   await page.locator('#app > *').first().waitFor();
+  await page.goto(`${server.url}some/page/that/is/none`);
+  await page.locator('#app > *').first().waitFor();
+  expect(page.url()).toBe(server.url);
   const icon = await page.evaluate(async () => (await fetch('/icons/icon-192.png')).status);
   expect(icon).toBe(200);
 });
 
 test('the app also works below a path of a host, server gone', async () => {
-  const server = await serveBuilt(buildApp('sub-path', '0.0.0-test', '/field/'), '/field/');
+  const server = await serveBuilt(undefined, '/field/');
   const { page, complaints } = await openBrowser();
   await page.goto(server.url);
   await page.locator('#app > *').first().waitFor();

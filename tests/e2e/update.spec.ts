@@ -21,7 +21,7 @@ test('a newer version waits for a yes, then takes over every tab and leaves noth
   await untilUpdateWaits(first);
   // Nobody said yes: a reload, a visit and the other tab all stay on the version they had.
   await first.reload();
-  await second.goto(`${server.url}some/page`);
+  await second.goto(`${server.url}#/on-hand`);
   expect([await versionOf(first), await versionOf(second)]).toEqual([old, old]);
 
   await letUpdateTakeOver(first);

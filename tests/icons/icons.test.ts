@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { webManifest } from '../../src/app/web-manifest';
 import { manifestWords } from '../../src/words/manifest';
 
-const manifest = webManifest('/', manifestWords);
+const manifest = webManifest(manifestWords);
 const icons = [...(manifest.icons ?? []), ...(manifest.shortcuts ?? []).flatMap(({ icons }) => icons ?? [])];
 const sizeOf = async (file: string) => {
   const { width, height, format, hasAlpha } = await sharp(file).metadata();
@@ -18,7 +18,7 @@ test.each(icons.filter(({ src }) => src.endsWith('.png')))('$src is as large as 
 // Sizes and purposes: what browsers ask for before they offer to install (W3C Web Application Manifest, "purpose" member;
 // 192 and 512 are common practice, no source).
 test('the manifest has what an installable app needs', () => {
-  expect(manifest).toMatchObject({ name: 'Halyard', display: 'standalone', start_url: '/', scope: '/' });
+  expect(manifest).toMatchObject({ name: 'Halyard', display: 'standalone', start_url: './', scope: './' });
   const of = (purpose: string) => manifest.icons?.filter((icon) => icon.purpose === purpose).map(({ sizes }) => sizes);
   expect(of('any')).toEqual(expect.arrayContaining(['192x192', '512x512']));
   expect(of('maskable')).toEqual(['512x512']);
@@ -26,7 +26,7 @@ test('the manifest has what an installable app needs', () => {
 
 test('the page names icons that exist, at their sizes', async () => {
   const page = readFileSync('src/index.html', 'utf8');
-  const named = [...page.matchAll(/%BASE_URL%(icons\/[\w.-]+)/g)].map(([, file]) => file);
+  const named = [...page.matchAll(/"\.\/(icons\/[\w.-]+)/g)].map(([, file]) => file);
   expect(named).toEqual(['icons/icon.svg', 'icons/favicon-32.png', 'icons/apple-touch-180.png']);
   expect((await sizeOf('icons/favicon-32.png')).size).toBe('32x32');
   // A home-screen icon with holes would be filled with black.

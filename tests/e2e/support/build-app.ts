@@ -2,10 +2,10 @@ import { spawnSync } from 'node:child_process';
 import { resolve } from 'node:path';
 
 /** Builds the app as published, into a folder of its own so that dist/ is left alone. Returns the folder. */
-export function buildApp(name: string, version = '0.0.0-test', base = '/'): string {
+export function buildApp(name: string, version = '0.0.0-test'): string {
   const dir = resolve('node_modules/.cache/e2e', name);
   const { status, stderr, stdout } = spawnSync(process.execPath, ['node_modules/vite/bin/vite.js', 'build'], {
-    env: { ...process.env, NODE_ENV: 'production', HALYARD_OUT_DIR: dir, HALYARD_VERSION: version, HALYARD_BASE: base },
+    env: { ...process.env, NODE_ENV: 'production', HALYARD_OUT_DIR: dir, HALYARD_VERSION: version },
     encoding: 'utf8',
   });
   if (status !== 0) throw new Error(`the app does not build:\n${stdout}\n${stderr}`);
