@@ -24,8 +24,8 @@ const sixtyMetres: Row = found(edges(5.3515, 5.3665), 'wrc-2015-60m');
 export const bandTable: Readonly<Record<Band, Readonly<Record<Region | 'US', Row>>>> = {
   '160m': {
     1: remembered(1.81, 1.85), // 1.85-2.0 MHz by national permission, see nationalPermission
-    2: remembered(1.8, 2),
-    3: remembered(1.8, 2),
+    2: found(edges(1.8, 2), 'region-2-band-plan'),
+    3: found(edges(1.8, 2), 'region-3-national-table'),
     US: remembered(1.8, 2),
   },
   '80m': {
@@ -41,7 +41,7 @@ export const bandTable: Readonly<Record<Band, Readonly<Record<Region | 'US', Row
     3: found(edges(7, 7.2), 'region-3-40m-paper'),
     US: remembered(7, 7.3),
   },
-  '30m': everywhere(remembered(10.1, 10.15)),
+  '30m': { ...everywhere(remembered(10.1, 10.15)), 3: found(edges(10.1, 10.15), 'region-3-national-table') },
   '20m': everywhere(remembered(14, 14.35)),
   '17m': everywhere(remembered(18.068, 18.168)),
   '15m': everywhere(remembered(21, 21.45)),

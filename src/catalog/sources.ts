@@ -24,6 +24,14 @@ export const sources = {
     title: 'region 3 society paper',
     citation: 'IARU Region 3, document R3-004 (2019-09-03): 7.2-7.3 MHz is not allocated to amateurs in Region 3',
   },
+  'region-2-band-plan': {
+    title: 'region 2 band plan',
+    citation: 'IARU Region 2 MF/HF band plan (2008): 1800-2000, 3500-4000 kHz',
+  },
+  'region-3-national-table': {
+    title: 'region 3 national table',
+    citation: 'Pakistan table of frequency allocations, column of ITU Region 3: 1800-2000, 3500-3900, 10100-10150 kHz',
+  },
   'wrc-2015-60m': {
     title: 'world radio conference 2015',
     citation: 'WRC-15, 5351.5-5366.5 kHz secondary, 15 W e.i.r.p., up to 25 W in some countries, in force 2017-01-01',
@@ -270,10 +278,14 @@ export const sources = {
     citation: 'ESFI: keep 35 ft (10.7 m) from a fallen line; CPSC antenna instructions, items 9 and 11',
   },
   'local-law': { title: 'local law', citation: 'National and local codes and licence terms; they come first' },
-  'us-exposure-rule': { title: 'US exposure rule', citation: '47 CFR 1.1310(e)(1), table 1, maximum permissible exposure' },
+  'us-exposure-rule': {
+    title: 'US exposure rule',
+    citation: '47 CFR 1.1310(e)(1), table 1, maximum permissible exposure',
+  },
   'icnirp-levels': {
     title: 'international exposure levels',
-    citation: 'ICNIRP, Health Physics 118(5):483-524 (2020), tables 5, 6 and 8; the levels of table 8 as in ICNIRP 2010',
+    citation:
+      'ICNIRP, Health Physics 118(5):483-524 (2020), tables 5, 6 and 8; the levels of table 8 as in ICNIRP 2010',
   },
   'eu-public-levels': {
     title: 'European recommendation of 1999',
@@ -289,7 +301,8 @@ export const sources = {
   },
   'exposure-near-wire': {
     title: 'near-wire distance',
-    citation: 'Common practice, no source: at least 3 m at 100 W and 10 m at 1 kW from any part unless the near field is computed',
+    citation:
+      'Common practice, no source: at least 3 m at 100 W and 10 m at 1 kW from any part unless the near field is computed',
   },
 } as const satisfies Record<string, Source>;
 

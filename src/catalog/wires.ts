@@ -1,4 +1,5 @@
 import { derived, found, practice, recalled, type Sourced } from './sourced';
+import { nearestGauge } from './wire-gauge';
 
 /**
  * Antenna wire. `diameterM` is the conductor (strand bundle for stranded wire), `velocityFactor` the wire factor kw: 1 for bare wire, below 1
@@ -81,7 +82,6 @@ interface Entry {
   readonly outsideMm?: number;
   readonly velocityFactor: Sourced;
   readonly breakN: number;
-  readonly awg: number;
 }
 
 const bareFactor = practice(1, 'house-practice');
@@ -119,19 +119,19 @@ function wire(id: WireId, entry: Entry): Wire {
     conductivitySPerM: wireMetals[entry.metal].conductivitySPerM,
     massKgPerM: derived(massKgPerM(entry, sectionMm2), 'wire-geometry'),
     breakN: recalled(entry.breakN, 'wire-section-times-strength'),
-    awg: entry.awg,
+    awg: nearestGauge(sectionMm2 * 1e-6),
   };
 }
 
-const hardCopper = (id: WireId, diameterMm: number, breakN: number, awg: number): Wire =>
-  wire(id, { metal: 'hard-copper', diameterMm, velocityFactor: bareFactor, breakN, awg });
+const hardCopper = (id: WireId, diameterMm: number, breakN: number): Wire =>
+  wire(id, { metal: 'hard-copper', diameterMm, velocityFactor: bareFactor, breakN });
 
 export const wires: Readonly<Record<WireId, Wire>> = {
   // The wire standards' minimum breaking loads, scaled by section, lie 8 to 10 % above these: the careful figure is kept.
-  'copper-1.0mm-bare': hardCopper('copper-1.0mm-bare', 1, 330, 18),
-  'copper-1.6mm-bare': hardCopper('copper-1.6mm-bare', 1.6, 840, 14),
-  'copper-2.0mm-bare': hardCopper('copper-2.0mm-bare', 2, 1300, 12),
-  'copper-2.5mm-bare': hardCopper('copper-2.5mm-bare', 2.5, 2000, 10),
+  'copper-1.0mm-bare': hardCopper('copper-1.0mm-bare', 1, 330),
+  'copper-1.6mm-bare': hardCopper('copper-1.6mm-bare', 1.6, 840),
+  'copper-2.0mm-bare': hardCopper('copper-2.0mm-bare', 2, 1300),
+  'copper-2.5mm-bare': hardCopper('copper-2.5mm-bare', 2.5, 2000),
   'pvc-0.75mm2': wire('pvc-0.75mm2', {
     metal: 'soft-copper',
     diameterMm: 1.1,
@@ -140,7 +140,6 @@ export const wires: Readonly<Record<WireId, Wire>> = {
     outsideMm: 2.3,
     velocityFactor: insulatedFactor,
     breakN: 160,
-    awg: 18,
   }),
   'pvc-1.5mm2': wire('pvc-1.5mm2', {
     metal: 'soft-copper',
@@ -150,7 +149,6 @@ export const wires: Readonly<Record<WireId, Wire>> = {
     outsideMm: 2.9,
     velocityFactor: insulatedFactor,
     breakN: 320,
-    awg: 16,
   }),
   'pvc-awg14': wire('pvc-awg14', {
     metal: 'soft-copper',
@@ -160,7 +158,6 @@ export const wires: Readonly<Record<WireId, Wire>> = {
     outsideMm: 3.4,
     velocityFactor: insulatedFactor,
     breakN: 450, // 552 N published for a solid one
-    awg: 14,
   }),
   'pvc-awg18': wire('pvc-awg18', {
     metal: 'soft-copper',
@@ -170,7 +167,6 @@ export const wires: Readonly<Record<WireId, Wire>> = {
     outsideMm: 2,
     velocityFactor: insulatedFactor,
     breakN: 180,
-    awg: 18,
   }),
   'pe-awg14-copper-clad': wire('pe-awg14-copper-clad', {
     metal: 'copper-clad-steel',
@@ -179,7 +175,6 @@ export const wires: Readonly<Record<WireId, Wire>> = {
     outsideMm: 3.1,
     velocityFactor: insulatedFactor, // computed 0.985, reports 0.95 to 0.97
     breakN: 1900,
-    awg: 14,
   }),
   'pe-awg26-copper-clad': wire('pe-awg26-copper-clad', {
     metal: 'copper-clad-steel',
@@ -188,7 +183,6 @@ export const wires: Readonly<Record<WireId, Wire>> = {
     outsideMm: 0.93,
     velocityFactor: insulatedFactor,
     breakN: 110,
-    awg: 26,
   }),
   'ptfe-awg22': wire('ptfe-awg22', {
     metal: 'soft-copper',
@@ -198,6 +192,5 @@ export const wires: Readonly<Record<WireId, Wire>> = {
     outsideMm: 1.26,
     velocityFactor: thinPtfeFactor,
     breakN: 80,
-    awg: 22,
   }),
 };

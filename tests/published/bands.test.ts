@@ -1,0 +1,14 @@
+import { test } from 'vitest';
+import { type Band, bandEdgesMHz, type Region, usSixtyMetreChannels } from '../../src/catalog/bands';
+import printed from '../fixtures/published/bands.json';
+import { expectPublished, type PublishedCheck, titled } from '../fixtures/published-checks';
+
+function computed({ id, inputs }: PublishedCheck): readonly number[] {
+  if (id === 'band-60m-channels') return usSixtyMetreChannels.value.centresMHz;
+  const { band, column } = inputs as { band: Band; column: string };
+  const { lowMHz, highMHz } =
+    column === 'US' ? bandEdgesMHz(band, 2, 'US') : bandEdgesMHz(band, Number(column) as Region);
+  return [lowMHz, highMHz];
+}
+
+test.each(titled(printed.checks as PublishedCheck[]))('%s', (_title, check) => expectPublished(check, computed(check)));

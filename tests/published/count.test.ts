@@ -1,0 +1,31 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import type { PublishedCheck } from '../fixtures/published-checks';
+
+const folder = new URL('../fixtures/published/', import.meta.url);
+const files = readdirSync(folder).filter((name) => name.endsWith('.json'));
+const checks = files.flatMap(
+  (name) => (JSON.parse(readFileSync(new URL(name, folder), 'utf8')) as { checks: PublishedCheck[] }).checks,
+);
+const foundInPrint = checks.filter(({ provenance }) => provenance === 'found').length;
+
+test(`${checks.length} published checks, ${foundInPrint} of them read in their source: 65 at least`, () => {
+  expect(checks.length).toBeGreaterThanOrEqual(65);
+});
+
+test('each has an id of its own, a source, a provenance from outside, and a reasoned tolerance', () => {
+  expect(new Set(checks.map(({ id }) => id)).size).toBe(checks.length);
+  for (const { id, source, provenance, why, tolerance, expected } of checks) {
+    expect([id, ['found', 'memory'].includes(provenance)]).toEqual([id, true]);
+    expect([id, source.length > 3 && why.length > 3 && expected.length > 0]).toEqual([id, true]);
+    expect([id, tolerance.value > 0]).toEqual([id, true]);
+  }
+});
+
+test('a published test reads every file of them', () => {
+  const tests = readdirSync(new URL('.', import.meta.url))
+    .filter((name) => name.endsWith('.test.ts'))
+    .map((name) => readFileSync(new URL(name, import.meta.url), 'utf8'));
+  for (const name of files)
+    expect([name, tests.some((text) => text.includes(`published/${name}`))]).toEqual([name, true]);
+});
