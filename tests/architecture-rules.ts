@@ -157,7 +157,7 @@ function isForProgrammers(node: ts.Node): boolean {
     if (ts.isJsxAttribute(at)) return codeAttributes.has(at.name.getText());
     if (ts.isImportDeclaration(at)) return true;
     // An exception for a broken promise in the code. What a person reads goes by a code of words/ instead.
-    if (ts.isNewExpression(at) && /^(Type|Range)?Error$/.test(at.expression.getText())) return true;
+    if (ts.isNewExpression(at) && /(Error|Fault)$/.test(at.expression.getText())) return true;
   }
   return false;
 }

@@ -1,4 +1,5 @@
-// `npm run shots`: pictures for the README, taken from the built app at phone size. Add a line to `shots` for another one.
+// `npm run shots`: pictures of the built app at phone size, into artefacts/; `npm run shots -- --readme` renews the few
+// that README.md shows. Add a line to `shots` for another one.
 import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
@@ -7,17 +8,18 @@ import { build } from 'vite';
 import { createStaticServer, listen } from '../src/cli/static-server.mjs';
 import { findBrowser, openContext } from './browser.mjs';
 
-/** @typedef {{ name: string, path: string, act?: (page: import('playwright-core').Page) => Promise<void> }} Shot */
+/** @typedef {{ name: string, path: string, readme?: boolean, act?: (page: import('playwright-core').Page) => Promise<void> }} Shot */
 
 /** @type {Shot[]} `act` brings the screen into the state to be shown. */
 const shots = [
   { name: 'plans', path: '' },
-  { name: 'ask', path: '#/new' },
+  { name: 'ask', path: '#/new', readme: true },
 ];
 
 process.chdir(fileURLToPath(new URL('..', import.meta.url)));
 const built = resolve('node_modules/.cache/shots/app');
-const out = 'tests/shots';
+const forReadme = process.argv.includes('--readme');
+const out = forReadme ? 'public/readme' : 'artefacts';
 await build({ logLevel: 'error', build: { outDir: built } });
 mkdirSync(out, { recursive: true });
 
@@ -29,7 +31,7 @@ const context = await openContext(await findBrowser(), profile, {
   deviceScaleFactor: 2,
 });
 const page = context.pages()[0] ?? (await context.newPage());
-for (const { name, path, act } of shots) {
+for (const { name, path, act } of shots.filter(({ readme }) => readme || !forReadme)) {
   await page.goto(url + path);
   await page.locator('h1').first().waitFor();
   await act?.(page);
