@@ -1,7 +1,6 @@
 import { test } from 'vitest';
 import { type Band, bandEdgesMHz, type Region, usSixtyMetreChannels } from '../../src/catalog/bands';
-import printed from '../fixtures/published/bands.json';
-import { expectPublished, type PublishedCheck, titled } from '../fixtures/published-checks';
+import { expectPublished, type PublishedCheck, published, titled } from '../fixtures/published-checks';
 
 function computed({ id, inputs }: PublishedCheck): readonly number[] {
   if (id === 'band-60m-channels') return usSixtyMetreChannels.value.centresMHz;
@@ -11,4 +10,4 @@ function computed({ id, inputs }: PublishedCheck): readonly number[] {
   return [lowMHz, highMHz];
 }
 
-test.each(titled(printed.checks as PublishedCheck[]))('%s', (_title, check) => expectPublished(check, computed(check)));
+test.each(titled(published('bands.json')))('%s', (_title, check) => expectPublished(check, computed(check)));

@@ -3,9 +3,7 @@ import { feetFromMetres, METRES_PER_INCH, metresFromFeet } from '../../src/base/
 import { type Band, bandEdgesMHz, bandIds } from '../../src/catalog/bands';
 import { type CutFor, halfWave, lineLength, partOfWave, quarterWave } from '../../src/physics/lengths';
 import { nearestResonance, resonances, wireSearch } from '../../src/physics/non-resonant-length';
-import lists from '../fixtures/published/length-lists.json';
-import lengths from '../fixtures/published/lengths.json';
-import { expectPublished, type PublishedCheck, titled } from '../fixtures/published-checks';
+import { expectPublished, type PublishedCheck, published, titled } from '../fixtures/published-checks';
 
 const known = (value: number) => ({ value, from: 'answer' }) as const;
 const cutFor = (megahertz: number, wireFactor = 1): CutFor => ({
@@ -36,9 +34,12 @@ const computed: Readonly<Record<string, () => number>> = {
   'k-factor-01': () => halfWave(cutFor(7)).metres / partOfWave(1, known(7)).metres,
 };
 
-test.each(titled(lengths.checks as unknown as PublishedCheck[]))('%s', (_title, check) => {
+test.each(titled(published('lengths.json')))('%s', (_title, check) => {
   expectPublished(check, [computed[check.id]()]);
 });
+
+/** `refused`: lengths of the list that the rule used here does not allow. */
+const lists = published<PublishedCheck & { readonly refused: readonly number[] }>('length-lists.json');
 
 const marginAt = (
   bands: readonly { band: Band; lowMHz: number; highMHz: number }[],
@@ -48,7 +49,7 @@ const marginAt = (
 
 // The list leaves 60 m out and speaks for whole bands of the Americas; 84 and 119 ft stand in it although a half-wave of 10 m covers them.
 test('list of lengths for 160 to 10 m (reproduced by NY4G, 2015): clear by 2 % in insulated wire, but for two', () => {
-  const [list] = lists.checks;
+  const [list] = lists;
   const bands = bandIds
     .filter((band) => band !== '60m' && band !== '6m')
     .map((band) => ({ band, ...bandEdgesMHz(band, 2) }));
@@ -57,7 +58,7 @@ test('list of lengths for 160 to 10 m (reproduced by NY4G, 2015): clear by 2 % i
 });
 
 test('list of easily used lengths for 75 to 10 m (W0IPL): clear by 2.5 % in bare wire at its frequencies', () => {
-  const list = lists.checks[1];
+  const list = lists[1];
   const bands = (list.inputs as { f_MHz: number[] }).f_MHz.map((megahertz) => ({
     band: bandIds[0] as Band,
     lowMHz: megahertz,

@@ -7,8 +7,7 @@ import { lineDataOf } from '../../src/physics/catalogue-line';
 import { attenuationDbPer100M } from '../../src/physics/line';
 import { gammaOfReturnLoss, gammaOfSwr, mismatchLossDb, returnLossDb, swrOfGamma } from '../../src/physics/mismatch';
 import { twoWireZ0Ohm } from '../../src/physics/two-wire-line';
-import printed from '../fixtures/published/lines.json';
-import { expectPublished, type PublishedCheck, titled } from '../fixtures/published-checks';
+import { expectPublished, published, titled } from '../fixtures/published-checks';
 
 const METRES_PER_100_FEET = 30.48;
 
@@ -32,7 +31,7 @@ const lineOf: Readonly<Record<string, LineId>> = {
   'attenuation-19': 'rg-142',
 };
 
-const checks = printed.checks as unknown as PublishedCheck[];
+const checks = published('lines.json');
 const of = (prefix: string) => titled(checks.filter(({ id }) => id.startsWith(prefix)));
 
 test.each(of('attenuation'))('%s', (_title, check) => {

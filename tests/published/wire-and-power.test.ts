@@ -7,8 +7,7 @@ import { DIPOLE_GAIN_DBI, eirpW, erpW } from '../../src/physics/radiated-power';
 import { directResistanceOhmPerM, skinDepthM } from '../../src/physics/skin-effect';
 import { toroidTurns } from '../../src/physics/toroid';
 import { sagM, windPressurePa } from '../../src/physics/wire-mechanics';
-import printed from '../fixtures/published/wire-and-power.json';
-import { expectPublished, type PublishedCheck, titled } from '../fixtures/published-checks';
+import { expectPublished, published, titled } from '../fixtures/published-checks';
 
 const COPPER = wireMetals['soft-copper'].conductivitySPerM.value;
 const METRES_PER_1000_FEET = 1000 * METRES_PER_FOOT;
@@ -55,6 +54,6 @@ const computed: Readonly<Record<string, () => readonly number[]>> = {
   'power-03': () => [eirpW(200, 7, 6)],
 };
 
-test.each(titled(printed.checks as unknown as PublishedCheck[]))('%s', (_title, check) =>
+test.each(titled(published('wire-and-power.json')))('%s', (_title, check) =>
   expectPublished(check, computed[check.id]()),
 );
