@@ -1,6 +1,7 @@
 // Draws the PNG icons from icon.svg: `node icons/make-icons.mjs`. The files are committed; run it when the drawing changes.
 // All marks of the drawing lie inside the maskable circle, and its ground fills the square, so no padding is added.
 import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import sharp from 'sharp';
 
 const svg = readFileSync(new URL('./icon.svg', import.meta.url));
@@ -12,5 +13,5 @@ for (const [name, size] of Object.entries(files)) {
     .flatten({ background: '#191510' })
     .png({ compressionLevel: 9, palette: true })
     .toBuffer();
-  await sharp(png).toFile(new URL(`./${name}.png`, import.meta.url).pathname);
+  await sharp(png).toFile(fileURLToPath(new URL(`./${name}.png`, import.meta.url)));
 }

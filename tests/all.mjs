@@ -4,9 +4,9 @@ import { spawnSync } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { count } from './count-report.mjs';
 
 /** @typedef {{ name: string, passed: number, failed: number }} Outcome */
-/** @typedef {{ testResults: { status: string, assertionResults: { status: string }[] }[] }} Report as Vitest writes it */
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const reports = join(root, 'node_modules/.cache/test-reports');
@@ -22,21 +22,6 @@ function check(/** @type {string} */ name, /** @type {string[]} */ ...args) {
   const good = node(...args);
   process.stdout.write(good ? 'no complaint\n' : '');
   return { name, passed: good ? 1 : 0, failed: good ? 0 : 1 };
-}
-
-/**
- * Counts a Vitest report. A skipped test has shown nothing and counts as failed; so does a file that could not be loaded,
- * and a run that ended badly for another reason.
- * @param {Report} report
- * @param {boolean} good whether the run ended well
- */
-export function count(report, good) {
-  const files = report.testResults;
-  const tests = files.flatMap((file) => file.assertionResults);
-  const passed = tests.filter((test) => test.status === 'passed').length;
-  const unloaded = files.filter((file) => file.status === 'failed' && file.assertionResults.length === 0).length;
-  const failed = tests.length - passed + unloaded;
-  return { passed, failed: failed === 0 && !good ? 1 : failed };
 }
 
 /** @returns {Outcome} */
@@ -78,4 +63,4 @@ async function runAll() {
   process.exitCode = sum('failed') === 0 ? 0 : 1;
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) await runAll();
+await runAll();

@@ -7,7 +7,7 @@ import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { createStaticServer, listen } from '../src/cli/static-server.mjs';
 import { findBrowser, openContext } from './browser.mjs';
-import { sizes } from './sizes.mjs';
+import { firstScreenFiles, sentBytes, sizes } from './sizes.mjs';
 
 /** @typedef {import('../src/cli/command.ts').CommandIo} CommandIo */
 
@@ -80,6 +80,7 @@ async function commandMs(
 
 const app = build('production');
 const { firstScreenBytes, precacheBytes } = sizes(app);
+for (const file of firstScreenFiles(app)) row(`  ${file}`, sentBytes(join(app, file)) / 1000, 'kB');
 row('JavaScript and CSS before the first screen, brotli', firstScreenBytes / 1000, 'kB');
 row('kept for offline use, brotli', precacheBytes / 1000, 'kB');
 row(`from opening to the first screen, no server, processor slowed ${slowdown}×`, await openingMs(app), 'ms');

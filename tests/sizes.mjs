@@ -1,7 +1,6 @@
-// What a build weighs, as a host that compresses with brotli would send it. `node tests/sizes.mjs [folder]` prints it.
+// What a build weighs, as a host that compresses with brotli would send it.
 import { readdirSync, readFileSync } from 'node:fs';
 import { extname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { brotliCompressSync, constants } from 'node:zlib';
 
 /** @typedef {{ file: string, imports?: string[], css?: string[], isEntry?: boolean }} Chunk as Vite's manifest lists it */
@@ -57,13 +56,4 @@ export function servedFiles(/** @type {string} */ dir) {
 export function sizes(/** @type {string} */ dir) {
   const sum = (/** @type {string[]} */ files) => files.reduce((total, file) => total + sentBytes(join(dir, file)), 0);
   return { firstScreenBytes: sum(firstScreenFiles(dir)), precacheBytes: sum(precachedFiles(dir)) };
-}
-
-if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const dir = process.argv[2] ?? 'dist';
-  const { firstScreenBytes, precacheBytes } = sizes(dir);
-  const kB = (/** @type {number} */ bytes) => `${(bytes / 1000).toFixed(1)} kB`;
-  for (const file of firstScreenFiles(dir)) console.log(`  ${kB(sentBytes(join(dir, file))).padStart(9)}  ${file}`);
-  console.log(`${kB(firstScreenBytes)} JavaScript and CSS before the first screen, brotli`);
-  console.log(`${kB(precacheBytes)} kept for offline use, ${precachedFiles(dir).length} files`);
 }

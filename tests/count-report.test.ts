@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { count } from './all.mjs';
+import { count } from './count-report.mjs';
 
 const file = (status: string, ...tests: string[]) => ({
   status,
