@@ -1,8 +1,7 @@
 /**
  * One choke on one need: impedance with its band of uncertainty, duty, heat, band by band, and which limit it misses.
  *
- * Limits used: 40 K of rise (makers' usual figure for free air), and a bend not tighter than 0.3 of the cable's least radius, which is what
- * 5 mm coax on a 61 mm ring comes to (common practice, no source; foam coax should not be bent that far).
+ * Limits used: 40 K of rise (makers' usual figure for free air), and the bend that wound-conductor.ts allows the cable.
  */
 import { magnitude } from '../base/complex';
 import type { Bead } from '../catalog/beads';
@@ -18,7 +17,6 @@ import { stackMassKg, stackSurfaceM2 } from './toroid';
 import type { WindingMaterial } from './wound-conductor';
 
 export const RISE_LIMIT_K = 40;
-export const LEAST_BEND_PART = 0.3;
 /** Cable left at each end of a winding. */
 export const TAIL_M = 0.15;
 
@@ -83,14 +81,13 @@ export function evaluateBeads(
 /** A single-layer coil of coax without a core. */
 export function evaluateCoil(need: ChokeNeed, coil: AirCoil, cable: WindingMaterial): ChokeResult {
   const lengthM = coilCableM(coil) + 2 * TAIL_M;
-  const bendPart = cable.minBendRadiusM === null ? Number.POSITIVE_INFINITY : coil.diameterM / 2 / cable.minBendRadiusM;
   return judge(need, {
     bands: need.points.map(({ hz }) => coilBand(coil, hz)),
     hottestROhm: need.points.map(() => 0),
     surfaceM2: null,
     massKg: lengthM * cable.massKgPerM,
     conductorLengthM: lengthM,
-    limits: { bend: LEAST_BEND_PART / bendPart },
+    limits: { bend: (cable.leastWoundRadiusM ?? 0) / (coil.diameterM / 2) },
   });
 }
 
@@ -102,8 +99,8 @@ export const neededOhm = (need: ChokeNeed, rOhm: number, xOhm: number): number =
 export const riseUse = (heatW: number, limitW: number): number => (heatW / limitW) ** RISE_EXPONENT;
 
 /** Part used of the tightest bend allowed; 0 for wire. */
-export const bendUse = (core: RingSize, count: number, { outerM, minBendRadiusM }: WindingMaterial): number =>
-  minBendRadiusM === null ? 0 : (LEAST_BEND_PART * minBendRadiusM) / bendRadiusM(core, count, outerM);
+export const bendUse = (core: RingSize, count: number, { outerM, leastWoundRadiusM }: WindingMaterial): number =>
+  leastWoundRadiusM === null ? 0 : leastWoundRadiusM / bendRadiusM(core, count, outerM);
 
 function judge(need: ChokeNeed, body: Body): ChokeResult {
   const points = need.points.map(({ hz, source }, i): ChokePoint => {

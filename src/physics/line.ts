@@ -6,7 +6,7 @@
  *   Z0 = R0 · (1 − j (αc − αd) / β)
  *   Zin = Z0 · (ZL cosh γl + Z0 sinh γl) / (Z0 cosh γl + ZL sinh γl)
  *
- * That Z0 makes the series resistance per metre Re(γ Z0) = 2 R0 αc and the shunt conductance Re(γ / Z0) ≥ 0: the line can only lose power,
+ * That Z0 makes the series resistance per metre Re(γ Z0) = 2 R0 αc and the shunt conductance Re(γ / Z0) ≈ 2 αd / R0: it can only lose power,
  * and its matched loss is the attenuation fit itself. The loss is the ratio of the powers at both ends, so it holds on lines shorter than a
  * quarter-wave, where the formula with a real Z0 and the standing-wave ratio does not (it counts series loss at a voltage maximum).
  * Limits: R0 and VF are the nominal high-frequency values; below about 1 MHz both drift. The fit speaks for clean, dry, 20 °C line.
@@ -91,13 +91,14 @@ export function lineConstants(line: LineData, hz: number, film?: WetFilm): LineC
 }
 
 function fromLosses(r0: number, beta: number, alphaSeries: number, alphaShunt: number): LineConstants {
-  const z0 = complex(r0, (-r0 * (alphaSeries - alphaShunt)) / beta);
+  const skew = (alphaSeries - alphaShunt) / beta;
+  const z0 = complex(r0, -r0 * skew);
   const gammaPerM = complex(alphaSeries + alphaShunt, beta);
   return {
     z0,
     gammaPerM,
-    resistanceOhmPerM: multiply(gammaPerM, z0).re,
-    conductanceSPerM: divide(gammaPerM, z0).re,
+    resistanceOhmPerM: 2 * r0 * alphaSeries,
+    conductanceSPerM: (2 * alphaShunt) / (r0 * (1 + skew ** 2)),
   };
 }
 
@@ -132,6 +133,7 @@ export const impedanceOfGamma = (reflection: Complex, z0Ohm: number): Complex =>
 
 /** Standing-wave ratio of `z` on a real reference impedance; infinite when nothing is absorbed. */
 export function swr(z: Complex, z0Ohm: number): number {
+  if (!(z.re > 0)) return Number.POSITIVE_INFINITY;
   const size = magnitude(gamma(z, complex(z0Ohm)));
   return size < 1 ? (1 + size) / (1 - size) : Number.POSITIVE_INFINITY;
 }

@@ -12,10 +12,24 @@ import type { WoundConductor } from './conductor-on-core';
 export interface WindingMaterial extends WoundConductor {
   readonly id: CoaxId | WireId;
   readonly massKgPerM: number;
-  /** Smallest centre-line radius, m; null when the conductor bends as it likes. */
+  /** Smallest centre-line radius, m, by the maker and when wound on a core; null when the conductor bends as it likes. */
   readonly minBendRadiusM: number | null;
+  readonly leastWoundRadiusM: number | null;
 }
 
+/**
+ * Winding is bending once and leaving it: solid cables take 0.3 of the maker's radius, which is what 5 mm coax on a 61 mm ring comes to (common
+ * practice, no source). Foam gives way under the inner conductor, so foam cables keep the maker's radius.
+ */
+const SOLID_BEND_PART = 0.3;
+const FOAM_COAX: ReadonlySet<CoaxId> = new Set([
+  'rg-8x',
+  'rg-6',
+  'foam-6.1mm',
+  'foam-10.3mm',
+  'foam-15mm',
+  'foam-10.2mm-flexible',
+]);
 const PTFE_COAX: ReadonlySet<CoaxId> = new Set(['rg-316', 'rg-142', 'rg-400']);
 const PE_JACKET_COAX: ReadonlySet<CoaxId> = new Set(['foam-6.1mm', 'foam-10.3mm', 'foam-15mm', 'foam-10.2mm-flexible']);
 
@@ -30,6 +44,7 @@ export function coaxToWind(id: CoaxId): WindingMaterial {
     epsilonR: ptfe ? 2.1 : jacket,
     massKgPerM: (ptfe ? 3300 : 1950) * (Math.PI / 4) * outerDiameterM.value ** 2,
     minBendRadiusM: minBendRadiusM.value,
+    leastWoundRadiusM: minBendRadiusM.value * (FOAM_COAX.has(id) ? 1 : SOLID_BEND_PART),
   };
 }
 
@@ -44,6 +59,7 @@ export function wireToWind(id: WireId): WindingMaterial {
     epsilonR: insulation.epsilonR.value,
     massKgPerM: massKgPerM.value,
     minBendRadiusM: null,
+    leastWoundRadiusM: null,
   };
 }
 
