@@ -1,0 +1,196 @@
+/** Chokes: what the planned one must stand, and what those on hand can do there. */
+import { complex, magnitude } from '../../base/complex';
+import { beadForCable } from '../../catalog/beads';
+import { coreOf } from '../../catalog/cores';
+import { type CoaxId, coaxIds } from '../../catalog/lines';
+import type { PartOnHand } from '../../design/answers';
+import { closeWound } from '../../physics/air-coil';
+import { chokeDuty } from '../../physics/choke';
+import { evaluateBeads, evaluateChoke, evaluateCoil, RISE_LIMIT_K } from '../../physics/choke-evaluate';
+import type { ChokeNeed, ChokeResult } from '../../physics/choke-need';
+import { heatForRiseW, temperatureRiseK } from '../../physics/core-heat';
+import { stackSurfaceM2 } from '../../physics/toroid';
+import { coaxToWind } from '../../physics/wound-conductor';
+import { antennaChokeOhm, reactiveMinimumOhm } from '../chain/choke-minimum';
+import { chokeSource } from '../choke-source';
+import type { BandFacts } from '../facts';
+import { fieldOf } from '../field-facts';
+import type { Link, Warning } from '../finding';
+import { keyedAverageW } from '../heating-power';
+import { type Judged, type Rule, type Way, warn } from './warning';
+
+/** Shield voltage that asks for a choke made for it, V rms. A well-made ring choke stands it; a small one heats. House position. */
+const HIGH_VOLTAGE_V = 250;
+
+/** The choke nearest to the antenna, where there is coax. */
+const antennaChoke = ({ facts, chain }: Judged): Link | undefined =>
+  facts.lineKind === 'coax' ? chain.find(({ device }) => device === 'choke') : undefined;
+
+interface Duty {
+  readonly at: BandFacts;
+  readonly voltageV: number;
+  readonly heatW: number;
+}
+
+/** Duty of a resistive choke of `ohm` at the plan's place on each band, at full power while keyed. */
+function duties({ facts, dimensions, field }: Judged, ohm: number): readonly Duty[] {
+  return facts.bands.map((at) => {
+    const source = chokeSource(facts, dimensions, at, facts.settled.powerW, fieldOf(field, at.band).chokeV);
+    const { voltageV, heatW } = chokeDuty(complex(ohm), source);
+    return { at, voltageV, heatW };
+  });
+}
+
+const worst = <T>(list: readonly T[], of: (item: T) => number): T | undefined =>
+  list.reduce<T | undefined>((most, item) => (most === undefined || of(item) > of(most) ? item : most), undefined);
+
+export const chokeAtVoltageMaximum: Rule = (judged) => {
+  const choke = antennaChoke(judged);
+  if (choke === undefined) return [];
+  const ohm = choke.minimumOhm ?? antennaChokeOhm(judged.facts);
+  const most = worst(duties(judged, ohm), ({ voltageV }) => voltageV);
+  if (most === undefined || most.voltageV < HIGH_VOLTAGE_V) return [];
+  const { at, voltageV, heatW } = most;
+  const data = {
+    band: at.band,
+    voltageV,
+    heatW,
+    ohm,
+    powerW: judged.facts.settled.powerW,
+    distanceM: choke.distanceM ?? 0,
+  };
+  const further: readonly Way[] =
+    judged.facts.system === 'end-fed-half-wave'
+      ? [['choke-further', { distanceM: 0.1 * judged.facts.bands[0].wavelengthM }]]
+      : [];
+  return [warn('choke-at-voltage-maximum', data, ['more-ohms', ...further, 'less-power'])];
+};
+
+/** Free air and bare cores, as the limits of makers are stated; a closed box halves them, which the words say. */
+export const coreHeat: Rule = (judged) => {
+  const choke = antennaChoke(judged);
+  const core = choke?.build?.core;
+  if (choke === undefined || core === undefined || core === null) return [];
+  const ohm = choke.minimumOhm ?? antennaChokeOhm(judged.facts);
+  const { facts } = judged;
+  const most = worst(duties(judged, ohm), ({ heatW }) => heatW);
+  if (most === undefined) return [];
+  const heatW = most.heatW * (facts.averageW / facts.settled.powerW);
+  const count = choke.build?.count ?? 1;
+  // Two windings in series share the heat between two single rings.
+  const surfaceM2 = stackSurfaceM2(coreOf(core), 1) * count;
+  const limitW = heatForRiseW(RISE_LIMIT_K, surfaceM2, 'free-air');
+  if (heatW <= limitW) return [];
+  const data = {
+    band: most.at.band,
+    core,
+    count,
+    heatW,
+    limitW,
+    riseK: temperatureRiseK(heatW, surfaceM2, 'free-air'),
+    dutyPercent: (100 * limitW) / most.heatW,
+    mostW: (facts.settled.powerW * limitW) / most.heatW,
+    averageW: keyedAverageW(facts),
+  };
+  return [warn('core-heat', data, ['more-cores', 'more-ohms', ['less-power', { mostW: data.mostW }], 'shorter-overs'])];
+};
+
+const isCoax = (line: string): line is CoaxId => coaxIds.some((id) => id === line);
+
+function needOf({ facts, dimensions, field }: Judged): ChokeNeed {
+  return {
+    minimumOhm: antennaChokeOhm(facts),
+    reactiveMinimumOhm: reactiveMinimumOhm(facts),
+    points: facts.bands.map((at) => ({
+      hz: at.focusMHz * 1e6,
+      source: chokeSource(facts, dimensions, at, facts.settled.powerW, fieldOf(field, at.band).chokeV),
+    })),
+    powerW: facts.settled.powerW,
+    averageFactor: facts.averageW / facts.settled.powerW,
+    housing: 'free-air',
+    conductors: [],
+    onHand: [],
+  };
+}
+
+/** What a part on hand does as the antenna-end choke; null when it is no choke, or wound of something that is no coax. */
+function resultOf(part: PartOnHand, need: ChokeNeed): ChokeResult | null {
+  if (part.part !== 'choke' && part.part !== 'beads' && part.part !== 'coil') return null;
+  if (!isCoax(part.line)) return null;
+  const cable = coaxToWind(part.line);
+  if (part.part === 'choke') {
+    return evaluateChoke(need, {
+      core: coreOf(part.core).id,
+      count: part.count,
+      turns: [part.turns],
+      conductor: cable,
+    });
+  }
+  if (part.part === 'coil') return evaluateCoil(need, closeWound(part.turns, part.diameterM, cable.outerM), cable);
+  const bead = beadForCable(cable.outerM);
+  const [mix] = bead?.mixes ?? [];
+  return bead === undefined || mix === undefined ? null : evaluateBeads(need, bead, mix, part.count, cable);
+}
+
+/** Chokes on hand, judged at the antenna end; a reactive one by its own rule. */
+export const chokesOnHand: Rule = (judged) => {
+  const { facts } = judged;
+  if (facts.lineKind !== 'coax') return [];
+  const need = needOf(judged);
+  return facts.settled.onHand.flatMap((part, index) => {
+    const result = resultOf(part, need);
+    return result === null ? [] : judgeResult(judged, part, index, result);
+  });
+};
+
+function judgeResult({ facts }: Judged, part: PartOnHand, index: number, result: ChokeResult): Warning[] {
+  const found: Warning[] = [];
+  const named = { part: index, partKind: part.part };
+  const ratios = facts.bands.flatMap((at, i) => {
+    const point = result.points[i];
+    return point === undefined ? [] : [{ at, point, ohm: magnitude(point.impedance.nominal) }];
+  });
+  const weakest = worst(
+    ratios.filter(({ point }) => !point.isReactive),
+    ({ ohm, point }) => point.neededOhm / ohm,
+  );
+  const reactive = worst(
+    ratios.filter(({ point }) => point.isReactive),
+    ({ ohm, point }) => point.neededOhm / ohm,
+  );
+  if (weakest !== undefined && weakest.ohm < weakest.point.neededOhm) {
+    const data = { ...named, band: weakest.at.band, ohm: weakest.ohm, neededOhm: weakest.point.neededOhm };
+    found.push(warn('choke-too-small', data, ['more-turns-or-cores', 'at-radio', 'use-planned']));
+  }
+  if (reactive !== undefined && reactive.ohm < reactive.point.neededOhm) {
+    const data = { ...named, band: reactive.at.band, ohm: reactive.ohm, neededOhm: reactive.point.neededOhm };
+    found.push(warn('reactive-choke', data, ['lossy-core', 'use-planned']));
+  }
+  if (result.riseK !== null && result.riseK > RISE_LIMIT_K) {
+    const mostW = result.safePowerW ?? 0;
+    const data = { ...named, riseK: result.riseK, limitK: RISE_LIMIT_K, mostW, powerW: facts.settled.powerW };
+    found.push(
+      warn('choke-too-small', data, [['less-power', { mostW }], 'more-turns-or-cores', 'use-planned'], 'choke-too-hot'),
+    );
+  }
+  return found;
+}
+
+export const lineUnderWire: Rule = ({ facts }) =>
+  facts.lineKind === 'coax' && facts.settled.feedLineRoute === 'along'
+    ? [warn('line-under-wire', { powerW: facts.settled.powerW }, ['re-route', 'choke-at-entry'])]
+    : [];
+
+export const lineShorterThanCounterpoise: Rule = ({ facts }) => {
+  const { returnPath, feedLineLengthM } = facts.settled;
+  if (facts.system !== 'end-fed-half-wave' && facts.system !== 'non-resonant-end-fed') return [];
+  if (facts.lineKind !== 'coax' || returnPath !== 'coax-shield') return [];
+  const [lowest] = facts.bands;
+  const neededM = 0.05 * lowest.wavelengthM;
+  if (feedLineLengthM >= neededM) return [];
+  const ways = [
+    ['counterpoise-wire', { lengthM: neededM }],
+    ['longer-line', { lengthM: neededM }],
+  ] as const;
+  return [warn('line-shorter-than-counterpoise', { lineM: feedLineLengthM, neededM, band: lowest.band }, ways)];
+};

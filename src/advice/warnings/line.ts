@@ -1,0 +1,119 @@
+/** The feed line: ratings, loss, weather, and what a low SWR hides. */
+import { complex } from '../../base/complex';
+import { lines } from '../../catalog/lines';
+import { lineDataOf, lineLimitsOf } from '../../physics/catalogue-line';
+import { lineConstants } from '../../physics/line';
+import { lineStress, lineUse } from '../../physics/line-stress';
+import type { BandFacts } from '../facts';
+import type { BandFinding, Warning } from '../finding';
+import { type LineSection, runOfChain } from '../line-run';
+import { bandPairs, type Judged, type Rule, warn } from './warning';
+
+/** Peak volts of the common screw plug of amateur stations; handbook figure, from memory. */
+const PLUG_PEAK_V = 500;
+
+interface Use {
+  readonly at: BandFacts;
+  readonly line: string;
+  readonly what: 'voltage' | 'current' | 'power' | 'plug';
+  readonly use: number;
+}
+
+function usesOf({ facts, chain }: Judged, at: BandFacts, finding: BandFinding): Use[] {
+  if (finding.feedPoint === null) return [];
+  const run = runOfChain(chain, complex(finding.feedPoint.r, finding.feedPoint.x), at.focusMHz);
+  // What the sections nearer to the radio lose never reaches the ones behind them: judged as if it did, on the careful side.
+  return run.sections.flatMap((section) =>
+    sectionUses(section, at, facts.settled.powerW, facts.averageW / facts.settled.powerW),
+  );
+}
+
+function sectionUses({ line, lengthM, load }: LineSection, at: BandFacts, powerW: number, averageShare: number): Use[] {
+  const entry = lines[line];
+  const data = lineDataOf(entry);
+  const hz = at.focusMHz * 1e6;
+  const stress = lineStress(lineConstants(data, hz), lengthM, load, powerW);
+  const use = lineUse(data, lineLimitsOf(entry), stress, hz, averageShare);
+  const plug = entry.kind === 'coax' ? (Math.SQRT2 * stress.maxVoltageV) / PLUG_PEAK_V : null;
+  const all = [
+    ['voltage', use.voltage],
+    ['current', use.current],
+    ['power', use.power],
+    ['plug', plug],
+  ] as const;
+  return all.flatMap(([what, part]) =>
+    part === null || !Number.isFinite(part) ? [] : [{ at, line, what, use: part }],
+  );
+}
+
+export const lineOverrated: Rule = (judged) => {
+  const uses = bandPairs(judged).flatMap(([at, finding]) => usesOf(judged, at, finding));
+  const over = uses.filter(({ use }) => use > 1);
+  const worstOf = new Map<string, Use>();
+  for (const use of over) {
+    const key = `${use.line} ${use.what}`;
+    const known = worstOf.get(key);
+    if (known === undefined || use.use > known.use) worstOf.set(key, use);
+  }
+  const { powerW } = judged.facts.settled;
+  return [...worstOf.values()].map(({ at, line, what, use }) => {
+    // Volts and amps grow with the square root of the power, heat with the power.
+    const mostW = what === 'power' ? powerW / use : powerW / use ** 2;
+    const data = { band: at.band, line, what, percent: 100 * use, powerW, mostW };
+    return warn('line-overrated', data, ['heavier-line', ['less-power', { mostW }], 'lower-swr'], `over-${what}`);
+  });
+};
+
+const NOTABLE_DB = 1;
+
+const lostW = (powerW: number, lossDb: number): number => powerW * (1 - 10 ** (-lossDb / 10));
+
+export const lineLoss: Rule = (judged) => {
+  const lossy = bandPairs(judged).filter(([, { lineLossDb }]) => (lineLossDb ?? 0) > NOTABLE_DB);
+  const [most] = [...lossy].sort(([, a], [, b]) => (b.lineLossDb ?? 0) - (a.lineLossDb ?? 0));
+  if (most === undefined) return [];
+  const [at, { lineLossDb }] = most;
+  const lossDb = lineLossDb ?? 0;
+  const { powerW, feedLine, feedLineLengthM } = judged.facts.settled;
+  const data = {
+    band: at.band,
+    bands: lossy.map(([{ band }]) => band).join(','),
+    lossDb,
+    lostW: lostW(powerW, lossDb),
+    powerW,
+    line: feedLine,
+    lineM: feedLineLengthM,
+  };
+  const mismatched = (most[1].swrAtFeedPoint ?? 1) > 3;
+  return [
+    warn(
+      'line-loss',
+      data,
+      mismatched ? ['mend-match', 'open-wire', 'shorter-line'] : ['heavier-line', 'shorter-line'],
+    ),
+  ];
+};
+
+const HIDING_DB = 1;
+const LOOKS_GOOD = 2;
+const IS_WORSE = 1.5;
+
+export const swrIsNotProof: Rule = (judged) =>
+  bandPairs(judged).flatMap(([at, finding]): Warning[] => {
+    const { swrAtFeedPoint, swrAtRadio, lineLossDb } = finding;
+    if (swrAtFeedPoint === null || swrAtRadio === null || lineLossDb === null || lineLossDb < HIDING_DB) return [];
+    // A transforming line (75 Ω or open wire) changes the reading without loss.
+    if (judged.facts.line?.z0Ohm.value !== 50) return [];
+    const hides = swrAtFeedPoint > 2 && swrAtRadio <= swrAtFeedPoint / IS_WORSE;
+    if (!hides && swrAtRadio > LOOKS_GOOD) return [];
+    if (!hides) return [];
+    const data = { band: at.band, swr: swrAtRadio, feedSwr: swrAtFeedPoint, lossDb: lineLossDb };
+    return [warn('swr-is-not-proof', data, ['measure-at-feed-point', 'compare-signals'])];
+  });
+
+export const wetLine: Rule = ({ facts: { line, lineKind } }) => {
+  if (lineKind !== 'open-wire' || line === null || line.kind !== 'open') return [];
+  const known =
+    line.wet === null ? { known: false } : { known: true, percent: 100 * (1 - line.wet.velocityFactor.value) };
+  return [warn('wet-line', { line: line.id, ...known }, ['tune-again', 'keep-clear'])];
+};

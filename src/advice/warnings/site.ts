@@ -1,0 +1,80 @@
+/** Room, height and wire: what the place does to the antenna. */
+import { bandCentreMHz, bandIds } from '../../catalog/bands';
+import type { System } from '../../design/choices';
+import { nthHalfWaveM } from '../../physics/lengths';
+import { heightOf } from '../wire-height';
+import { listed, type Rule, warn } from './warning';
+
+/** Rounding of what people type: 1 cm. */
+const SLACK_M = 0.01;
+/** A third of each leg may hang or turn at its end. Common practice. */
+const HANGING = 1 / 3;
+
+export const doesNotFit: Rule = ({ facts, dimensions }) => {
+  const { spanM, radiator, region, country } = facts.settled;
+  const { runM } = dimensions;
+  if (spanM === null || runM <= spanM + SLACK_M) return [];
+  const data = { lowestBand: facts.bands[0].band, neededM: runM, spanM, shortM: runM - spanM };
+  const hangs = runM * (1 - HANGING) <= spanM && radiator !== 'loop';
+  const kw = facts.wire.velocityFactor.value;
+  const fits = bandIds.find((band) => nthHalfWaveM(1, bandCentreMHz(band, region, country ?? undefined), kw) <= spanM);
+  return [
+    warn('does-not-fit', data, [
+      ...(hangs ? ([['bend-ends', { hangM: (runM - spanM) / 2 }]] as const) : []),
+      ...(radiator === 'straight-wire' ? ['inverted-v'] : []),
+      'shorter-with-tuner',
+      ...(fits === undefined ? [] : ([['higher-band', { band: fits }]] as const)),
+      ['longer-span', { neededM: runM }],
+    ]),
+  ];
+};
+
+const LOW_WAVES = 0.1;
+const upright: readonly System[] = ['quarter-wave-vertical', 'non-resonant-vertical', 'inverted-l'];
+
+export const lowHeight: Rule = ({ facts }) => {
+  if (facts.settled.radiator === 'vertical' || upright.includes(facts.system)) return [];
+  const heightM = heightOf(facts);
+  const low = facts.bands.filter(({ wavelengthM }) => heightM < LOW_WAVES * wavelengthM);
+  const [lowest] = low;
+  if (lowest === undefined) return [];
+  const wantedM = LOW_WAVES * lowest.wavelengthM;
+  const data = {
+    band: lowest.band,
+    bands: listed(low.map(({ band }) => band)),
+    heightM,
+    waves: heightM / lowest.wavelengthM,
+    wantedM,
+  };
+  return [warn('low-height', data, [['raise', { wantedM }], 'accept-near', 'use-vertical'])];
+};
+
+export const indoors: Rule = ({ facts }) => {
+  const { powerW } = facts.settled;
+  return facts.settled.indoors ? [warn('indoors', { powerW }, ['less-power', 'keep-from-wiring', 'go-outside'])] : [];
+};
+
+export const wiresInteract: Rule = ({ facts, dimensions }) => {
+  if (facts.system !== 'parallel-dipoles') return [];
+  const legs = dimensions.pieces.filter(({ piece }) => piece === 'leg');
+  const pairs = legs.length;
+  if (pairs < 2) return [];
+  const longestM = Math.max(...legs.map(({ length }) => length.metres));
+  return [warn('wires-interact', { pairs, longestM }, ['longest-first', 'spread-ends'])];
+};
+
+/** Wire sizes asked by the US code for amateur stations: to 10.7 m (35 ft), to 45.7 m (150 ft) and beyond, American gauge (from memory). */
+const SHORT_SPAN_M = 10.7;
+const LONG_SPAN_M = 45.7;
+const gauges = { copper: [19, 14, 12], clad: [20, 17, 14] } as const;
+
+export const thinWire: Rule = ({ facts, dimensions }) => {
+  const { wire } = facts;
+  const spanM = Math.max(dimensions.runM, 0);
+  if (facts.settled.indoors || spanM === 0) return [];
+  const [short, middle, long] = wire.metal === 'copper-clad-steel' ? gauges.clad : gauges.copper;
+  const asked = spanM < SHORT_SPAN_M ? short : spanM <= LONG_SPAN_M ? middle : long;
+  if (wire.awg <= asked) return [];
+  const data = { wire: wire.id, awg: wire.awg, asked, spanM, breakN: wire.breakN.value };
+  return [warn('thin-wire', data, [['thicker', { asked }], 'rope-carries', 'short-stay'])];
+};

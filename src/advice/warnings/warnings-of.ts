@@ -1,0 +1,78 @@
+/** Every warning that an antenna has earned: stops first, then warnings, then notes, each group in the order of the rules. */
+import type { Dimensions } from '../dimensions';
+import type { Facts } from '../facts';
+import type { FieldFacts } from '../field-facts';
+import type { BandFinding, Caution, Link, Severity, Warning } from '../finding';
+import { chokeAtVoltageMaximum, chokesOnHand, coreHeat, lineShorterThanCounterpoise, lineUnderWire } from './choke';
+import { chokeWithoutReturn, lineDoesNotBelong, returnPathNeeded } from './feed-point';
+import { outsideBand, powerLimit60m, unitDoubt } from './frequency';
+import { lineLoss, lineOverrated, swrIsNotProof, wetLine } from './line';
+import { powerLineTooNear } from './power-line';
+import { fewRadials, radialSymmetry, staticDrain } from './return-path';
+import { doesNotFit, indoors, lowHeight, thinWire, wiresInteract } from './site';
+import {
+  currentTypeOffCentre,
+  noFourToOneOnOpenWire,
+  openWireNeedsChoke,
+  twoInOneBox,
+  wrongTransformer,
+} from './transformer';
+import { bandNotServed, harmonicsHigh, legPlusLine, offCentreNull, tunerRange, wireNearHalfWave } from './tuning';
+import type { Rule } from './warning';
+
+const rules: readonly Rule[] = [
+  powerLineTooNear,
+  unitDoubt,
+  outsideBand,
+  doesNotFit,
+  returnPathNeeded,
+  chokeWithoutReturn,
+  lineDoesNotBelong,
+  openWireNeedsChoke,
+  bandNotServed,
+  offCentreNull,
+  wireNearHalfWave,
+  tunerRange,
+  legPlusLine,
+  wrongTransformer,
+  currentTypeOffCentre,
+  noFourToOneOnOpenWire,
+  twoInOneBox,
+  chokeAtVoltageMaximum,
+  coreHeat,
+  chokesOnHand,
+  lineUnderWire,
+  lineShorterThanCounterpoise,
+  lineOverrated,
+  lineLoss,
+  fewRadials,
+  lowHeight,
+  powerLimit60m,
+  indoors,
+  harmonicsHigh,
+  radialSymmetry,
+  wiresInteract,
+  swrIsNotProof,
+  wetLine,
+  staticDrain,
+  thinWire,
+];
+
+const rank: Readonly<Record<Severity, number>> = { stop: 0, warn: 1, note: 2 };
+
+/** What may be known beside the rules: a field solution, and the cautions, which hold the distance from power lines. */
+export interface Beside {
+  readonly field?: FieldFacts | undefined;
+  readonly cautions?: readonly Caution[] | undefined;
+}
+
+export function warningsOf(
+  facts: Facts,
+  dimensions: Dimensions,
+  chain: readonly Link[],
+  bands: readonly BandFinding[],
+  { field, cautions }: Beside = {},
+): Warning[] {
+  const judged = { facts, dimensions, chain, bands, field, cautions };
+  return rules.flatMap((rule) => rule(judged)).sort((a, b) => rank[a.severity] - rank[b.severity]);
+}
