@@ -2,12 +2,11 @@ import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { openBrowser, untilKeptOffline } from './support/browser';
-import { buildApp } from './support/build-app';
 import { serveBuilt } from './support/serve';
-import { letUpdateTakeOver, untilUpdateWaits, untilVersion, versionOf } from './support/versions';
+import { buildVersion, letUpdateTakeOver, untilUpdateWaits, untilVersion, versionOf } from './support/versions';
 
 test('a newer version waits for a yes, then takes over every tab and leaves nothing of the old one', async () => {
-  const newer = buildApp('newer', '9.9.9');
+  const newer = buildVersion('9.9.9');
   const server = await serveBuilt();
   const { context, page: first } = await openBrowser();
   await first.goto(server.url);

@@ -1,9 +1,9 @@
 import { spawnSync } from 'node:child_process';
 import { resolve } from 'node:path';
 
-/** Builds the app as published, into a folder of its own so that dist/ is left alone. Returns the folder. */
+/** Builds the app as published, into a folder of this process alone, so that runs at the same time do no harm. Returns it. */
 export function buildApp(name: string, version = '0.0.0-test'): string {
-  const dir = resolve('node_modules/.cache/e2e', name);
+  const dir = resolve('node_modules/.cache/e2e', `${name}-${process.pid}`);
   const { status, stderr, stdout } = spawnSync(process.execPath, ['node_modules/vite/bin/vite.js', 'build'], {
     env: { ...process.env, NODE_ENV: 'production', HALYARD_OUT_DIR: dir, HALYARD_VERSION: version },
     encoding: 'utf8',

@@ -1,8 +1,18 @@
+import { rmSync } from 'node:fs';
 import type { Page } from 'playwright-core';
+import { onTestFinished } from 'vitest';
+import { buildApp } from './build-app';
 
 /** Which build a page runs. */
 export const versionOf = (page: Page): Promise<string | null> =>
   page.locator('meta[name="version"]').getAttribute('content');
+
+/** A build that differs from the shared one in its version; removed after the test. */
+export function buildVersion(version: string): string {
+  const dir = buildApp(`version-${version}`, version);
+  onTestFinished(() => rmSync(dir, { recursive: true, force: true }));
+  return dir;
+}
 
 /** Asks for a newer version, as the app does now and then, and waits until one stands ready. */
 export async function untilUpdateWaits(page: Page): Promise<void> {
