@@ -5,11 +5,12 @@
  * are below what the model can tell. `fromParts` is the best that the cores on hand give, met or not.
  */
 import { InputError } from '../base/input-error';
-import { coreSizes, type Mix, mixIds, ringSizes } from '../catalog/cores';
+import { type Core, type CoreId, coreOf, coreSizes, type Mix, mixIds } from '../catalog/cores';
 import { ferrites } from '../catalog/ferrites';
 import { byWeight, least } from './least';
-import { CAPACITORS_PF, evaluateTransformer, fitsInHole } from './transformer-evaluate';
+import { CAPACITORS_PF, evaluateTransformer, sketchTransformer, type TransformerSketch } from './transformer-evaluate';
 import type { TransformerBuild, TransformerChoice, TransformerDesign, TransformerNeed } from './transformer-need';
+import { fitsInHole } from './transformer-windings';
 
 const MAX_STACK = 4;
 const MAX_PRIMARY_TURNS = 12;
@@ -20,25 +21,43 @@ const SAME_RISE_K = 3;
 export function designTransformer(need: TransformerNeed): TransformerChoice {
   if (!(need.ratio >= 1)) throw new InputError('ratio-below-one', { ratio: need.ratio });
   if (need.points.length === 0) throw new InputError('no-frequencies');
-  const all = builds(need).map((build) => evaluateTransformer(need, build));
-  const meeting = all.filter((design) => design.excess <= 1);
-  const owned = all.filter((design) =>
-    need.onHand.some(({ core, count }) => core === design.core && count >= design.count),
+  const all = search(need, () => true);
+  const own = search(need, (build) =>
+    need.onHand.some(({ core, count }) => core === build.core && count >= build.count),
   );
-  const coolestK = Math.min(...meeting.map((design) => design.riseK));
-  const settle = (design: TransformerDesign | undefined): TransformerDesign | null =>
-    design === undefined ? null : withBestCapacitor(need, design);
+  const coolestK = Math.min(...all.meeting.map(({ riseK }) => riseK));
+  const cool = all.meeting.filter(({ riseK }) => riseK <= coolestK + SAME_RISE_K);
+  const settle = (sketch: TransformerSketch | undefined): TransformerDesign | null =>
+    sketch === undefined ? null : withBestCapacitor(need, sketch.build);
   return {
-    lightest: settle(least(meeting, byWeight)),
-    coolest: settle(
-      least(
-        meeting.filter((design) => design.riseK <= coolestK + SAME_RISE_K),
-        byWeight,
-      ),
-    ),
-    fromParts: settle(bestOwned(owned)),
-    closest: meeting.length === 0 ? settle(least(all, (design) => design.excess)) : null,
+    lightest: settle(least(all.meeting, byWeight)),
+    coolest: settle(least(cool, byWeight)),
+    fromParts: settle(least(own.meeting, byWeight) ?? own.closest),
+    closest: all.meeting.length === 0 ? settle(all.closest) : null,
   };
+}
+
+interface Found {
+  readonly meeting: readonly TransformerSketch[];
+  readonly closest: TransformerSketch | undefined;
+}
+
+/** Every build that meets the need, and the one that misses it least. */
+function search(need: TransformerNeed, allowed: (build: TransformerBuild) => boolean): Found {
+  const meeting: TransformerSketch[] = [];
+  let closest: TransformerSketch | undefined;
+  for (const id of coresOf(need)) {
+    const core = coreOf(id);
+    for (const build of builds(need, core)) {
+      if (!allowed(build)) continue;
+      const worth = Math.max(1, closest?.excess ?? Number.POSITIVE_INFINITY);
+      const sketch = sketchTransformer(need, core, build, worth);
+      if (sketch === undefined) continue;
+      if (sketch.excess <= 1) meeting.push(sketch);
+      if (closest === undefined || sketch.excess < closest.excess) closest = sketch;
+    }
+  }
+  return { meeting, closest };
 }
 
 /** Turns that give a ratio within the tolerance; undefined when this low side cannot. */
@@ -48,38 +67,30 @@ export function secondaryTurnsFor(primaryTurns: number, ratio: number): number |
   return missed <= RATIO_TOLERANCE ? secondaryTurns : undefined;
 }
 
-function builds(need: TransformerNeed): TransformerBuild[] {
-  const mixes = need.mixes ?? nickelZinc;
-  const turns = range(MAX_PRIMARY_TURNS).flatMap((primaryTurns) => {
-    const secondaryTurns = secondaryTurnsFor(primaryTurns, need.ratio);
-    return secondaryTurns === undefined ? [] : [{ primaryTurns, secondaryTurns }];
-  });
-  return coreSizes.flatMap((size) =>
-    mixes.flatMap((mix) =>
-      range(MAX_STACK).flatMap((count) =>
-        turns
-          .map((pair): TransformerBuild => ({ core: `${size}-${mix}`, count, ...pair }))
-          .filter((build) => fitsInHole(need.winding, ringSizes[size].value, build)),
-      ),
-    ),
-  );
-}
+/** Largest sizes first: one that meets the need soon makes short work of those that do not. */
+const coresOf = ({ mixes = nickelZinc }: TransformerNeed): CoreId[] =>
+  coreSizes.toReversed().flatMap((size) => mixes.map((mix): CoreId => `${size}-${mix}`));
 
 const nickelZinc: readonly Mix[] = mixIds.filter((mix) => ferrites[mix].composition.value === 'NiZn');
 
-const range = (to: number): number[] => Array.from({ length: to }, (_, i) => i + 1);
+function builds(need: TransformerNeed, core: Core): TransformerBuild[] {
+  return upTo(MAX_PRIMARY_TURNS).flatMap((primaryTurns) => {
+    const secondaryTurns = secondaryTurnsFor(primaryTurns, need.ratio);
+    if (secondaryTurns === undefined) return [];
+    const pair = { core: core.id, primaryTurns, secondaryTurns };
+    return fitsInHole(need.winding, core, { ...pair, count: 1 })
+      ? upTo(MAX_STACK).map((count) => ({ ...pair, count }))
+      : [];
+  });
+}
 
-/** What meets the need with the least weight; else what misses it least. */
-const bestOwned = (owned: readonly TransformerDesign[]): TransformerDesign | undefined => {
-  const meeting = owned.filter((design) => design.excess <= 1);
-  return least(meeting, byWeight) ?? least(owned, (design) => design.excess);
-};
+const upTo = (last: number): number[] => Array.from({ length: last }, (_, i) => i + 1);
 
 /** The capacitor that leaves the lowest worst SWR over all bands into the nominal load. */
-function withBestCapacitor(need: TransformerNeed, design: TransformerDesign): TransformerDesign {
+function withBestCapacitor(need: TransformerNeed, build: TransformerBuild): TransformerDesign {
   const worstSwr = ({ points }: TransformerDesign): number => Math.max(...points.map((point) => point.swrNominal));
   return least(
-    CAPACITORS_PF.map((pf) => evaluateTransformer(need, design, pf)),
+    CAPACITORS_PF.map((pf) => evaluateTransformer(need, build, pf)),
     worstSwr,
   ) as TransformerDesign;
 }

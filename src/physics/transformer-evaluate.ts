@@ -2,52 +2,51 @@
  * One transformer build on one need: loss, standing-wave ratio, heat, flux, volts, band by band, and which limit it overruns.
  *
  * Limits used, all common practice without a source: 1 dB of loss and SWR 1.6 into the load the ratio is made for, 40 K of rise, half of
- * the flux density at the maker's test field, a quarter-wave of wire on the high side. One layer; wire tails 0.1 m.
+ * the flux density at the maker's test field, a quarter-wave of wire on the high side.
  */
 import { complex } from '../base/complex';
 import { C0 } from '../base/constants';
-import { type Core, coreOf, type RingSize } from '../catalog/cores';
-import { ferrites, muAt, type Permeability } from '../catalog/ferrites';
-import { type WireId, wires } from '../catalog/wires';
-import { conductorLengthM, turnLengthM, turnsThatFit } from './conductor-on-core';
+import { type Core, coreOf } from '../catalog/cores';
+import { ferrites, muAt } from '../catalog/ferrites';
 import { heatForRiseW, temperatureRiseK } from './core-heat';
 import { permeabilityTolerance } from './core-tolerance';
-import { autoPart, LEAD_H, LEAKAGE_FACTOR, multifilarLeakageH, spacedLeakageH } from './leakage';
+import { LEAKAGE_FACTOR } from './leakage';
 import { swr } from './line';
 import { stackMassKg, stackSurfaceM2 } from './toroid';
 import { capacitorA, type TransformerModel, transformerFluxT, transformerState } from './transformer';
-import type {
-  TransformerBuild,
-  TransformerDesign,
-  TransformerNeed,
-  TransformerPoint,
-  TransformerShortfall,
-  WindingKind,
+import {
+  type TransformerBuild,
+  type TransformerDesign,
+  type TransformerNeed,
+  type TransformerPoint,
+  type TransformerShortfall,
+  transformerShortfalls,
 } from './transformer-need';
-import { windingCapacitanceF } from './winding-capacitance';
-import { type WindingMaterial, wireToWind } from './wound-conductor';
+import { fitsInHole, modelOf, WINDING_WIRE, WIRE, type Windings, windingsOf } from './transformer-windings';
 
 export const MAX_LOSS_DB = 1;
 export const MAX_SWR = 1.6;
 export const RISE_LIMIT_K = 40;
 const MAX_WINDING_WAVELENGTHS = 0.25;
 const FLUX_PART = 0.5;
-const TAIL_M = 0.1;
-/** Spread of the low side around the ring. */
-const SECTOR_DEG_PER_TURN = 20;
-/** Wound wire has more resistance than straight wire: order of size, no source. */
-const PROXIMITY_FACTOR = 1.5;
-/** Fluoropolymer insulation stands the heat and the volts. */
-export const WINDING_WIRE: WireId = 'ptfe-awg22';
-const WIRE: WindingMaterial = wireToWind(WINDING_WIRE);
 /** Values that capacitors are sold in, pF. */
 export const CAPACITORS_PF = [0, 22, 33, 47, 56, 68, 82, 100, 120, 150, 180, 220, 270, 330] as const;
 
-interface Windings {
-  readonly strands: number;
-  readonly primaryLengthM: number;
-  readonly secondaryLengthM: number;
-  readonly conductorLengthM: number;
+interface Assembly {
+  readonly core: Core;
+  readonly windings: Windings;
+  readonly model: TransformerModel;
+  readonly capacitorPf: number;
+  readonly surfaceM2: number;
+  readonly massKg: number;
+}
+
+/** What a search compares: how a build stands, without the figures behind it. */
+export interface TransformerSketch {
+  readonly build: TransformerBuild;
+  readonly massKg: number;
+  readonly riseK: number;
+  readonly excess: number;
 }
 
 /** Judge one build. `capacitorPf` is chosen when left out. */
@@ -56,37 +55,24 @@ export function evaluateTransformer(
   build: TransformerBuild,
   capacitorPf?: number,
 ): TransformerDesign {
-  const core = coreOf(build.core);
-  const windings = windingsOf(need, core, build);
-  const bare = modelOf(need, core, build, windings);
-  const capacitor = capacitorPf ?? capacitorFor(need, core, bare);
-  const model: TransformerModel = { ...bare, compensationF: capacitor * 1e-12 };
-  const surfaceM2 = stackSurfaceM2(core, build.count);
-  const points = need.points.map((point) => pointOf(need, core, model, windings, surfaceM2, point));
+  const assembly = assemble(need, coreOf(build.core), build, capacitorPf);
+  const { core, windings, surfaceM2 } = assembly;
+  const points = need.points.map((point) => pointOf(need, assembly, point));
   const worst = (of: (point: TransformerPoint) => number): number => Math.max(...points.map(of));
   const heatW = worst((point) => point.coreHeatW + point.copperHeatW);
   const continuousW = (need.powerW * need.averageFactor * heatForRiseW(RISE_LIMIT_K, surfaceM2, need.housing)) / heatW;
-  const fluxUse = worst((point) => point.fluxDensityT) / (FLUX_PART * ferrites[core.mix].saturation100CT.value);
-  const uses: Readonly<Record<TransformerShortfall, number>> = {
-    loss: worst((point) => point.lossNominalDb) / MAX_LOSS_DB,
-    swr: worst((point) => point.swrNominal) / MAX_SWR,
-    heat: worst((point) => point.riseK) / RISE_LIMIT_K,
-    flux: fluxUse,
-    'winding-too-long': worst((point) => point.windingWavelengths) / MAX_WINDING_WAVELENGTHS,
-    'does-not-fit': fitsInHole(need.winding, core, build) ? 0 : Number.POSITIVE_INFINITY,
-  };
+  const uses = points.map((point) => usesOf(core, point));
+  const fits = fitsInHole(need.winding, core, build);
   const highPeakV = worst((point) => point.highPeakV);
+  const fluxUse = Math.max(...uses.map((use) => use.flux));
   return {
     ...build,
     ratio: (build.secondaryTurns / build.primaryTurns) ** 2,
     winding: need.winding,
-    strands: windings.strands,
+    ...windings,
     conductor: WINDING_WIRE,
-    primaryLengthM: windings.primaryLengthM,
-    secondaryLengthM: windings.secondaryLengthM,
-    conductorLengthM: windings.conductorLengthM,
-    capacitorPf: capacitor,
-    leakageH: model.leakageH,
+    capacitorPf: assembly.capacitorPf,
+    leakageH: assembly.model.leakageH,
     leakageFactor: LEAKAGE_FACTOR,
     points,
     heatW,
@@ -96,55 +82,59 @@ export function evaluateTransformer(
     safePowerW: Math.min(continuousW / need.averageFactor, need.powerW / fluxUse ** 2),
     highPeakV,
     peakVPerTurn: highPeakV / build.secondaryTurns,
+    massKg: assembly.massKg,
+    shortfalls: transformerShortfalls.filter((key) =>
+      key === 'does-not-fit' ? !fits : uses.some((use) => use[key] > 1),
+    ),
+    excess: fits ? Math.max(...uses.flatMap((use) => Object.values(use))) : Number.POSITIVE_INFINITY,
+  };
+}
+
+/** The same in short, for a build that fits; undefined as soon as one point is more than `worth` of a limit. */
+export function sketchTransformer(
+  need: TransformerNeed,
+  core: Core,
+  build: TransformerBuild,
+  worth: number,
+): TransformerSketch | undefined {
+  const assembly = assemble(need, core, build);
+  let riseK = 0;
+  let excess = 0;
+  for (const at of need.points) {
+    const point = pointOf(need, assembly, at);
+    riseK = Math.max(riseK, point.riseK);
+    const { loss, swr: mismatch, heat, flux, 'winding-too-long': length } = usesOf(core, point);
+    excess = Math.max(excess, loss, mismatch, heat, flux, length);
+    if (excess > worth) return undefined;
+  }
+  return { build, massKg: assembly.massKg, riseK, excess };
+}
+
+function assemble(need: TransformerNeed, core: Core, build: TransformerBuild, capacitorPf?: number): Assembly {
+  const windings = windingsOf(need, core, build);
+  const bare = modelOf(need, core, build, windings);
+  const chosenPf = capacitorPf ?? capacitorFor(need, core, bare);
+  return {
+    core,
+    windings,
+    model: { ...bare, compensationF: chosenPf * 1e-12 },
+    capacitorPf: chosenPf,
+    surfaceM2: stackSurfaceM2(core, build.count),
     massKg: stackMassKg(core, build.count) + windings.conductorLengthM * WIRE.massKgPerM,
-    shortfalls: (Object.keys(uses) as TransformerShortfall[]).filter((key) => uses[key] > 1),
-    excess: Math.max(...Object.values(uses)),
   };
 }
 
-/** Turns that pass the hole: an autotransformer's high side contains its low side. */
-const turnsInHole = (winding: WindingKind, { primaryTurns, secondaryTurns }: TransformerBuild): number =>
-  winding === 'auto' ? secondaryTurns : primaryTurns + secondaryTurns;
-
-export const fitsInHole = (winding: WindingKind, core: RingSize, build: TransformerBuild): boolean =>
-  turnsInHole(winding, build) <= turnsThatFit(core, WIRE.outerM);
-
-/** Wires wound as one when the turns ratio is 2 or 3 and the windings join; otherwise two windings. */
-function windingsOf(need: TransformerNeed, core: Core, build: TransformerBuild): Windings {
-  const { primaryTurns, secondaryTurns, count } = build;
-  const turnsRatio = secondaryTurns / primaryTurns;
-  const strands = need.winding === 'auto' && (turnsRatio === 2 || turnsRatio === 3) ? turnsRatio : 1;
-  const turnM = turnLengthM(core, count, WIRE.outerM);
-  const pieces = strands > 1 ? strands : 2;
-  const woundTurns = turnsInHole(need.winding, build);
-  return {
-    strands,
-    primaryLengthM: primaryTurns * turnM,
-    secondaryLengthM: secondaryTurns * turnM,
-    conductorLengthM: conductorLengthM(core, count, woundTurns, WIRE.outerM, pieces * TAIL_M),
-  };
-}
-
-function modelOf(need: TransformerNeed, core: Core, build: TransformerBuild, windings: Windings): TransformerModel {
-  const { primaryTurns, secondaryTurns, count } = build;
-  const n = secondaryTurns / primaryTurns;
-  const auto = need.winding === 'auto';
-  const part = auto ? autoPart(n) : 1;
-  const separate = spacedLeakageH(core, count, primaryTurns, Math.min(360, primaryTurns * SECTOR_DEG_PER_TURN));
-  const sideBySide = multifilarLeakageH(WIRE, windings.primaryLengthM);
-  const continuing = auto ? windings.secondaryLengthM - windings.primaryLengthM : windings.secondaryLengthM;
-  return {
-    ring: core,
-    count,
-    primaryTurns,
-    secondaryTurns,
-    leakageH: LEAD_H + part * (windings.strands > 1 ? sideBySide : separate),
-    strayF: windingCapacitanceF(WIRE, secondaryTurns, windings.secondaryLengthM / secondaryTurns),
-    compensationF: 0,
-    wire: { diameterM: WIRE.metalM, conductivitySPerM: wires[WINDING_WIRE].conductivitySPerM.value },
-    copperLengthM: PROXIMITY_FACTOR * (part * windings.primaryLengthM + continuing / n ** 2),
-  };
-}
+/** Part used of each limit at one frequency. */
+const usesOf = (
+  core: Core,
+  point: TransformerPoint,
+): Record<Exclude<TransformerShortfall, 'does-not-fit'>, number> => ({
+  loss: point.lossNominalDb / MAX_LOSS_DB,
+  swr: point.swrNominal / MAX_SWR,
+  heat: point.riseK / RISE_LIMIT_K,
+  flux: point.fluxDensityT / (FLUX_PART * ferrites[core.mix].saturation100CT.value),
+  'winding-too-long': point.windingWavelengths / MAX_WINDING_WAVELENGTHS,
+});
 
 /** The capacitor that cancels what is left of the leakage at the highest frequency into the nominal load, in values that are sold. */
 function capacitorFor(need: TransformerNeed, core: Core, model: TransformerModel): number {
@@ -158,13 +148,10 @@ const ratioOf = ({ primaryTurns, secondaryTurns }: TransformerModel): number => 
 
 function pointOf(
   need: TransformerNeed,
-  core: Core,
-  model: TransformerModel,
-  windings: Windings,
-  surfaceM2: number,
+  { core, model, windings, surfaceM2 }: Assembly,
   { hz, load }: TransformerNeed['points'][number],
 ): TransformerPoint {
-  const mu: Permeability = muAt(core.mix, hz);
+  const mu = muAt(core.mix, hz);
   const real = transformerState(model, mu, hz, load);
   const nominal = transformerState(model, mu, hz, complex(need.lineOhm * need.ratio));
   const averageW = need.powerW * need.averageFactor;
