@@ -12,6 +12,7 @@ import {
   type Rule,
   type SourceFile,
 } from './architecture-rules';
+import { unusedExports } from './unused-exports';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const notOurs = new Set(['node_modules', 'dist', '.git', 'artefacts', '.npm-cache', 'wasm']);
@@ -129,4 +130,37 @@ test('the rules see the project: its sources, its tests and its lock file', () =
   expect(paths).toContain('src/base/constants.ts');
   expect(paths).toContain('src/sw/service-worker.ts');
   expect(paths.filter((path) => path.startsWith('src/')).length).toBeGreaterThan(30);
+});
+
+describe('no dead code', () => {
+  const exporting = { path: 'src/base/a.ts', text: 'export const a = 1; export const b = a; export type C = number;' };
+  const importing = (text: string): SourceFile => ({ path: 'src/catalog/b.ts', text });
+
+  test('what nothing uses is found', () => {
+    expect(unusedExports([exporting], [])).toEqual([
+      'src/base/a.ts: b is used by nothing',
+      'src/base/a.ts: C is used by nothing',
+    ]);
+  });
+
+  test.each([
+    "import { b, type C } from '../base/a';",
+    "import * as all from '../base/a';",
+    "const all = await import('../base/a');",
+    "export { b, C } from '../base/a';",
+  ])('what another file takes passes: %s', (text) => {
+    expect(unusedExports([exporting, importing(text)], [])).toEqual([]);
+  });
+
+  test('holds for the whole project', () => {
+    // Asked for by the build configuration and by src/cli/main.ts, which takes every file of that name.
+    const used = [
+      /^src\/asm\//,
+      /^src\/app\/web-manifest\.ts$/,
+      /^src\/words\/manifest\.ts$/,
+      /-command\.ts$/,
+      /cli\/main\.ts$/,
+    ];
+    expect(unusedExports(projectFiles(), used)).toEqual([]);
+  });
 });
