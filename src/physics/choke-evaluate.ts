@@ -13,6 +13,7 @@ import type { ChokeBuild, ChokeDesign, ChokeNeed, ChokePoint, ChokeResult, Choke
 import { bendRadiusM, conductorLengthM, turnsThatFit } from './conductor-on-core';
 import { heatForRiseW, RISE_EXPONENT, temperatureRiseK } from './core-heat';
 import { permeabilityTolerance } from './core-tolerance';
+import { powerByMode } from './mode-power';
 import { stackMassKg, stackSurfaceM2 } from './toroid';
 import type { WindingMaterial } from './wound-conductor';
 
@@ -137,19 +138,20 @@ function judge(need: ChokeNeed, body: Body): ChokeResult {
   };
 }
 
+type Thermal = Pick<ChokeResult, 'riseK' | 'continuousW' | 'safePowerW' | 'safePowerByMode'>;
+
 /** Heat of the hottest core over the bands that have a source. */
-function heat(
-  need: ChokeNeed,
-  { surfaceM2, hottestROhm }: Body,
-  points: readonly ChokePoint[],
-): Pick<ChokeResult, 'riseK' | 'continuousW' | 'safePowerW'> {
+function heat(need: ChokeNeed, { surfaceM2, hottestROhm }: Body, points: readonly ChokePoint[]): Thermal {
   const amps = points.map((point) => point.currentA);
-  if (surfaceM2 === null || amps.every((a) => a === null)) return { riseK: null, continuousW: null, safePowerW: null };
+  if (surfaceM2 === null || amps.every((a) => a === null)) {
+    return { riseK: null, continuousW: null, safePowerW: null, safePowerByMode: null };
+  }
   const keyedW = Math.max(...amps.map((a, i) => (a ?? 0) ** 2 * (hottestROhm[i] ?? 0)));
   const continuousW = (need.powerW * heatForRiseW(RISE_LIMIT_K, surfaceM2, need.housing)) / keyedW;
   return {
     riseK: temperatureRiseK(keyedW * need.averageFactor, surfaceM2, need.housing),
     continuousW,
     safePowerW: continuousW / need.averageFactor,
+    safePowerByMode: powerByMode(continuousW),
   };
 }

@@ -2,6 +2,7 @@
 import type { CoreId, Mix } from '../catalog/cores';
 import type { CommonModeSource, ImpedanceBand } from './choke';
 import type { Housing } from './core-heat';
+import type { PowerByMode } from './mode-power';
 import type { CoresOnHand } from './transformer-need';
 import type { WindingMaterial } from './wound-conductor';
 
@@ -55,6 +56,7 @@ export interface ChokeResult {
   readonly riseK: number | null;
   readonly continuousW: number | null;
   readonly safePowerW: number | null;
+  readonly safePowerByMode: PowerByMode | null;
   readonly massKg: number;
   /** Length of cable in it, tails included, m. */
   readonly conductorLengthM: number;

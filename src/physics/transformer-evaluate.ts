@@ -12,6 +12,7 @@ import { heatForRiseW, temperatureRiseK } from './core-heat';
 import { permeabilityTolerance } from './core-tolerance';
 import { LEAKAGE_FACTOR } from './leakage';
 import { swr } from './line';
+import { powerByMode } from './mode-power';
 import { stackMassKg, stackSurfaceM2 } from './toroid';
 import { capacitorA, type TransformerModel, transformerFluxT, transformerState } from './transformer';
 import {
@@ -64,7 +65,7 @@ export function evaluateTransformer(
   const uses = points.map((point) => usesOf(core, point));
   const fits = fitsInHole(need.winding, core, build);
   const highPeakV = worst((point) => point.highPeakV);
-  const fluxUse = Math.max(...uses.map((use) => use.flux));
+  const fluxLimitW = need.powerW / Math.max(...uses.map((use) => use.flux)) ** 2;
   return {
     ...build,
     ratio: (build.secondaryTurns / build.primaryTurns) ** 2,
@@ -79,7 +80,8 @@ export function evaluateTransformer(
     riseK: temperatureRiseK(heatW, surfaceM2, need.housing),
     riseWorstK: temperatureRiseK(heatW * (1 + permeabilityTolerance(core).above), surfaceM2, need.housing),
     continuousW,
-    safePowerW: Math.min(continuousW / need.averageFactor, need.powerW / fluxUse ** 2),
+    safePowerW: Math.min(continuousW / need.averageFactor, fluxLimitW),
+    safePowerByMode: powerByMode(continuousW, fluxLimitW),
     highPeakV,
     peakVPerTurn: highPeakV / build.secondaryTurns,
     massKg: assembly.massKg,

@@ -3,6 +3,7 @@ import type { Complex } from '../base/complex';
 import type { CoreId, Mix } from '../catalog/cores';
 import type { WireId } from '../catalog/wires';
 import type { Housing } from './core-heat';
+import type { PowerByMode } from './mode-power';
 
 /** `auto`: the high side continues the low side's winding. `isolated`: two windings with no connection. */
 export const windingKinds = ['auto', 'isolated'] as const;
@@ -88,8 +89,9 @@ export interface TransformerDesign extends TransformerBuild {
   readonly riseWorstK: number;
   /** Steady power that brings the hottest band to the rise limit, W. */
   readonly continuousW: number;
-  /** Envelope peak of the need's mode that heat and flux allow, W. */
+  /** Envelope peak that heat and flux allow, W: in the need's mode, and in each. */
   readonly safePowerW: number;
+  readonly safePowerByMode: PowerByMode;
   readonly highPeakV: number;
   readonly peakVPerTurn: number;
   readonly massKg: number;

@@ -17,6 +17,7 @@ import {
 import { cascade } from '../../src/physics/line-cascade';
 import { connectorUse, lineStress, lineUse } from '../../src/physics/line-stress';
 import { longLineLossDb } from '../../src/physics/mismatch';
+import { openWireLine } from '../../src/physics/open-wire-line';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const frequency = between(1.8e6, 54e6);
@@ -227,4 +228,13 @@ test('an SWR is never below 1, and nothing absorbed is infinite', () => {
   );
   expect(swr(complex(0, 30), 50)).toBe(Number.POSITIVE_INFINITY);
   expect(lineLoss(lineConstants(lossless(50), 7e6), 10, complex(0, 5)).totalDb).toBe(Number.POSITIVE_INFINITY);
+});
+
+test('open wire from its geometry has the impedance of two wires, a little less with spacers', () => {
+  const geometry = { spacingM: 0.1524, diameterM: 0.002053, conductivitySPerM: 5.8e7 };
+  const bare = openWireLine({ ...geometry, velocityFactor: 1 });
+  const spaced = openWireLine({ ...geometry, velocityFactor: 0.97 });
+  expect(bare.z0Ohm).toBeCloseTo(600, 0);
+  expect(spaced.z0Ohm).toBeCloseTo(0.97 * bare.z0Ohm, 6);
+  expect(spaced.k1).toBeGreaterThan(bare.k1);
 });

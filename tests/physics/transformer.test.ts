@@ -164,6 +164,14 @@ describe('design search', () => {
     expect(designTransformer(need(49)).fromParts).toBeNull();
   });
 
+  test('a mode with less average power may have more peak', () => {
+    const build = { core: 'ft240-43', count: 1, primaryTurns: 3, secondaryTurns: 21 } as const;
+    const { safePowerByMode, safePowerW, continuousW } = evaluateTransformer(need(49), build);
+    expect(safePowerByMode.voice).toBeCloseTo(5 * safePowerByMode.data, 6);
+    expect(safePowerByMode.voice).toBeCloseTo(safePowerW, 6);
+    expect(safePowerByMode.fm).toBeCloseTo(continuousW, 6);
+  });
+
   test('asked for one mix, it answers with that mix', () => {
     const { lightest } = designTransformer(need(49, { mixes: ['43'] }));
     expect(met(lightest).core).toMatch(/-43$/);

@@ -39,6 +39,7 @@ import {
   swrAtInput,
   swrOfGamma,
 } from '../../src/physics/mismatch';
+import { openWireLine } from '../../src/physics/open-wire-line';
 import { alNanohenry, toroidTurns, windingImpedance } from '../../src/physics/toroid';
 import { impedanceRatio, throughIdeal, transformerState, turnsRatioFor } from '../../src/physics/transformer';
 import { coaxToWind } from '../../src/physics/wound-conductor';
@@ -305,6 +306,11 @@ const lossRow = (
   ...(absolute === undefined ? {} : { absolute }),
 });
 
+const openWireLossPer100Ft = (mhz: number): number => {
+  const geometry = { spacingM: 0.1524, diameterM: 0.002053, conductivitySPerM: 5.8e7, velocityFactor: 1 };
+  return attenuationDbPer100M(openWireLine(geometry), mhz * 1e6) * 0.3048;
+};
+
 const attenuation: PublishedCheck[] = [
   ...family(
     'attenuation',
@@ -345,6 +351,16 @@ const attenuation: PublishedCheck[] = [
       lossRow('rg-58', 150, 20, 0.05, 'm'),
       lossRow('rg-213', 50, 4.9, 0.15, 'm'),
       lossRow('rg-142', 50, 8.8, 0.05, 'm'),
+    ],
+  ),
+  ...family(
+    'attenuation',
+    'ARRL Handbook, line table: 600 Ω open wire, dB per 100 ft (memory)',
+    'one digit printed, few spacers, conductor loss alone computed for 2.05 mm at 152 mm',
+    [
+      { what: 'open wire at 1 MHz', expected: 0.02, computed: () => openWireLossPer100Ft(1), tolerance: 0.2 },
+      { what: 'open wire at 10 MHz', expected: 0.06, computed: () => openWireLossPer100Ft(10), tolerance: 0.2 },
+      { what: 'open wire at 100 MHz', expected: 0.2, computed: () => openWireLossPer100Ft(100), tolerance: 0.2 },
     ],
   ),
 ];
