@@ -64,9 +64,7 @@ function read({ path, text }: SourceFile): Module {
 
 /** `used` are files that something other than an import asks for. */
 export function unusedExports(files: readonly SourceFile[], used: readonly RegExp[]): string[] {
-  const modules = files
-    .filter(({ path }) => path.startsWith('src/') && isCode(path))
-    .map((file) => ({ path: file.path, ...read(file) }));
+  const modules = files.filter(({ path }) => isCode(path)).map((file) => ({ path: file.path, ...read(file) }));
   const taken = new Set(modules.flatMap(({ imported }) => imported.map(([target, name]) => `${target} ${name}`)));
   return modules
     .filter(({ path }) => path.startsWith('src/') && !used.some((pattern) => pattern.test(path)))
