@@ -46,7 +46,7 @@ export function ruleOfThumbTransformer(facts: Facts, ratio: number, balancedIn: 
   const capacitorPf = high && facts.bands.some(({ band }) => isAbove20m(band)) ? CAPACITOR_PF : null;
   const wire = wires[WINDING_WIRE];
   const wireOuterM = wire.diameterM.value + 2 * (wire.insulation?.thicknessM.value ?? 0);
-  const conductorM = conductorLengthM(coreOf(core), count, secondaryTurns, wireOuterM, TAIL_M);
+  const conductorM = conductorLengthM(coreOf(core), count, Math.max(turns, secondaryTurns), wireOuterM, TAIL_M);
   return {
     code: averageW > MEASURED_DESIGN_W ? 'transformer-beyond-rule' : windingOf(ratio, balancedIn),
     data: {

@@ -1,0 +1,119 @@
+/**
+ * Chokes, beads, coils and bare cores on hand, by the ohms they have on the weakest of the wanted bands, against each choke of the chain. A
+ * mostly reactive one needs more (5 kΩ at end-feds, 2 kΩ elsewhere), and above its own resonance it is no help. Source: own field solutions.
+ */
+import { type CoaxId, coaxIds } from '../catalog/lines';
+import type { PartOnHand } from '../design/answers';
+import { reactiveMinimumOhm } from './chain/choke-minimum';
+import type { Facts } from './facts';
+import type { Link } from './finding';
+import { keyedAverageW } from './heating-power';
+import { beadsOnHand, chokeOnHand, coaxTurnsThatFit, coilOnHand, type Impedance } from './part-impedance';
+import { type Judged, judged } from './verdict-codes';
+
+type Choke = Extract<PartOnHand, { part: 'choke' }>;
+type Coil = Extract<PartOnHand, { part: 'coil' }>;
+type Core = Extract<PartOnHand, { part: 'core' }>;
+
+const isCoax = (line: string): line is CoaxId => coaxIds.some((id) => id === line);
+const chokesIn = (chain: readonly Link[]): readonly Link[] => chain.filter(({ device }) => device === 'choke');
+
+export function judgeChoke(part: Choke, facts: Facts, chain: readonly Link[]): Judged {
+  if (!isCoax(part.line)) return judged('wrong', 'choke-of-open-line');
+  const fit = coaxTurnsThatFit(part.core, part.line);
+  if (part.turns > fit)
+    return judged('wrong', 'choke-turns', { turns: part.turns, fit, core: part.core, line: part.line });
+  return judgeOhms(chokeOnHand({ ...part, line: part.line }, facts.bands), facts, chain);
+}
+
+export const judgeBeads = (count: number, facts: Facts, chain: readonly Link[]): Judged =>
+  judgeOhms(beadsOnHand(count, facts.bands), facts, chain);
+
+export function judgeCoil(part: Coil, facts: Facts, chain: readonly Link[]): Judged {
+  if (!isCoax(part.line)) return judged('wrong', 'choke-of-open-line');
+  return judgeOhms(coilOnHand({ ...part, line: part.line }, facts.bands), facts, chain);
+}
+
+/** What a choke needs where it is mostly reactive or not. */
+const needOhm = (link: Link, at: Impedance, facts: Facts): number =>
+  Math.max(link.minimumOhm ?? 0, at.reactive ? reactiveMinimumOhm(facts) : 0);
+
+/** The place over the bands where the part has least of what this choke needs. */
+const weakestFor = (link: Link, part: readonly Impedance[], facts: Facts): Impedance | undefined =>
+  part.reduce<Impedance | undefined>(
+    (weak, at) =>
+      weak === undefined || at.ohm / needOhm(link, at, facts) < weak.ohm / needOhm(link, weak, facts) ? at : weak,
+    undefined,
+  );
+
+/** The hardest choke of the chain first; another place that the part is good enough for, else. */
+function judgeOhms(part: readonly Impedance[], facts: Facts, chain: readonly Link[]): Judged {
+  const chokes = [...chokesIn(chain)].sort((a, b) => (b.minimumOhm ?? 0) - (a.minimumOhm ?? 0));
+  const [hardest] = chokes;
+  if (hardest === undefined) return judged('wrong', 'choke-not-here');
+  const weak = weakestFor(hardest, part, facts);
+  if (weak === undefined) return judged('too-small', 'choke-too-small');
+  const needed = needOhm(hardest, weak, facts);
+  const data = { ohm: weak.ohm, band: weak.band, needed, at: hardest.at };
+  if (weak.ohm >= needed) return judged('fits', 'choke-fits', data);
+  const enoughFor = (link: Link): boolean => part.every((at) => at.ohm >= needOhm(link, at, facts));
+  const other = chokes.find(enoughFor);
+  if (other !== undefined)
+    return judged('fits-elsewhere', 'choke-fits-elsewhere', {
+      ...data,
+      elsewhere: other.at,
+      otherOhm: other.minimumOhm ?? 0,
+    });
+  if (weak.capacitive) return judged('too-small', 'choke-capacitive', data);
+  return judged('too-small', weak.reactive ? 'choke-reactive' : 'choke-too-small', data);
+}
+
+const THIN_COAX_W = 50;
+const MOST_TURNS = 20;
+const FEWEST_TURNS = 3;
+
+/** A bare core is worth what can be wound on it: the transformer of the chain first, else the best choke. */
+export function judgeCore(part: Core, facts: Facts, chain: readonly Link[]): Judged {
+  const transformer = chain.find(({ device, build }) => device === 'transformer' && build !== null)?.build ?? null;
+  if (transformer !== null && transformer.core === part.core && part.count >= (transformer.count ?? 1))
+    return judged('fits', 'core-for-transformer', {
+      core: part.core,
+      count: transformer.count ?? 1,
+      turns: transformer.turns ?? 0,
+      secondaryTurns: transformer.secondaryTurns ?? 0,
+    });
+  const hardest = Math.max(...chokesIn(chain).map(({ minimumOhm }) => minimumOhm ?? 0));
+  if (!Number.isFinite(hardest)) return judged('wrong', 'core-not-here', { core: part.core });
+  return judgeCoreAsChoke(part, facts, chain);
+}
+
+function judgeCoreAsChoke(part: Core, facts: Facts, chain: readonly Link[]): Judged {
+  const line: CoaxId = keyedAverageW(facts) <= THIN_COAX_W ? 'rg-316' : 'rg-400';
+  const best = bestWinding(part, line, facts, chain);
+  const data = { core: part.core, count: part.count, line, turns: best?.turns ?? 0, ...best?.judgement.data };
+  switch (best?.judgement.verdict) {
+    case 'fits':
+      return judged('fits', 'core-for-choke', data);
+    case 'fits-elsewhere':
+      return judged('fits-elsewhere', 'core-for-other-choke', data);
+    default:
+      return judged('too-small', best === null ? 'core-too-small' : 'core-too-few-ohms', data);
+  }
+}
+
+/** The number of turns that comes nearest to what the hardest choke needs; null when too few fit through the hole. */
+function bestWinding(
+  { core, count }: Core,
+  line: CoaxId,
+  facts: Facts,
+  chain: readonly Link[],
+): { readonly turns: number; readonly judgement: Judged } | null {
+  const most = Math.min(coaxTurnsThatFit(core, line), MOST_TURNS);
+  let best: { turns: number; judgement: Judged; met: number } | null = null;
+  for (let turns = FEWEST_TURNS; turns <= most; turns++) {
+    const judgement = judgeOhms(chokeOnHand({ core, count, turns, line }, facts.bands), facts, chain);
+    const met = Number(judgement.data.ohm) / Number(judgement.data.needed);
+    if (best === null || met > best.met) best = { turns, judgement, met };
+  }
+  return best;
+}
