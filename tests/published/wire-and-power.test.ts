@@ -1,11 +1,9 @@
 import { test } from 'vitest';
 import { KILOGRAMS_PER_POUND, METRES_PER_FOOT, METRES_PER_INCH, NEWTONS_PER_POUND_FORCE } from '../../src/base/convert';
-import { coreOf } from '../../src/catalog/cores';
 import { gaugeDiameterM } from '../../src/catalog/wire-gauge';
 import { wireMetals, wires } from '../../src/catalog/wires';
 import { DIPOLE_GAIN_DBI, eirpW, erpW } from '../../src/physics/radiated-power';
 import { directResistanceOhmPerM, skinDepthM } from '../../src/physics/skin-effect';
-import { toroidTurns } from '../../src/physics/toroid';
 import { sagM, windPressurePa } from '../../src/physics/wire-mechanics';
 import { expectPublished, published, titled } from '../fixtures/published-checks';
 
@@ -22,11 +20,6 @@ const poundsPer1000Feet = (gauge: number, densityKgPerM3: number): number =>
 function breakingPounds(like: keyof typeof wires, gauge: number): number {
   const { breakN, sectionM2 } = wires[like];
   return ((breakN.value / sectionM2.value) * section(gauge)) / NEWTONS_PER_POUND_FORCE;
-}
-
-function ring(): readonly number[] {
-  const { areaM2, lengthM, volumeM3 } = coreOf('ft240-43');
-  return [areaM2 * 1e6, lengthM * 1e3, volumeM3 * 1e9];
 }
 
 const computed: Readonly<Record<string, () => readonly number[]>> = {
@@ -46,9 +39,6 @@ const computed: Readonly<Record<string, () => readonly number[]>> = {
   'skin-05': () => [3.816e7, 5.813e7, 4.098e7, 6.173e7].map((sigma) => skinDepthM(10e9, sigma) * 1e6),
   'sag-01': () => [sagM(500, 1, 10_000)],
   'sag-05': () => [windPressurePa(26.82)],
-  'toroid-01': () => [toroidTurns(5e-6, 4)],
-  'toroid-02': () => [toroidTurns(1e-3, 523)],
-  'toroid-13': ring,
   'power-01': () => [erpW(150, 7 + DIPOLE_GAIN_DBI, 4.2)],
   'power-02': () => [erpW(200, 10 + DIPOLE_GAIN_DBI, 8)],
   'power-03': () => [eirpW(200, 7, 6)],
