@@ -74,7 +74,9 @@ function frequencyDoubts({ facts }: Judged): Warning[] {
       ['it-is', { readMHz }],
       ['use-middle', { middleMHz }],
     ] as const;
-    return [warn('unit-doubt', { band, focusMHz, readMHz }, ways, 'frequency-unit')];
+    return [
+      warn('unit-doubt', { band, focusMHz, readMHz, unit: scale === 1000 ? 'kHz' : 'Hz' }, ways, 'frequency-unit'),
+    ];
   });
 }
 

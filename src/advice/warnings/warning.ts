@@ -60,10 +60,11 @@ export const severities = {
 
 export type WarningId = keyof typeof severities;
 
-/** A way out is a code, or a code with its numbers. */
+/** A way out is a code, or a code with its numbers. It is worded with the warning's own numbers and these. */
 export type Way = string | readonly [code: string, data: Data];
 
-const said = (way: Way): Said => (typeof way === 'string' ? { code: way, data: {} } : { code: way[0], data: way[1] });
+const said = (way: Way, data: Data): Said =>
+  typeof way === 'string' ? { code: way, data } : { code: way[0], data: { ...data, ...way[1] } };
 
 /** Bands that the numbers name: one under `band`, or several under `bands`. */
 function bandsIn({ band, bands }: Data): readonly Band[] {
@@ -78,7 +79,7 @@ export const warn = (id: WarningId, data: Data, ways: readonly Way[], code: stri
   code,
   data,
   bands: bandsIn(data),
-  waysOut: ways.map(said),
+  waysOut: ways.map((way) => said(way, data)),
 });
 
 /** Each wanted band with what was found of it. */

@@ -1,0 +1,142 @@
+/** Warnings about chokes and the feed line. */
+import { coreName } from './names';
+import { say, type WarningWords } from './warning-message';
+
+type D = Readonly<Record<string, number | string | boolean>>;
+
+const kinds: Readonly<Record<string, string>> = { choke: 'choke', beads: 'string of beads', coil: 'coil of coax' };
+const owned = (d: D): string => kinds[String(d.partKind)] ?? 'choke';
+const moreOhms = 'Give the choke more ohms: 10 kΩ takes about half the heat of 5 kΩ, and 1 kΩ about twice.';
+const usePlanned = 'Build or buy the one in this plan.';
+
+const over = (what: string, why: string): WarningWords => ({
+  text: (d, f) =>
+    `Too much ${what} for ${say.line(d)} on ${say.band(d)}: ${say.number(d, f, 'percent')} % of its rating at ${say.watts(d, f, 'powerW')}.`,
+  why,
+  waysOut: {
+    'heavier-line': 'Use a line with a higher rating.',
+    'less-power': (d, f) => `Stay at ${say.watts(d, f, 'mostW')} or less on this band.`,
+    'lower-swr': 'Lower the SWR at the antenna: standing waves raise volts, amps and heat on the line.',
+  },
+});
+
+export const lineWarnings = {
+  'choke-at-voltage-maximum': {
+    text: (d, f) =>
+      `Hard work for the choke at ${say.length(d, f, 'distanceM')}: about ${say.number(d, f, 'voltageV')} V and ${say.watts(d, f, 'heatW')} of heat on ${say.band(d)} while keyed at ${say.watts(d, f, 'powerW')}.`,
+    why: (d, f) =>
+      `Here the outside of the coax stands at high voltage. A choke must have ${say.ohms(d, f, 'ohm')} or more and stand that heat. From our own field solutions, within a quarter.`,
+    waysOut: {
+      'more-ohms': moreOhms,
+      'choke-further': (d, f) =>
+        `Move it to ${say.length(d, f, 'distanceM')}, a tenth of the wave, where there is room: easier on the lowest band, harder on others.`,
+      'less-power': 'Or use less power: volts fall with its square root, heat with the power itself.',
+    },
+  },
+  'choke-too-small': {
+    text: (d, f) =>
+      `Your ${owned(d)} is too small for the antenna end: ${say.ohms(d, f, 'ohm')} on ${say.band(d)}, and ${say.ohms(d, f, 'neededOhm')} is needed.`,
+    why: 'Too few ohms let the current pass along the outside of the coax, and make the choke hotter, not cooler.',
+    waysOut: {
+      'more-turns-or-cores': 'Add turns or rings, or put a second one in series.',
+      'at-radio': 'Use it at the radio instead, where 1 kΩ is enough.',
+      'use-planned': usePlanned,
+    },
+  },
+  'choke-too-hot': {
+    text: (d, f) =>
+      `Your ${owned(d)} would get too hot: ${say.number(d, f, 'riseK')} °C above the air, and ${say.number(d, f, 'limitK')} is the most.`,
+    why: (d, f) =>
+      `At ${say.watts(d, f, 'powerW')} in this mode it takes more heat than its cores can give off. A hot core loses ohms and gets hotter still.`,
+    waysOut: {
+      'less-power': (d, f) => `Stay at ${say.watts(d, f, 'mostW')} in this mode.`,
+      'more-turns-or-cores': 'Add turns or rings, or put a second one in series.',
+      'use-planned': usePlanned,
+    },
+  },
+  'reactive-choke': {
+    text: (d, f) =>
+      `Your ${owned(d)} can make things worse on ${say.band(d)}: ${say.ohms(d, f, 'ohm')}, mostly reactance, and such a one needs ${say.ohms(d, f, 'neededOhm')}.`,
+    why: 'A reactive choke can resonate with the cable and raise the current on it, up to twelvefold at an end-fed. One with loss in its core cannot.',
+    waysOut: {
+      'lossy-core': 'Use rings of mix 31 or 43, which are resistive here.',
+      'use-planned': usePlanned,
+    },
+  },
+  'core-heat': {
+    text: (d, f) =>
+      `The choke's core would get too hot on ${say.band(d)}: ${say.watts(d, f, 'heatW')} of heat, ${say.number(d, f, 'riseK')} °C above the air.`,
+    why: (d, f) =>
+      `${d.count} × ${coreName(String(d.core))} gives off ${say.watts(d, f, 'limitW')} for 40 °C of rise in free air, half that in a closed box in the sun. Full power may be keyed ${f.number(Math.min(100, Number(d.dutyPercent)), 2)} % of the time. Heat within a quarter, from our own field solutions.`,
+    waysOut: {
+      'more-cores': 'Stack more rings, or use larger ones, in a vented box.',
+      'more-ohms': moreOhms,
+      'less-power': (d, f) => `Key ${say.watts(d, f, 'mostW')} at most without pause.`,
+      'shorter-overs': 'Or send shorter and let it cool; stop when the SWR begins to climb.',
+    },
+  },
+  'line-under-wire': {
+    text: 'The coax runs under or beside the wire: the choke at the feed point cannot stop what the cable picks up there.',
+    why: 'The cable is itself a wire in the antenna’s field. Field solutions found 290 to 340 mA per 100 W at the building with a perfect choke at the feed, 12 to 32 mA with one at the entry.',
+    waysOut: {
+      're-route': 'Lead the coax away at a right angle for the length of a leg, on the ground.',
+      'choke-at-entry': 'Keep the choke at the building entry: here it is the one that counts.',
+    },
+  },
+  'line-shorter-than-counterpoise': {
+    text: (d, f) =>
+      `The coax is too short to be the counterpoise: ${say.length(d, f, 'lineM')}, and ${say.band(d)} asks for ${say.length(d, f, 'neededM')}.`,
+    why: 'One twentieth of the wave has to carry the return current before the choke. Shorter, the radio and your hands become part of the antenna.',
+    waysOut: {
+      'counterpoise-wire': (d, f) =>
+        `Put a counterpoise wire of ${say.length(d, f, 'lengthM')} or more on the ground terminal, with chokes at the box and at the radio.`,
+      'longer-line': (d, f) => `Or use at least ${say.length(d, f, 'lengthM')} of coax.`,
+    },
+  },
+  'over-voltage': over(
+    'voltage',
+    'At a voltage maximum the insulation can break through, and what has burnt once burns again.',
+  ),
+  'over-current': over('current', 'At a current maximum the thin conductor gets hot and softens the insulation.'),
+  'over-power': over('heat', 'The centre conductor softens the insulation, moves, and in the end touches the shield.'),
+  'over-plug': {
+    ...over('voltage', ''),
+    text: (d, f) =>
+      `Too much voltage for the common screw plug on ${say.band(d)}: ${say.number(d, f, 'percent')} % of 500 V peak at ${say.watts(d, f, 'powerW')}.`,
+    why: 'Standing waves raise the voltage on the line; a plug at the wrong place sparks over.',
+  },
+  'line-loss': {
+    text: (d, f) =>
+      `${say.number(d, f, 'lossDb')} dB stay in the line on ${say.band(d)}: ${say.watts(d, f, 'lostW')} of ${say.watts(d, f, 'powerW')}.`,
+    why: (d, f) =>
+      `${say.length(d, f, 'lineM')} of ${say.line(d)}, with what standing waves add. Above 1 dB: ${say.bands(d)}.`,
+    waysOut: {
+      'heavier-line': 'Use thicker or foam coax.',
+      'shorter-line': 'Shorten the line.',
+      'mend-match':
+        'Mend the match at the antenna: most of this loss comes from the SWR on the line, and no tuner in the shack takes it away.',
+      'open-wire': 'Or use open-wire line, which stands a high SWR.',
+    },
+  },
+  'swr-is-not-proof': {
+    text: (d, f) =>
+      `SWR ${say.number(d, f, 'swr')} at the radio on ${say.band(d)} is no proof: at the feed point it is ${say.swr(d, f, 'feedSwr')}.`,
+    why: (d, f) =>
+      `${say.number(d, f, 'lossDb')} dB of line loss hides the rest: what comes back is used up on the way. A dummy load reads 1 too.`,
+    waysOut: {
+      'measure-at-feed-point': 'Measure at the feed point, or take the loss off.',
+      'compare-signals': 'Judge by signals heard and reports, not by this reading.',
+    },
+  },
+  'wet-line': {
+    text: (d, f) =>
+      d.known === true
+        ? `Rain shifts the tuning: wet ${say.line(d)} is about ${say.number(d, f, 'percent')} % longer for the wave.`
+        : `Rain shifts the tuning of ${say.line(d)}.`,
+    why: 'Water between the wires slows the wave and adds a little loss, more when the line is dirty.',
+    waysOut: {
+      'tune-again': 'Tune again in rain, and note both settings.',
+      'keep-clear': 'Keep it twisted, clean and a hand’s breadth from everything.',
+    },
+  },
+} as const satisfies Readonly<Record<string, WarningWords>>;
