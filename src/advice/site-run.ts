@@ -51,3 +51,12 @@ export function riseOf(facts: Facts, radiatorM: number): number {
       return 0;
   }
 }
+
+/** The highest point that anything of this antenna reaches, m above ground. */
+export function highestPointM(facts: Facts, { riseM }: { readonly riseM: number }): number {
+  const { radiator, fedAt, heightM, supportHeightM, endHeightM, loopPlane } = facts.settled;
+  const standsOnFeedPoint =
+    radiator === 'vertical' || radiator === 'inverted-l' || (radiator === 'loop' && loopPlane === 'upright');
+  const aboveFeedM = fedAt === 'centre' ? riseM / 2 : riseM;
+  return Math.max(supportHeightM, heightM + (standsOnFeedPoint ? aboveFeedM : 0), endHeightM);
+}

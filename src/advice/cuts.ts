@@ -1,0 +1,174 @@
+/**
+ * Every piece to cut: as long as it hangs, as long as it is cut, how exactly, and where to mark it. Resonant wires are cut long and trimmed;
+ * a non-resonant wire may be off by what its window leaves. A wire that is there already is measured, not cut.
+ */
+import type { Dimension } from '../base/working';
+import { type Cutting, cutting, type Exactness } from '../physics/cutting';
+import { answered, dimension, metresOf } from './dimension';
+import type { Dimensions, Piece, PieceId } from './dimensions';
+import type { Facts } from './facts';
+import type { Cut, Link, Said } from './finding';
+import { ropesOf } from './ropes';
+
+/** Taken up by a plug at each end of a coax, m. */
+const PLUG_M = 0.05;
+/** Coax and open-wire line may be this much longer than told without anybody noticing, m. */
+const LINE_TOLERANCE_M = 0.1;
+const LEAST_TOLERANCE_M = 0.02;
+
+export function cutsOf(facts: Facts, dimensions: Dimensions, chain: readonly Link[]): Cut[] {
+  const wires = dimensions.pieces
+    .filter(({ piece }) => piece !== 'matching-section' || !hasTransformer(chain))
+    .map((piece) => (piece.piece === 'matching-section' ? section(piece) : wireCut(facts, dimensions, piece)));
+  return [...wires, ...lineCuts(facts, dimensions, chain), ...ropesOf(facts, dimensions)];
+}
+
+const hasTransformer = (chain: readonly Link[]): boolean => chain.some(({ device }) => device === 'transformer');
+
+const say = (code: string, data: Said['data'] = {}): Said => ({ code, data });
+
+const returnWires: readonly PieceId[] = ['radial', 'counterpoise'];
+
+function wireCut(facts: Facts, dimensions: Dimensions, piece: Piece): Cut {
+  const name = piece.band === null ? piece.piece : `${piece.piece}-${piece.band}`;
+  const common = { piece: name, count: piece.count, finishedM: piece.length.metres };
+  if (isThere(facts, piece)) return { ...common, ...thereAlready(piece.length) };
+  const exactness = exactnessOf(facts, piece.piece);
+  const ends = endsOf(facts, piece.piece);
+  const cut = cutting({ metres: piece.length.metres, from: 'solved' }, ends, exactness);
+  return {
+    ...common,
+    cutM: cut.cut.metres,
+    toleranceM: toleranceOf(dimensions, piece, cut),
+    marksM: cut.marksM,
+    note: noteOf(facts, dimensions, piece, exactness),
+    stopRule: stopRuleOf(facts, dimensions, piece, exactness),
+    working: chained(piece.length, cut.cut),
+  };
+}
+
+/** The radiator of a plan that starts from the wire in hand. Legs of other bands beside a told longest one are still cut. */
+function isThere({ settled, system }: Facts, { piece, band }: Piece): boolean {
+  const told = settled.wireLengthM !== null && (settled.lengthChoice === 'fixed' || system === 'other');
+  if (returnWires.includes(piece) || piece === 'matching-section') return false;
+  return told && band === null;
+}
+
+const thereAlready = (length: Dimension): Omit<Cut, 'piece' | 'count' | 'finishedM'> => ({
+  cutM: length.metres,
+  toleranceM: Math.max(LEAST_TOLERANCE_M, 0.01 * length.metres),
+  marksM: [],
+  note: say('wire-there'),
+  stopRule: say('measure-only'),
+  working: length.working,
+});
+
+/** Ends that fold back through an insulator or a terminal; a wire that lies on the ground has one. */
+function endsOf({ settled }: Facts, piece: PieceId): 1 | 2 {
+  if (piece === 'counterpoise') return 1;
+  return piece === 'radial' && settled.returnPath === 'ground-radials' ? 1 : 2;
+}
+
+function exactnessOf({ settled, system }: Facts, piece: PieceId): Exactness {
+  if (piece === 'radial') return settled.returnPath === 'elevated-radials' ? 'equal' : 'loose';
+  if (piece === 'counterpoise') return 'equal';
+  const staysClear = system === 'non-resonant-end-fed' || system === 'non-resonant-vertical';
+  return staysClear || settled.lengthChoice === 'non-resonant' || system === 'open-wire-doublet' ? 'equal' : 'resonant';
+}
+
+/** Inside a window every length is as good: the tolerance is what is left to its nearer edge. */
+function toleranceOf({ windows }: Dimensions, { piece, length }: Piece, cut: Cutting): number {
+  const window = returnWires.includes(piece) ? undefined : windowOf(windows, length.metres);
+  if (window === undefined) return cut.toleranceM;
+  return Math.max(LEAST_TOLERANCE_M, Math.min(window.toM - length.metres, length.metres - window.fromM));
+}
+
+const windowOf = (windows: Dimensions['windows'], metres: number): Dimensions['windows'][number] | undefined =>
+  windows.find(({ fromM, toM }) => metres >= fromM && metres <= toM);
+
+function noteOf(facts: Facts, { windows }: Dimensions, { piece, length }: Piece, exactness: Exactness): Said {
+  if (piece === 'radial')
+    return say(exactness === 'equal' ? 'radials-equal' : 'radials-loose', { count: facts.settled.radialCount });
+  if (piece === 'counterpoise') return say('counterpoise-place');
+  if (exactness === 'resonant')
+    return say(facts.system === 'parallel-dipoles' ? 'trim-longest-first' : 'cut-long-fold-back');
+  const window = windowOf(windows, length.metres);
+  return window === undefined ? say('any-clear-length') : say('window', { fromM: window.fromM, toM: window.toM });
+}
+
+function stopRuleOf(facts: Facts, { windows }: Dimensions, { piece, length }: Piece, exactness: Exactness): Said {
+  const [lowest] = facts.bands;
+  if (piece === 'radial') return say(exactness === 'equal' ? 'radials-match' : 'radials-any');
+  if (piece === 'counterpoise') return say('counterpoise-as-cut');
+  if (exactness === 'resonant') return say('stop-at-dip', { band: lowest.band, focusMHz: lowest.focusMHz });
+  const window = windowOf(windows, length.metres);
+  return window === undefined ? say('no-trimming') : say('stay-in-window', { fromM: window.fromM, toM: window.toM });
+}
+
+/** The cut length as one formula over the finished length, whose own working stands with the dimensions. */
+const chained = (finished: Dimension, cut: Dimension): Cut['working'] => ({
+  ...cut.working,
+  formula: cut.working.formula.replace(/\bL\b/, `(${finished.working.formula})`),
+  inputs: { ...finished.working.inputs, ...withoutLength(cut.working.inputs) },
+  source: finished.working.source,
+});
+
+const withoutLength = ({ L: _finished, ...rest }: Dimension['working']['inputs']): Dimension['working']['inputs'] =>
+  rest;
+
+function section({ piece, count, length }: Piece): Cut {
+  const cut = dimension(
+    length.metres + 2 * PLUG_M,
+    `${length.working.formula} + 2 * plug`,
+    { ...length.working.inputs, plug: metresOf(PLUG_M, 'assumed') },
+    'wave-and-line',
+  );
+  return {
+    piece,
+    count,
+    finishedM: length.metres,
+    cutM: cut.metres,
+    toleranceM: Math.max(LEAST_TOLERANCE_M, 0.01 * length.metres),
+    marksM: [],
+    note: say('section-75-ohm'),
+    stopRule: say('section-as-cut'),
+    working: cut.working,
+  };
+}
+
+function lineCuts(facts: Facts, { clearLine, entryChokeAt }: Dimensions, chain: readonly Link[]): Cut[] {
+  const { feedLineLengthM, station, entryDistanceM } = facts.settled;
+  if (facts.lineKind === 'none') return [];
+  const coax = facts.lineKind === 'coax';
+  const told = { ...answered(facts, 'feedLineLengthM', feedLineLengthM), unit: 'm' };
+  const cut = dimension(
+    feedLineLengthM + (coax ? 2 * PLUG_M : 0),
+    coax ? 'line + 2 * plug' : 'line',
+    coax ? { line: told, plug: metresOf(PLUG_M, 'assumed') } : { line: told },
+    'house-practice',
+  );
+  const chokesM = chain.flatMap(({ device, distanceM }) =>
+    device === 'choke' && distanceM !== null ? [distanceM] : [],
+  );
+  const entryM = coax && station === 'home' && entryChokeAt !== null ? [entryDistanceM] : [];
+  const clear = clearLine === null ? say('open-wire-clear') : say('open-wire-longer', { clearM: clearLine.metres });
+  return [
+    {
+      piece: coax ? 'coax' : 'open-wire-line',
+      count: 1,
+      finishedM: feedLineLengthM,
+      cutM: cut.metres,
+      toleranceM: LINE_TOLERANCE_M,
+      marksM: coax ? marksAlong([...chokesM, ...entryM], feedLineLengthM) : [],
+      note: coax ? say('coax-marks') : clear,
+      stopRule: say(coax ? 'coax-length' : 'open-wire-length'),
+      working: cut.working,
+    },
+  ];
+}
+
+/** Places strictly inside the line, each once, in order. */
+const marksAlong = (placesM: readonly number[], lineM: number): number[] =>
+  [...new Set(placesM.map((place) => Math.round(place * 100) / 100))]
+    .filter((place) => place > 0.05 && place < lineM - 0.05)
+    .sort((a, b) => a - b);
