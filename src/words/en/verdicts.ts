@@ -85,7 +85,7 @@ const chokes: Readonly<Record<string, Message>> = {
 const wiresAndLines: Readonly<Record<string, Message>> = {
   'wire-fits': (d, f) =>
     `Enough: ${metres(d, f, 'lengthM')} of ${metres(d, f, 'neededM')} needed with what is cut long.`,
-  'wire-other-kind': (d, f) =>
+  'wire-other-kind': (d) =>
     `Long enough, but the plan is made for ${wireName(String(d.planned))}: choose ${wireName(String(d.wire))} as the wire, because insulation changes the length by 2 to 3 %.`,
   'wire-part': (d, f) =>
     `Enough for the longest piece (${metres(d, f, 'longestM')}), not for all ${metres(d, f, 'neededM')}.`,

@@ -67,7 +67,7 @@ const antennaChoke: Readonly<Record<string, Message>> = {
   'choke-beside-wire':
     'It stays down the coax although a counterpoise wire is fitted: right at the box it takes only a little off the current on the low bands.',
   'choke-at-box': (d, f) =>
-    `At the box, ${ohms(d, f)} or more: the counterpoise wire carries the return current, the coax is cut off. Never without that wire: the choke would take 60 to 90 % of the power while the SWR looks fair.`,
+    `At the box, ${ohms(d, f)} or more: what hangs on the ground terminal carries the return current, and the coax is cut off. Never with nothing there: the choke would take 60 to 90 % of the power while the SWR looks fair.`,
   'choke-non-resonant-shield': (d, f) =>
     `${ohms(d, f)} or more, ${metres(d, f, 'distanceM')} down the coax, because the coax above it is all the wire works against. Better: counterpoise wires at the box and the choke there. On 80 m this choke can take most of the power.`,
   'choke-vertical': (d, f) =>
