@@ -4,6 +4,7 @@ import { spawnSync } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { findBrowser } from './browser.mjs';
 import { count } from './count-report.mjs';
 
 /** @typedef {{ name: string, passed: number, failed: number }} Outcome */
@@ -44,6 +45,18 @@ function vitest(/** @type {string} */ name, /** @type {string[]} */ ...args) {
   }
 }
 
+/** Without a browser these tests fail, never pass unseen; the reason is the last thing told. @returns {Promise<Outcome>} */
+async function browserTests() {
+  const name = 'tests in a browser';
+  try {
+    await findBrowser();
+  } catch (error) {
+    process.stdout.write(`\n== ${name}\n${error instanceof Error ? error.message : error}\n`);
+    return { name, passed: 0, failed: 1 };
+  }
+  return vitest(name, '--config', 'tests/e2e/vitest.config.ts');
+}
+
 async function runAll() {
   await import('./setup.mjs');
   rmSync(reports, { recursive: true, force: true });
@@ -52,7 +65,7 @@ async function runAll() {
     check('type check', 'node_modules/ts7/bin/tsc', '-b', 'src'),
     check('lint', 'node_modules/@biomejs/biome/bin/biome', 'check', '--error-on-warnings', '.'),
     vitest('tests without a browser'),
-    vitest('tests in a browser', '--config', 'tests/e2e/vitest.config.ts'),
+    await browserTests(),
   ];
   process.stdout.write('\n');
   for (const { name, passed, failed } of outcomes) {
