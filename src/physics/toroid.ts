@@ -31,10 +31,7 @@ export const stackSurfaceM2 = ({ outsideDiameterM, insideDiameterM, heightM }: R
 /** Inductance of one turn, nH, at an initial permeability: the A_L of catalogues. */
 export const alNanohenry = (ring: RingSize, muInitial: number): number => MU0 * muInitial * areaOverLengthM(ring) * 1e9;
 
-/** Inductance of a wound core, H, from the maker's A_L in nH per turn². */
-export const toroidInductanceH = (turns: number, al: number): number => al * 1e-9 * turns ** 2;
-
-/** Turns, not rounded, for an inductance. */
+/** Turns, not rounded, for an inductance; `al` is the maker's A_L in nH per turn². */
 export const toroidTurns = (inductanceH: number, al: number): number => Math.sqrt(inductanceH / (al * 1e-9));
 
 /** Impedance of N turns without stray capacitance, Ω. */

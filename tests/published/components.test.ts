@@ -1,10 +1,7 @@
-import { expect, test } from 'vitest';
-import { componentChecks } from './component-checks';
+import { test } from 'vitest';
+import { expectPublished, published, titled } from '../fixtures/published-checks';
+import { componentValues } from './component-values';
 
-test.each(componentChecks.map((check) => [`${check.family}: ${check.what}`, check] as const))(
-  '%s agrees with print',
-  (_title, { expected, computed, tolerance, absolute }) => {
-    const allowed = absolute ? tolerance : tolerance * Math.abs(expected);
-    expect(Math.abs(computed() - expected)).toBeLessThanOrEqual(allowed);
-  },
-);
+const checks = published('components.json');
+
+test.each(titled(checks))('%s', (_title, check) => expectPublished(check, componentValues[check.id]()));
