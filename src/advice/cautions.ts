@@ -93,11 +93,19 @@ const entries: readonly Entry[] = [
   { id: 'wire-ends-voltage', before: 'storm', lines: [46], source: 'navy-radio-course' },
 ];
 
-/** `keepOutM`: how far the exposure result, or its floor, keeps the public from every part of the antenna. */
-export function cautionsOf(facts: Facts, dimensions: Dimensions, cuts: readonly Cut[], keepOutM: number): Caution[] {
+/**
+ * `keepOutM`: how far the exposure result keeps the public from every part of the antenna, on the band that asks most; null where no result is
+ * known. Told nothing it is 0 in the data, and the sentence then sends the reader to the result.
+ */
+export function cautionsOf(
+  facts: Facts,
+  dimensions: Dimensions,
+  cuts: readonly Cut[],
+  keepOutM: number | null,
+): Caution[] {
   const site: Site = { facts, highestM: highestPointM(facts, dimensions) };
   const distance = powerLineDistance(facts, dimensions, cuts);
-  const data = dataOf(facts, dimensions, keepOutM, distance.metres);
+  const data = dataOf(facts, dimensions, keepOutM ?? 0, distance.metres);
   return entries
     .filter(({ applies }) => applies === undefined || applies(site))
     .map(({ id, before, lines, source }) => ({

@@ -2,7 +2,7 @@
  * Every piece to cut: as long as it hangs, as long as it is cut, how exactly, and where to mark it. Resonant wires are cut long and trimmed;
  * a non-resonant wire may be off by what its window leaves. A wire that is there already is measured, not cut.
  */
-import type { Dimension } from '../base/working';
+import type { Dimension, WorkingInput } from '../base/working';
 import { type Cutting, cutting, type Exactness } from '../physics/cutting';
 import { answered, dimension, metresOf } from './dimension';
 import type { Dimensions, Piece, PieceId } from './dimensions';
@@ -136,35 +136,59 @@ function section({ piece, count, length }: Piece): Cut {
   };
 }
 
-function lineCuts(facts: Facts, { clearLine, entryChokeAt }: Dimensions, chain: readonly Link[]): Cut[] {
-  const { feedLineLengthM, station, entryDistanceM } = facts.settled;
+function lineCuts(facts: Facts, dimensions: Dimensions, chain: readonly Link[]): Cut[] {
   if (facts.lineKind === 'none') return [];
-  const coax = facts.lineKind === 'coax';
+  const { feedLine, feedLineLengthM } = facts.settled;
   const told = { ...answered(facts, 'feedLineLengthM', feedLineLengthM), unit: 'm' };
-  const cut = dimension(
-    feedLineLengthM + (coax ? 2 * PLUG_M : 0),
-    coax ? 'line + 2 * plug' : 'line',
-    coax ? { line: told, plug: metresOf(PLUG_M, 'assumed') } : { line: told },
-    'house-practice',
+  const jumpers = chain.flatMap(({ device, line, lengthM }) =>
+    device === 'line' && line !== feedLine && lengthM !== null ? [lengthM] : [],
   );
+  return [
+    facts.lineKind === 'coax' ? coaxCut(facts, chain, told) : openLineCut(dimensions, told),
+    ...jumpers.map(
+      (lengthM): Cut => ({ ...plugged('coax-jumper', metresOf(lengthM, 'assumed')), note: say('jumper-short') }),
+    ),
+  ];
+}
+
+function coaxCut({ settled }: Facts, chain: readonly Link[], told: WorkingInput): Cut {
   const chokesM = chain.flatMap(({ device, distanceM }) =>
     device === 'choke' && distanceM !== null ? [distanceM] : [],
   );
-  const entryM = coax && station === 'home' && entryChokeAt !== null ? [entryDistanceM] : [];
-  const clear = clearLine === null ? say('open-wire-clear') : say('open-wire-longer', { clearM: clearLine.metres });
-  return [
-    {
-      piece: coax ? 'coax' : 'open-wire-line',
-      count: 1,
-      finishedM: feedLineLengthM,
-      cutM: cut.metres,
-      toleranceM: LINE_TOLERANCE_M,
-      marksM: coax ? marksAlong([...chokesM, ...entryM], feedLineLengthM) : [],
-      note: coax ? say('coax-marks') : clear,
-      stopRule: say(coax ? 'coax-length' : 'open-wire-length'),
-      working: cut.working,
-    },
-  ];
+  const entryM = settled.station === 'home' ? [settled.entryDistanceM] : [];
+  const marksM = marksAlong([...chokesM, ...entryM], told.value);
+  return { ...plugged('coax', told), marksM, note: say(marksM.length === 0 ? 'coax-plain' : 'coax-marks') };
+}
+
+function openLineCut({ clearLine }: Dimensions, line: WorkingInput): Cut {
+  return {
+    piece: 'open-wire-line',
+    count: 1,
+    finishedM: line.value,
+    cutM: line.value,
+    toleranceM: LINE_TOLERANCE_M,
+    marksM: [],
+    note: clearLine === null ? say('open-wire-clear') : say('open-wire-longer', { clearM: clearLine.metres }),
+    stopRule: say('open-wire-length'),
+    working: dimension(line.value, 'line', { line }, 'house-practice').working,
+  };
+}
+
+/** Coax with what two plugs take. */
+function plugged(piece: 'coax' | 'coax-jumper', line: WorkingInput): Cut {
+  const plug = metresOf(PLUG_M, 'assumed');
+  const cut = dimension(line.value + 2 * PLUG_M, 'line + 2 * plug', { line, plug }, 'house-practice');
+  return {
+    piece,
+    count: 1,
+    finishedM: line.value,
+    cutM: cut.metres,
+    toleranceM: LINE_TOLERANCE_M,
+    marksM: [],
+    note: say('coax-plain'),
+    stopRule: say('coax-length'),
+    working: cut.working,
+  };
 }
 
 /** Places strictly inside the line, each once, in order. */

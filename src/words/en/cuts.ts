@@ -1,0 +1,76 @@
+/** Pieces to cut: their names, what to do with each, and when to stop. Data: the numbers named in advice/cuts and advice/ropes. */
+import type { Format } from '../format';
+import type { Data, Message } from '../message';
+import { bandName } from './names';
+
+const names: Readonly<Record<string, string>> = {
+  wire: 'wire',
+  leg: 'leg',
+  'short-leg': 'short leg',
+  'long-leg': 'long leg',
+  vertical: 'upright wire',
+  radial: 'radial',
+  counterpoise: 'counterpoise wire',
+  'folded-conductor': 'wire of the folded pair',
+  'matching-section': '75 Ω coax section, in place of the transformer',
+  coax: 'coax',
+  'coax-jumper': 'short coax to the tuner',
+  'open-wire-line': 'open-wire line',
+  halyard: 'rope over the support',
+  tie: 'tie-off rope',
+  guy: 'guy rope',
+  'throw-line': 'throw line',
+  cord: 'cord to hold an end',
+};
+
+/** `leg-40m` as "leg for 40 m". */
+export function pieceName(piece: string): string {
+  const known = names[piece];
+  if (known !== undefined) return known;
+  const at = piece.lastIndexOf('-');
+  return `${names[piece.slice(0, at)] ?? piece} for ${bandName(piece.slice(at + 1))}`;
+}
+
+const metres = (d: Data, f: Format, key: string): string => f.length(Number(d[key]));
+const window = (d: Data, f: Format): string => `${metres(d, f, 'fromM')} to ${metres(d, f, 'toM')}`;
+
+export const cutNotes: Readonly<Record<string, Message>> = {
+  'cut-long-fold-back':
+    'Cut long, mark the finished length, and fold the rest back along the wire. Trim by folding more, not by cutting.',
+  'trim-longest-first':
+    'Cut long and fold back. Trim the longest pair first, then each shorter one: the pairs pull at each other.',
+  window: (d, f) => `Any length from ${window(d, f)} stays clear of every half-wave. No trimming needed.`,
+  'any-clear-length': 'Cut to length and fold the ends through their insulators. Nothing to trim.',
+  'wire-there': 'You have this wire already. Measure it once more.',
+  'radials-equal': (d) => `Cut all ${d.count} alike and spread them evenly: unequal ones carry unequal currents.`,
+  'radials-loose': 'On the ground the length is not critical. Spread them evenly and join them all at the base.',
+  'counterpoise-place': 'Join it to the ground terminal and lead it away from the coax, where nobody treads on it.',
+  'section-75-ohm': 'Only if you build the loop without a transformer. It sits between loop and coax.',
+  'coax-marks':
+    'Measure from the feed-point end and tape each mark. The marks are where the chokes go and where the coax enters.',
+  'coax-plain': 'One piece, with a plug at each end.',
+  'jumper-short': 'As short as the room allows.',
+  'open-wire-clear': 'Keep it a hand away from metal, and twist it once a metre.',
+  'open-wire-longer': (d, f) =>
+    `At ${metres(d, f, 'clearM')} it would be easier to tune. Hang the extra in open loops, not in a coil.`,
+  'rope-halyard': 'Goes up, over and back down, so that you lower the wire without climbing.',
+  'rope-tie': 'From a low end of the wire to a stake or post.',
+  'rope-guy': 'Tie at two thirds of the pole, stake out at four tenths of its height.',
+  'rope-throw-line': 'Thin line with a weight. It pulls the rope over.',
+  'rope-cord': 'Any cord that does not conduct.',
+};
+
+export const stopRules: Readonly<Record<string, Message>> = {
+  'stop-at-dip': (d, f) =>
+    `Stop when the dip is within 1 % of ${f.number(Number(d.focusMHz), 4)} MHz on ${bandName(String(d.band))}, or the SWR where you work is under 1.5. Take half of what the sum asks, then measure again.`,
+  'stay-in-window': (d, f) => `Leave it anywhere from ${window(d, f)}. Do not trim for a lower SWR.`,
+  'no-trimming': 'Leave it as cut. The tuner does the rest.',
+  'measure-only': 'Nothing to cut.',
+  'radials-match': 'Stop when all are alike within the tolerance.',
+  'radials-any': 'A little more or less does not matter.',
+  'counterpoise-as-cut': 'Leave it as cut; longer can come near a half-wave.',
+  'section-as-cut': 'Leave it as cut.',
+  'coax-length': 'Longer is fine. Shorter must still reach.',
+  'open-wire-length': 'If one band will not tune, add or take off a metre or two of line.',
+  'rope-longer': 'Longer is fine, shorter is not.',
+};
