@@ -3,9 +3,10 @@
  * outward on a ladder. The oldest tables go when the store is full.
  */
 import { C0 } from '../base/constants';
+import type { Point } from './geometry';
 import { soilPermittivity } from './ground-spectrum';
 import { buildGroundTable, type GroundTable } from './ground-table';
-import type { PairPlan } from './pair-plan';
+import type { Mesh } from './mesh';
 
 export interface Reach {
   readonly hMinM: number;
@@ -18,21 +19,41 @@ const KEPT = 64;
 const ladder = (x: number, turn: (x: number) => number): number => 2 ** (turn(2 * Math.log2(x)) / 2);
 
 /** Heights z + z′ and distances that occur between points of the antenna, rounded outward. */
-export function reachOf(plan: PairPlan): Reach {
-  const { start, direction, lengthM, elementCount } = plan.mesh;
+export function reachOf(mesh: Mesh): Reach {
+  const { low, high } = extent(mesh, []);
+  return rounded(2 * low[2], 2 * high[2], Math.hypot(high[0] - low[0], high[1] - low[1]));
+}
+
+/** The same between the antenna and points in the field. */
+export function reachWithPoints(mesh: Mesh, points: readonly Point[]): Reach {
+  const antenna = extent(mesh, []);
+  const { low, high } = extent(mesh, points);
+  const heights = points.map((point) => point[2]);
+  const acrossM = Math.hypot(high[0] - low[0], high[1] - low[1]);
+  return rounded(antenna.low[2] + Math.min(...heights), antenna.high[2] + Math.max(...heights), acrossM);
+}
+
+function rounded(lowM: number, highM: number, acrossM: number): Reach {
+  const hMinM = ladder(lowM, Math.floor);
+  return { hMinM, hMaxM: ladder(highM, Math.ceil), rhoMaxM: ladder(Math.max(acrossM, hMinM), Math.ceil) };
+}
+
+function extent(mesh: Mesh, points: readonly Point[]): { low: number[]; high: number[] } {
   const low = [Infinity, Infinity, Infinity];
   const high = [-Infinity, -Infinity, -Infinity];
-  for (let e = 0; e < elementCount; e++) {
-    for (let axis = 0; axis < 3; axis++) {
-      const a = start[3 * e + axis];
-      const b = a + lengthM[e] * direction[3 * e + axis];
-      low[axis] = Math.min(low[axis], a, b);
-      high[axis] = Math.max(high[axis], a, b);
+  const take = (axis: number, x: number): void => {
+    low[axis] = Math.min(low[axis], x);
+    high[axis] = Math.max(high[axis], x);
+  };
+  for (let axis = 0; axis < 3; axis++) {
+    for (let e = 0; e < mesh.elementCount; e++) {
+      const start = mesh.start[3 * e + axis];
+      take(axis, start);
+      take(axis, start + mesh.lengthM[e] * mesh.direction[3 * e + axis]);
     }
+    for (const point of points) take(axis, point[axis]);
   }
-  const acrossM = Math.hypot(high[0] - low[0], high[1] - low[1]);
-  const hMinM = ladder(2 * low[2], Math.floor);
-  return { hMinM, hMaxM: ladder(2 * high[2], Math.ceil), rhoMaxM: ladder(Math.max(acrossM, hMinM), Math.ceil) };
+  return { low, high };
 }
 
 export class GroundCache {

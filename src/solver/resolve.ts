@@ -5,7 +5,7 @@
 import { C0 } from '../base/constants';
 import { InputError } from '../base/input-error';
 import type { Geometry, GeometryWarning, Ground, Place, Point, Wire } from './geometry';
-import { distance, dot, minus, nearestApproach, scaled } from './vector';
+import { distance, distanceToPiece, dot, minus, nearestApproach, scaled } from './vector';
 
 export const JOIN_M = 1e-3;
 
@@ -24,10 +24,27 @@ export interface ResolvedPlace {
   readonly distanceM: number;
 }
 
+export type GeometryProblemCode =
+  | 'wire-zero-length'
+  | 'wire-thicker-than-long'
+  | 'wire-in-ground'
+  | 'wire-id-twice'
+  | 'wires-overlap'
+  | 'wires-cross'
+  | 'wire-end-on-wire'
+  | 'place-on-no-wire'
+  | 'place-off-wire'
+  | 'place-needs-one'
+  | 'source-missing'
+  | 'source-twice'
+  | 'source-at-open-end'
+  | 'field-point-in-ground'
+  | 'field-point-in-wire';
+
 /** One thing wrong: `key` says where in the geometry, as in `wires[2]`. */
-export interface Problem {
+export interface GeometryProblem {
   readonly key: string;
-  readonly code: string;
+  readonly code: GeometryProblemCode;
   readonly data: Readonly<Record<string, number | string>>;
 }
 
@@ -52,8 +69,8 @@ export function resolveGeometry(geometry: Geometry): ResolvedGeometry {
 }
 
 /** Every problem, and the resolved geometry, which is of use only when there is none. */
-export function examineGeometry(geometry: Geometry): { problems: Problem[]; resolved: ResolvedGeometry } {
-  const problems: Problem[] = [];
+export function examineGeometry(geometry: Geometry): { problems: GeometryProblem[]; resolved: ResolvedGeometry } {
+  const problems: GeometryProblem[] = [];
   const warnings: GeometryWarning[] = [];
   const nodes: Point[] = [];
   const nodeAt = (point: Point): number => {
@@ -80,14 +97,13 @@ export function examineGeometry(geometry: Geometry): { problems: Problem[]; reso
   const degree = nodes.map((_, node) => wires.filter((w) => w.fromNode === node || w.toNode === node).length);
   const grounded = nodes.map((node) => geometry.ground.kind === 'perfect-conductor' && node[2] === 0);
 
+  if (!geometry.source && !geometry.sources) problems.push({ key: 'source', code: 'source-missing', data: {} });
+  if (geometry.source && geometry.sources) problems.push({ key: 'sources', code: 'source-twice', data: {} });
   const places = (key: string, list: readonly Place[] | undefined): ResolvedPlace[] =>
-    (list ?? []).map((place, index) => placeOnWire(place, list === single ? key : `${key}[${index}]`, wires, problems));
-  const single = geometry.source ? [geometry.source] : undefined;
-  const gapPlaces = single ? places('source', single) : places('sources', geometry.sources);
-  const gaps = gapPlaces.map((place, index) => ({
-    ...place,
-    volts: geometry.source ? { re: 1, im: 0 } : geometry.sources![index].volts,
-  }));
+    (list ?? []).map((place, index) => placeOnWire(place, `${key}[${index}]`, wires, problems));
+  const gaps = geometry.source
+    ? [{ ...placeOnWire(geometry.source, 'source', wires, problems), volts: { re: 1, im: 0 } }]
+    : places('sources', geometry.sources).map((place, n) => ({ ...place, volts: geometry.sources![n].volts }));
   gaps.forEach((gap, index) => {
     const wire = wires[gap.wire];
     const node = gap.distanceM === 0 ? wire?.fromNode : gap.distanceM === wire?.lengthM ? wire.toNode : undefined;
@@ -96,6 +112,7 @@ export function examineGeometry(geometry: Geometry): { problems: Problem[]; reso
       problems.push({ key, code: 'source-at-open-end', data: { wire: wire.wire.id } });
     }
   });
+  problems.push(...fieldPointProblems(geometry, wires));
   const loads = places('loads', geometry.loads);
   const probes = places('probes', geometry.probes);
   return { problems, resolved: { wires, nodes, grounded, ground: geometry.ground, gaps, loads, probes, warnings } };
@@ -104,7 +121,7 @@ export function examineGeometry(geometry: Geometry): { problems: Problem[]; reso
 function wireProblem(
   { wire, from, to, lengthM }: ResolvedWire,
   { ground }: Geometry,
-): Omit<Problem, 'key'> | undefined {
+): Omit<GeometryProblem, 'key'> | undefined {
   const data = { wire: wire.id };
   if (lengthM <= JOIN_M) return { code: 'wire-zero-length', data };
   if (lengthM < wire.radiusM)
@@ -140,7 +157,7 @@ function wireWarnings({ wire, from, to, lengthM }: ResolvedWire, geometry: Geome
 }
 
 /** Wires that cross, overlap, or end on each other's middle; and wires that come close. */
-function pairProblems(wires: readonly ResolvedWire[], problems: Problem[], warnings: GeometryWarning[]): void {
+function pairProblems(wires: readonly ResolvedWire[], problems: GeometryProblem[], warnings: GeometryWarning[]): void {
   for (let i = 1; i < wires.length; i++) {
     for (let j = 0; j < i; j++) {
       const [a, b] = [wires[i], wires[j]];
@@ -170,7 +187,28 @@ function pairProblems(wires: readonly ResolvedWire[], problems: Problem[], warni
   }
 }
 
-function placeOnWire(place: Place, key: string, wires: readonly ResolvedWire[], problems: Problem[]): ResolvedPlace {
+function fieldPointProblems(geometry: Geometry, wires: readonly ResolvedWire[]): GeometryProblem[] {
+  return (geometry.fieldPoints ?? []).flatMap((point, index): GeometryProblem[] => {
+    const key = `fieldPoints[${index}]`;
+    if (geometry.ground.kind !== 'none' && point[2] < 0) {
+      return [{ key, code: 'field-point-in-ground', data: { zM: point[2] } }];
+    }
+    const inside = wires.find(({ wire, from, to }) => distanceToPiece(point, from, to) < wire.radiusM);
+    return inside ? [{ key, code: 'field-point-in-wire', data: { wire: inside.wire.id } }] : [];
+  });
+}
+
+function placeOnWire(
+  place: Place,
+  key: string,
+  wires: readonly ResolvedWire[],
+  problems: GeometryProblem[],
+): ResolvedPlace {
+  const ways = [place.distanceM, place.fraction, place.at].filter((way) => way !== undefined);
+  if (ways.length !== 1) {
+    problems.push({ key, code: 'place-needs-one', data: { wire: place.wire } });
+    return { wire: 0, distanceM: Number.NaN };
+  }
   const index = wires.findIndex((candidate) => candidate.wire.id === place.wire);
   if (index < 0) {
     problems.push({ key, code: 'place-on-no-wire', data: { wire: place.wire } });

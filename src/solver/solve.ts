@@ -6,9 +6,11 @@ import { add, type Complex, complex, divide, magnitude, multiply, scale } from '
 import { C0 } from '../base/constants';
 import { type Currents, endCurrents, type FarGround, farField } from './far-field';
 import type { Geometry, PowerShare, Solution } from './geometry';
+import { reachWithPoints } from './ground-cache';
 import { soilPermittivity } from './ground-spectrum';
+import { fieldAt } from './near-field';
 import { type Excitation, excite, type PortState } from './ports';
-import { makeSystem, type PortSolution, type System, solvePorts } from './system';
+import { makeSystem, type PortSolution, type System, sharedGround, solvePorts } from './system';
 import { wireImpedanceOhmPerM } from './wire-impedance';
 
 export interface SolveOptions {
@@ -43,7 +45,7 @@ export function solve(geometry: Geometry, options: SolveOptions = {}): Solution 
     gainDbi: 10 * Math.log10((4 * Math.PI * far.peakWPerSr) / inputW),
     gainThetaDeg: far.thetaDeg,
     gainPhiDeg: far.phiDeg,
-    fields: [],
+    fields: fieldsAt(geometry, system, currents, inputW),
     segments: system.mesh.elementCount,
     errorEstimate,
     warnings: system.resolved.warnings,
@@ -62,6 +64,22 @@ export function feedOf(state: PortState, { gapVolts }: Excitation): { impedance:
   const total = gapVolts.reduce((sum: Complex, _, g) => add(sum, state.currents[g]), complex(0));
   const feedCurrent = scale(total, 1 / gapVolts.length);
   return { impedance: divide(volts, feedCurrent), feedCurrent };
+}
+
+/** Rms fields when the antenna accepts `powerW`, 100 W unless told. */
+function fieldsAt(geometry: Geometry, system: System, currents: Currents, inputW: number): Solution['fields'] {
+  const points = geometry.fieldPoints ?? [];
+  if (points.length === 0) return [];
+  const frequencyHz = geometry.frequencyMHz * 1e6;
+  const { ground } = geometry;
+  const table =
+    ground.kind === 'soil' ? sharedGround.table(frequencyHz, ground, reachWithPoints(system.mesh, points)) : undefined;
+  const scaleToRms = Math.sqrt((geometry.powerW ?? 100) / inputW / 2);
+  return points.map((point) => {
+    const field = fieldAt(point, system.plan, currents, (2 * Math.PI * frequencyHz) / C0, table);
+    const size = (re: Float64Array, im: Float64Array): number => scaleToRms * Math.hypot(...re, ...im);
+    return { point, electricVPerM: size(field.eRe, field.eIm), magneticAPerM: size(field.hRe, field.hIm) };
+  });
 }
 
 const relativeDifference = (a: Complex, b: Complex): number => Math.hypot(a.re - b.re, a.im - b.im) / magnitude(b);

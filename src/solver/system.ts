@@ -3,6 +3,7 @@
  * the currents that a volt in each gap and load drives.
  */
 import { C0 } from '../base/constants';
+import { InputError } from '../base/input-error';
 import { addOwnImpedances, assembleMatrix } from './assemble';
 import { fillPairs } from './fill';
 import type { Geometry } from './geometry';
@@ -29,15 +30,21 @@ export interface PortSolution {
   readonly xIm: Float64Array;
 }
 
+/** Keeps the matrices below 300 MB. */
+const MOST_ELEMENTS = 1500;
+
 export const sharedGround = new GroundCache();
 
 /** `elementsPerWave`: how finely to cut, at `highestHz`. */
 export function makeSystem(geometry: Geometry, elementsPerWave: number, highestHz: number): System {
   const resolved = resolveGeometry(geometry);
   const mesh = meshGeometry(resolved, C0 / highestHz / elementsPerWave);
+  if (mesh.elementCount > MOST_ELEMENTS) {
+    throw new InputError('too-many-segments', { segments: mesh.elementCount, most: MOST_ELEMENTS });
+  }
   const plan = planPairs(mesh, geometry.ground.kind);
   const ports = [...resolved.gaps, ...resolved.loads, ...resolved.probes].map((place) => portAt(mesh, place));
-  return { resolved, mesh, plan, vectors: portVectors(mesh, ports), reach: reachOf(plan) };
+  return { resolved, mesh, plan, vectors: portVectors(mesh, ports), reach: reachOf(mesh) };
 }
 
 export function solvePorts(system: System, frequencyHz: number): PortSolution {
