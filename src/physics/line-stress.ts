@@ -10,6 +10,7 @@
  * 1/attenuation, and a line with standing waves is compared by its hottest metre. Source: usual practice of cable makers' catalogues (memory).
  */
 import { add, type Complex, divide, exponential, magnitude, multiply, scale, subtract } from '../base/complex';
+import type { Connector } from '../catalog/connectors';
 import { attenuationDbPer100M, gamma, type LineConstants, type LineData } from './line';
 
 export interface LineStress {
@@ -30,12 +31,6 @@ export interface LineLimits {
   readonly currentA: number | null;
   readonly powerW: number | null;
   readonly ratedAtHz: number;
-}
-
-/** Peak voltage and average power a plug stands. */
-export interface ConnectorLimits {
-  readonly peakVoltageV: number;
-  readonly powerW: number;
 }
 
 /** Use of each rating, 1 at the limit; null where the rating is unknown. Above 1 is too much. */
@@ -112,12 +107,15 @@ export function lineUse(
 
 /** Use of a plug's ratings where `impedance` is seen and `powerW` passes. */
 export function connectorUse(
-  limits: ConnectorLimits,
+  { peakVoltageV, powerW: ratedW }: Connector,
   impedance: Complex,
   powerW: number,
   averageFactor: number,
 ): LineUse {
-  const amps = Math.sqrt(powerW / impedance.re);
-  const peakV = Math.SQRT2 * amps * magnitude(impedance);
-  return { voltage: peakV / limits.peakVoltageV, current: null, power: (powerW * averageFactor) / limits.powerW };
+  const peakV = Math.sqrt((2 * powerW) / impedance.re) * magnitude(impedance);
+  return {
+    voltage: peakVoltageV === null ? null : peakV / peakVoltageV.value,
+    current: null,
+    power: ratedW === null ? null : (powerW * averageFactor) / ratedW.value,
+  };
 }

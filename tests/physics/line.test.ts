@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { add, type Complex, complex, magnitude, reciprocal, scale, subtract } from '../../src/base/complex';
+import { connectors } from '../../src/catalog/connectors';
 import { lineIds, lines } from '../../src/catalog/lines';
 import { lineDataOf, lineLimitsOf, wetFilmOf } from '../../src/physics/catalogue-line';
 import {
@@ -186,11 +187,13 @@ describe('stress along the line', () => {
     expect(lineUse(line, lineLimitsOf(rg58), stress, 30e6, 0.2).power).toBeCloseTo((use.power ?? 0) / 5, 9);
   });
 
-  // Common practice: a 500 V peak plug stands 1 kW at SWR 3 with 550 V, too much; it stands it matched.
+  // Common practice: 1 kW at SWR 3 puts 550 V on a plug, more than it is meant for; matched it stands.
   test('a plug at the voltage maximum of SWR 3 passes its peak voltage at 1 kW', () => {
-    const plug = { peakVoltageV: 500, powerW: 2000 };
+    const plug = connectors['uhf-plug'];
     expect(connectorUse(plug, complex(50), 1000, 1).voltage).toBeLessThan(1);
     expect(connectorUse(plug, complex(150), 1000, 1).voltage).toBeCloseTo(548 / 500, 2);
+    expect(connectorUse(plug, complex(50), 1000, 1).power).toBeNull();
+    expect(connectorUse(connectors.bnc, complex(50), 300, 1).power).toBe(2);
   });
 });
 
