@@ -43,7 +43,7 @@ export const bandNotServed: Rule = (judged) => {
 };
 
 /** Part of the greatest current, squared, below which the feed point counts as standing at a current minimum. */
-const NULL_PART = 0.15;
+const NULL_PART = 0.25;
 
 function isNull(facts: Facts, at: BandFacts, { dimensions }: Judged): boolean {
   if (facts.system !== 'off-centre-fed') return false;
