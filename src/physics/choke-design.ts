@@ -108,6 +108,7 @@ function search(
 function excessOf(need: ChokeNeed, stack: Stack, rows: readonly number[], worth: number): number {
   const { points } = need;
   let excess = 0;
+  let hottestW = 0;
   for (let p = 0; p < points.length; p++) {
     let r = 0;
     let x = 0;
@@ -122,7 +123,11 @@ function excessOf(need: ChokeNeed, stack: Stack, rows: readonly number[], worth:
     const source = points[p]?.source ?? null;
     if (source !== null) {
       const amps2 = source.openV ** 2 / ((r + source.impedance.re) ** 2 + (x + source.impedance.im) ** 2);
-      excess = Math.max(excess, riseUse(amps2 * hottest * need.averageFactor, stack.heatLimitW));
+      const heatW = amps2 * hottest * need.averageFactor;
+      if (heatW > hottestW) {
+        hottestW = heatW;
+        excess = Math.max(excess, riseUse(heatW, stack.heatLimitW));
+      }
     }
     if (excess > worth) return excess;
   }

@@ -12,7 +12,7 @@ import { heatForRiseW, temperatureRiseK } from '../../src/physics/core-heat';
 import { permeabilityTolerance } from '../../src/physics/core-tolerance';
 import { stackSurfaceM2 } from '../../src/physics/toroid';
 import { windingFactor } from '../../src/physics/winding-capacitance';
-import { coaxToWind, pairToWind, wireToWind } from '../../src/physics/wound-conductor';
+import { chokeConductors, coaxToWind, pairToWind, wireToWind } from '../../src/physics/wound-conductor';
 
 const frequency = fc.double({ min: 1.8e6, max: 54e6, noNaN: true });
 const core = fc.constantFrom(...coreIds).map(coreOf);
@@ -163,4 +163,13 @@ describe('cable on a ring', () => {
     expect(windingFactor(20)).toBeCloseTo(1.366, 3);
     expect(windingFactor(21)).toBeCloseTo(1.366, 3);
   });
+});
+
+test('a choke is offered the feed line first, then what bends and stands heat', () => {
+  const ids = (line: Parameters<typeof chokeConductors>[0]) => chokeConductors(line).map(({ id }) => id);
+  expect(ids('rg-58')).toEqual(['rg-58', 'rg-400', 'rg-316']);
+  expect(ids('rg-316')).toEqual(['rg-316', 'rg-400']);
+  expect(ids('rg-6')).toEqual(['rg-6', 'rg-400', 'rg-316']);
+  expect(ids('window-line')).toEqual(['pvc-awg14', 'ptfe-awg22']);
+  expect(ids('none')).toEqual(['rg-400', 'rg-316']);
 });
