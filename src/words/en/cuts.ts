@@ -62,7 +62,7 @@ export const cutNotes: Readonly<Record<string, Message>> = {
 
 export const stopRules: Readonly<Record<string, Message>> = {
   'stop-at-dip': (d, f) =>
-    `Stop when the dip is within 1 % of ${f.number(Number(d.focusMHz), 4)} MHz on ${bandName(String(d.band))}, or the SWR where you work is under 1.5. Take half of what the sum asks, then measure again.`,
+    `Stop when the dip is within 1 % of ${f.number(Number(d.focusMHz), 4)} MHz on ${bandName(String(d.band))}, or the SWR where you work is under 2. Take half of what the sum asks, then measure again.`,
   'stay-in-window': (d, f) => `Leave it anywhere from ${window(d, f)}. Do not trim for a lower SWR.`,
   'no-trimming': 'Leave it as cut. The tuner does the rest.',
   'measure-only': 'Nothing to cut.',

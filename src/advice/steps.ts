@@ -1,0 +1,174 @@
+/**
+ * The job as a checklist, in order: pack, look at the site, cut, raise, measure, trim, test, leave. A step outdoors names the cautions that
+ * must be read before it opens; nothing is cut outdoors before the site was looked at.
+ */
+import type { Dimensions } from './dimensions';
+import type { Facts } from './facts';
+import type { Before, Caution, Cut, Data, Link, Step } from './finding';
+
+/** Which gates stand before a step. A step with none opens at once. Ids are kept with what was read: never renamed. */
+export const stepGates = {
+  pack: [],
+  'make-boxes': [],
+  'walk-site': ['site'],
+  thunder: ['storm'],
+  'cut-wire': ['site'],
+  'lay-out': ['site'],
+  'plan-lift': ['up', 'launch'],
+  launch: ['launch'],
+  raise: ['raise'],
+  'return-wires': ['raise'],
+  connect: ['raise'],
+  entry: ['site'],
+  mark: ['raise'],
+  measure: ['site'],
+  trim: ['raise'],
+  'transmit-test': ['transmit'],
+  leave: ['leave'],
+  storm: ['storm'],
+} as const satisfies Record<string, readonly Before[]>;
+export type StepId = keyof typeof stepGates;
+
+/** The cautions to be read before a step, in order: one entry to a gate on screen. */
+export const cautionsBefore = (stepId: StepId, cautions: readonly Caution[]): Caution[] => {
+  const gates: readonly Before[] = stepGates[stepId];
+  return cautions.filter(({ before }) => gates.includes(before));
+};
+
+/** Power of the first test, W. Common practice: as low as the radio goes, 10 W at most. */
+const FIRST_TEST_W = 10;
+
+export function stepsOf(
+  facts: Facts,
+  dimensions: Dimensions,
+  chain: readonly Link[],
+  cuts: readonly Cut[],
+  cautions: readonly Caution[],
+): Step[] {
+  const plan: Plan = { facts, dimensions, chain, cuts, cautions };
+  const list = facts.settled.indoors ? indoorSteps(plan) : outdoorSteps(plan);
+  return list.map(({ id, code, data, outdoor }) => ({
+    id,
+    code,
+    data,
+    outdoor,
+    cautions: [...new Set(cautionsBefore(id, cautions).map((caution) => caution.id))],
+  }));
+}
+
+interface Plan {
+  readonly facts: Facts;
+  readonly dimensions: Dimensions;
+  readonly chain: readonly Link[];
+  readonly cuts: readonly Cut[];
+  readonly cautions: readonly Caution[];
+}
+
+interface Draft {
+  readonly id: StepId;
+  readonly code: string;
+  readonly data: Data;
+  readonly outdoor: boolean;
+}
+
+const inside = (id: StepId, code: string = id, data: Data = {}): Draft => ({ id, code, data, outdoor: false });
+const outside = (id: StepId, code: string = id, data: Data = {}): Draft => ({ id, code, data, outdoor: true });
+
+function outdoorSteps(plan: Plan): Draft[] {
+  const { facts, dimensions, cuts } = plan;
+  const portable = facts.settled.station === 'portable';
+  const thrown = cuts.some(({ piece }) => piece === 'throw-line');
+  return [
+    inside('pack', portable ? 'pack-portable' : 'pack-home'),
+    ...boxes(plan),
+    outside('walk-site', 'walk-site', { lineDistanceM: lineDistanceM(plan) }),
+    outside('thunder', portable ? 'thunder-portable' : 'thunder-home'),
+    ...cutting(plan).map((data) => outside('cut-wire', 'cut-wire', data)),
+    outside('lay-out', 'lay-out', { runM: dimensions.runM, riseM: dimensions.riseM }),
+    outside('plan-lift', thrown ? 'plan-throw' : 'plan-pole'),
+    ...(thrown ? [outside('launch')] : []),
+    outside('raise', `raise-${facts.settled.radiator}`, raiseData(plan)),
+    ...returnWires(plan).map((draft) => ({ ...draft, outdoor: true })),
+    outside('connect', connectCode(plan), connectData(plan)),
+    ...(portable || facts.lineKind === 'none' ? [] : [outside('entry', `entry-${facts.lineKind}`)]),
+    outside('mark'),
+    ...tuning(plan).map((draft) => ({ ...draft, outdoor: true })),
+    outside('transmit-test', 'transmit-test', testData(facts)),
+    portable ? outside('leave') : outside('storm', 'storm-home'),
+  ];
+}
+
+/** In a loft, on a balcony or in a room: nothing is thrown or climbed, but people and wiring are near. */
+function indoorSteps(plan: Plan): Draft[] {
+  return [
+    ...boxes(plan),
+    ...cutting(plan).map((data) => inside('cut-wire', 'cut-wire', data)),
+    inside('raise', 'hang-indoors', { runM: plan.dimensions.runM }),
+    ...returnWires(plan),
+    inside('connect', connectCode(plan), connectData(plan)),
+    ...tuning(plan),
+    inside('transmit-test', 'transmit-test', testData(plan.facts)),
+    inside('storm', 'storm-indoors'),
+  ];
+}
+
+const lineDistanceM = ({ cautions }: Plan): number =>
+  cautions.find(({ distanceM }) => distanceM !== null)?.distanceM ?? 0;
+
+/** Devices to wind, if any. */
+function boxes({ chain }: Plan): Draft[] {
+  const count = chain.filter(({ build }) => build !== null).length;
+  return count === 0 ? [] : [inside('make-boxes', 'make-boxes', { count })];
+}
+
+const isWire = ({ note }: Cut): boolean =>
+  note.code !== 'wire-there' && !/^(rope|coax|jumper|open-wire|section)-/.test(note.code);
+
+/** Nothing to cut where the wire is there already. */
+function cutting({ cuts }: Plan): Data[] {
+  const count = cuts.filter(isWire).reduce((sum, cut) => sum + cut.count, 0);
+  return count === 0 ? [] : [{ count }];
+}
+
+function raiseData({ facts, cuts }: Plan): Data {
+  const guys = cuts.find(({ piece }) => piece === 'guy');
+  const { heightM, endHeightM } = facts.settled;
+  return { heightM, endHeightM, guyM: guys?.finishedM ?? 0 };
+}
+
+function returnWires({ facts, dimensions }: Plan): Draft[] {
+  const wires = dimensions.pieces.filter(({ piece }) => piece === 'radial' || piece === 'counterpoise');
+  const [first] = wires;
+  if (first === undefined) return [];
+  const count = wires.reduce((sum, { count: each }) => sum + each, 0);
+  const code = first.piece === 'counterpoise' ? 'lay-counterpoise' : `lay-${facts.settled.returnPath}`;
+  return [inside('return-wires', code, { count, lengthM: first.length.metres })];
+}
+
+const connectCode = ({ facts }: Plan): string => `connect-${facts.lineKind}`;
+
+/** `chokesM`: places along the line, counted from the feed point, joined by "|". */
+function connectData({ chain, facts }: Plan): Data {
+  const placesM = chain.flatMap(({ device, distanceM }) =>
+    device === 'choke' && distanceM !== null ? [distanceM] : [],
+  );
+  const box = chain.some(({ device, at }) => device !== 'line' && at === 'feed-point');
+  return { chokesM: [...new Set(placesM)].join('|'), box, square: facts.settled.feedLineRoute === 'square' };
+}
+
+function tuning({ facts, cuts }: Plan): Draft[] {
+  const [lowest] = facts.bands;
+  const data: Data = {
+    band: lowest.band,
+    focusMHz: lowest.focusMHz,
+    bands: facts.bands.map(({ band }) => band).join(' '),
+  };
+  const trimmed = cuts.some(({ stopRule }) => stopRule.code === 'stop-at-dip');
+  if (!trimmed) return [inside('measure', 'measure-tuner', data)];
+  return [inside('measure', 'measure-dip', data), inside('trim', 'trim', data)];
+}
+
+const testData = ({ settled }: Facts): Data => ({
+  firstW: Math.min(FIRST_TEST_W, settled.powerW),
+  powerW: settled.powerW,
+});

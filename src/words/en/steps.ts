@@ -1,0 +1,113 @@
+/** The steps of the job, by code. Short enough to read out to a second person. Data: the numbers named in advice/steps. */
+import type { Format } from '../format';
+import type { Data, Message } from '../message';
+import { bandName } from './names';
+
+const metres = (d: Data, f: Format, key: string): string => f.length(Number(d[key]));
+const bandList = (d: Data): string => String(d.bands).split(' ').map(bandName).join(', ');
+const plural = (count: number, one: string, many: string): string => (count === 1 ? one : many);
+
+/** "at the box and at 10.7 m (35 ft)": places counted from the feed-point end of the line. */
+function places(d: Data, f: Format): string {
+  const list = String(d.chokesM)
+    .split('|')
+    .filter((place) => place !== '')
+    .map((place) => (Number(place) < 0.05 ? 'at the feed point' : `at ${f.length(Number(place))}`));
+  const last = list.at(-1);
+  if (last === undefined) return '';
+  const text = list.length === 1 ? last : `${list.slice(0, -1).join(', ')} and ${last}`;
+  return ` Chokes go ${text}, counted along the line from the feed point.`;
+}
+
+const box = (d: Data): string => (d.box === true ? 'Hang the box so that the wire, not the box, takes the pull.' : '');
+const route = (d: Data): string =>
+  d.square === true
+    ? ' Lead the coax away from the wire at a right angle.'
+    : ' The coax runs under or beside the wire: keep it on the ground there.';
+
+export const stepNames: Readonly<Record<string, string>> = {
+  pack: 'Pack',
+  'make-boxes': 'Make the boxes',
+  'walk-site': 'Walk the site',
+  thunder: 'Agree on thunder',
+  'cut-wire': 'Cut the wire',
+  'lay-out': 'Lay it out',
+  'plan-lift': 'Plan the lift',
+  launch: 'Launch the line',
+  raise: 'Raise the wire',
+  'return-wires': 'Lay the return wires',
+  connect: 'Connect the feed line',
+  entry: 'Bring it inside',
+  mark: 'Mark ropes and ends',
+  measure: 'Measure',
+  trim: 'Trim',
+  'transmit-test': 'Test on low power',
+  leave: 'Take it down and leave',
+  storm: 'When a storm comes',
+};
+
+export const steps: Readonly<Record<string, Message>> = {
+  'pack-portable':
+    'Pack by the shopping list: tick each part into the bag. Add tape measure, analyser, gloves and a first-aid kit.',
+  'pack-home': 'Lay out the parts by the shopping list, with tape measure, analyser and gloves.',
+  'make-boxes': (d) =>
+    `Wind ${plural(Number(d.count), 'the core', 'the cores')} and close the ${plural(Number(d.count), 'box', 'boxes')} at a table, not in the field. Test with a resistor if you have an analyser.`,
+  'walk-site': (d, f) =>
+    `Walk the whole place and look up. No overhead line may be nearer than ${metres(d, f, 'lineDistanceM')}. Choose supports, coax route and where people walk.`,
+  'thunder-portable': 'Agree who goes where at the first thunder. The antenna then stays as it is.',
+  'thunder-home': 'Agree what happens at the first thunder: the antenna stays as it is, and you stay inside.',
+  'cut-wire': (d) =>
+    `Cut ${plural(Number(d.count), 'the piece', `the ${d.count} pieces`)} by the cut list, one number at a time, and mark each at its finished length.`,
+  'lay-out': (d, f) =>
+    Number(d.runM) > 0.5
+      ? `Lay the wire on the ground along its run of ${metres(d, f, 'runM')}, free of kinks. Tie on insulators and ropes.`
+      : `Lay the wire beside its support, ${metres(d, f, 'riseM')} from foot to top. Tie on insulator and rope.`,
+  'plan-throw': 'Choose the branch or top that the line goes over, from the ground. See what is behind and beyond it.',
+  'plan-pole': 'Choose where the pole stands and which way it goes up. See that it can fall without reaching anyone.',
+  launch: 'Throw the line over, let the weight down slowly, and pull the rope through.',
+  'raise-straight-wire': (d, f) =>
+    `Pull up one end, then the other, to ${metres(d, f, 'heightM')}. Let the wire sag; do not pull it straight.`,
+  'raise-inverted-v': (d, f) =>
+    `Pull the middle up to ${metres(d, f, 'heightM')}. Lead the ends out to opposite sides and tie them at ${metres(d, f, 'endHeightM')}, out of reach.`,
+  'raise-sloper': (d, f) =>
+    `Pull up the high end, then tie the low end at ${metres(d, f, 'endHeightM')}, out of reach.`,
+  'raise-vertical': (d, f) =>
+    `Fasten the wire along the pole. Walk the pole up and tighten three guys of ${metres(d, f, 'guyM')}, one at a time.`,
+  'raise-inverted-l':
+    'Pull up the corner first, then the far end. Tie the foot of the wire off so that it hangs clear of the support.',
+  'raise-loop':
+    'Pull up the corners one after the other, a little at a time. Keep the feed point where you can reach its rope.',
+  'raise-parallel-wires': (d, f) =>
+    `Pull the middle up to ${metres(d, f, 'heightM')}. Spread the pairs so that their ends stand at least ${f.length(0.3)} apart.`,
+  'raise-folded-wire': (d, f) =>
+    `Pull it up to ${metres(d, f, 'heightM')} with both wires flat and the spacers untwisted.`,
+  'raise-other': 'Raise it as its own instructions say.',
+  'hang-indoors': (d, f) =>
+    `Hang the wire along its run of ${metres(d, f, 'runM')}, as far as you can from mains wiring, metal and people.`,
+  'lay-counterpoise': (d) =>
+    `Join ${plural(Number(d.count), 'the counterpoise wire', `the ${d.count} counterpoise wires`)} to the ground terminal and lead ${plural(Number(d.count), 'it', 'them')} away from the coax, where nobody treads.`,
+  'lay-ground-radials': (d, f) =>
+    `Spread ${d.count} radials of ${metres(d, f, 'lengthM')} evenly from the base, pin them flat, and join them to the shield side.`,
+  'lay-elevated-radials': (d, f) =>
+    `Lead ${d.count} radials of ${metres(d, f, 'lengthM')} out evenly from the base, all alike, with their ends out of reach.`,
+  'connect-coax': (d, f) =>
+    `${box(d)}${route(d)}${places(d, f)} Seal every plug outdoors and leave a drip loop.`.trim(),
+  'connect-open-wire': (d, f) =>
+    `${box(d)} Lead the open-wire line straight down, a hand away from metal, with a twist every metre.${places(d, f)}`.trim(),
+  'connect-none': (d, f) => `${box(d)} Join the wire straight to its device.${places(d, f)}`.trim(),
+  'entry-coax':
+    'Outside, before the wall: arrester with a short, thick bond to the main earth, then the choke, then in.',
+  'entry-open-wire': 'Outside, before the wall: arrester for both wires with a short, thick bond to the main earth.',
+  mark: 'Flag ropes, guys and low wire ends with bright streamers. Check that ends hang out of reach.',
+  'measure-dip': (d, f) =>
+    `Measure at the radio end of the coax, with everything connected and people away. Find the dip nearest ${f.number(Number(d.focusMHz), 4)} MHz and note it. Then look at each band: ${bandList(d)}.`,
+  'measure-tuner': (d) =>
+    `Set the tuner on each band with the lowest power that lets it work: ${bandList(d)}. Note the settings. There is nothing to trim.`,
+  trim: 'Enter the dip on Trim. Lower, fold what it says, raise, measure again. Stop when it says stop.',
+  'transmit-test': (d, f) =>
+    `Send with ${f.number(Number(d.firstW))} W for ten seconds on each band. Slide a hand along the insulated coax near the radio: the reading must not move. Then go up to ${f.number(Number(d.powerW))} W. If the SWR climbs, stop and let the cores cool.`,
+  leave: 'Disconnect the radio. Look up again, lower the antenna, and count every part back into the bag.',
+  'storm-home':
+    'Unplug the coax before a storm is near and leave its end outside or on the earthed plate. At the first thunder touch nothing.',
+  'storm-indoors': 'Unplug the antenna from the radio before a storm is near. At the first thunder touch nothing.',
+};
