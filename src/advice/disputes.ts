@@ -57,11 +57,14 @@ function endFedChoke(facts: Facts): Dispute {
   const [{ band: lowest, wavelengthM }] = facts.bands;
   const band = figureBand(lowest);
   const ma = (per100W: number): number => roughly(scaledMa(per100W, facts.settled.powerW));
-  const { endFed } = entryMa;
+  const { endFed, nonResonant } = entryMa;
   return dispute('D2', {
     band,
     powerW: facts.settled.powerW,
     distanceM: 0.05 * wavelengthM,
+    wiresMa: ma(nonResonant.none[band]),
+    wiresBoxMa: ma(nonResonant.feed[band]),
+    wiresBothMa: ma(nonResonant.both[band]),
     boxMa: ma(endFed.wireAndBox[band]),
     twentiethMa: ma(endFed.feed[band]),
     houseMa: ma(endFed.entry[band]),

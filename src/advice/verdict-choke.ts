@@ -46,24 +46,23 @@ const weakestFor = (link: Link, part: readonly Impedance[], facts: Facts): Imped
     undefined,
   );
 
-/** The hardest choke of the chain first; another place that the part is good enough for, else. */
+/** The antenna-end choke first; another place that the part is good enough for, else. */
 function judgeOhms(part: readonly Impedance[], facts: Facts, chain: readonly Link[]): Judged {
-  const chokes = [...chokesIn(chain)].sort((a, b) => (b.minimumOhm ?? 0) - (a.minimumOhm ?? 0));
-  const [hardest] = chokes;
-  if (hardest === undefined) return judged('wrong', 'choke-not-here');
-  const weak = weakestFor(hardest, part, facts);
-  if (weak === undefined) return judged('too-small', 'choke-too-small');
-  const needed = needOhm(hardest, weak, facts);
-  const data = { ohm: weak.ohm, band: weak.band, needed, at: hardest.at };
-  if (weak.ohm >= needed) return judged('fits', 'choke-fits', data);
+  const chokes = chokesIn(chain);
+  const [first] = chokes;
+  const weak = first === undefined ? undefined : weakestFor(first, part, facts);
+  if (first === undefined || weak === undefined) return judged('wrong', 'choke-not-here');
   const enoughFor = (link: Link): boolean => part.every((at) => at.ohm >= needOhm(link, at, facts));
+  const data = { ohm: weak.ohm, band: weak.band, needed: needOhm(first, weak, facts), at: first.at };
+  const elsewhere = (link: Link) => ({ ...data, elsewhere: link.at, otherOhm: link.minimumOhm ?? 0 });
+  if (enoughFor(first)) {
+    const tooHard = chokes.find((link) => !enoughFor(link));
+    return tooHard === undefined
+      ? judged('fits', 'choke-fits', data)
+      : judged('fits', 'choke-fits-first', elsewhere(tooHard));
+  }
   const other = chokes.find(enoughFor);
-  if (other !== undefined)
-    return judged('fits-elsewhere', 'choke-fits-elsewhere', {
-      ...data,
-      elsewhere: other.at,
-      otherOhm: other.minimumOhm ?? 0,
-    });
+  if (other !== undefined) return judged('fits-elsewhere', 'choke-fits-elsewhere', elsewhere(other));
   if (weak.capacitive) return judged('too-small', 'choke-capacitive', data);
   return judged('too-small', weak.reactive ? 'choke-reactive' : 'choke-too-small', data);
 }
@@ -82,9 +81,9 @@ export function judgeCore(part: Core, facts: Facts, chain: readonly Link[]): Jud
       turns: transformer.turns ?? 0,
       secondaryTurns: transformer.secondaryTurns ?? 0,
     });
-  const hardest = Math.max(...chokesIn(chain).map(({ minimumOhm }) => minimumOhm ?? 0));
-  if (!Number.isFinite(hardest)) return judged('wrong', 'core-not-here', { core: part.core });
-  return judgeCoreAsChoke(part, facts, chain);
+  return chokesIn(chain).length === 0
+    ? judged('wrong', 'core-not-here', { core: part.core })
+    : judgeCoreAsChoke(part, facts, chain);
 }
 
 function judgeCoreAsChoke(part: Core, facts: Facts, chain: readonly Link[]): Judged {
@@ -93,7 +92,7 @@ function judgeCoreAsChoke(part: Core, facts: Facts, chain: readonly Link[]): Jud
   const data = { core: part.core, count: part.count, line, turns: best?.turns ?? 0, ...best?.judgement.data };
   switch (best?.judgement.verdict) {
     case 'fits':
-      return judged('fits', 'core-for-choke', data);
+      return judged('fits', best.judgement.code === 'choke-fits' ? 'core-for-choke' : 'core-for-first-choke', data);
     case 'fits-elsewhere':
       return judged('fits-elsewhere', 'core-for-other-choke', data);
     default:
@@ -101,7 +100,7 @@ function judgeCoreAsChoke(part: Core, facts: Facts, chain: readonly Link[]): Jud
   }
 }
 
-/** The number of turns that comes nearest to what the hardest choke needs; null when too few fit through the hole. */
+/** The number of turns that comes nearest to what the antenna-end choke needs, or has most to spare; null when too few fit through the hole. */
 function bestWinding(
   { core, count }: Core,
   line: CoaxId,

@@ -58,6 +58,9 @@ function judgeOneToOne(part: Pick<Transformer, 'kind'>, chain: readonly Link[]):
 function notHere(ratio: number, facts: Facts): Judged {
   if (facts.settled.shackEnd === 'feed-point-tuner') return judged('wrong', 'transformer-at-tuner', { ratio });
   if (facts.lineKind === 'open-wire') return judged('wrong', 'transformer-on-open-wire', { ratio });
+  if (facts.system === 'open-wire-doublet') return judged('wrong', 'transformer-doublet-on-coax', { ratio });
+  if (facts.system === 'other' && facts.settled.feedImpedance === null)
+    return judged('wrong', 'transformer-impedance-unknown', { ratio });
   // Where the antenna is a match by itself, the ratio is the SWR.
   return judged('wrong', 'transformer-not-here', { ratio, swr: Math.max(ratio, 1 / ratio) });
 }

@@ -48,10 +48,17 @@ export function judgeLine(part: LinePart, facts: Facts, chain: readonly Link[]):
   if (facts.lineKind === 'coax') return open ? judged('wrong', 'line-open-for-coax') : judgeFeedLine(part, facts);
   if (open) return judgeFeedLine(part, facts);
   const jumperM = wanted.find(({ line }) => line !== facts.settled.feedLine)?.lengthM ?? null;
-  return jumperM !== null && part.lengthM >= jumperM
+  return jumperM !== null && part.lengthM >= jumperM && isThickCoax(part.line)
     ? judged('fits-elsewhere', 'line-for-jumper', { line: part.line, lengthM: jumperM })
     : judged('wrong', 'line-coax-for-open', { line: part.line });
 }
+
+/** A jumper runs at high SWR, where thin coax gets hot. */
+const THICK_COAX_M = 0.0045;
+const isThickCoax = (id: LinePart['line']): boolean => {
+  const line = lines[id];
+  return line.kind === 'coax' && line.outerDiameterM.value >= THICK_COAX_M;
+};
 
 /** Of the right kind: long enough, strong enough, and not too lossy. */
 function judgeFeedLine(part: LinePart, facts: Facts): Judged {

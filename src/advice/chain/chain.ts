@@ -12,7 +12,7 @@ import type { Link } from '../finding';
 import { needsOf } from '../needs';
 import { chokePlacesOf, JUMPER_M } from './choke-places';
 import type { ComponentDesigns } from './component-designs';
-import { coaxWhy, openWireWhy } from './line-why';
+import { type CoaxPart, coaxWhy, openWireWhy } from './line-why';
 import { chokeLink, lineLink } from './links';
 import { arresterLink, feedPointTuner, radioLink, shackTuner } from './shack-links';
 import { transformerLink } from './transformer-link';
@@ -76,16 +76,17 @@ function coaxChain(
 function weave(facts: Facts, dimensions: Dimensions, devices: readonly Link[]): readonly Link[] {
   const chain: Link[] = [];
   let reachedM = 0;
-  let choked = false;
+  let part: CoaxPart = 'above-choke';
   for (const device of devices) {
     const distanceM = device.distanceM ?? reachedM;
     const gapM = distanceM - reachedM;
     if (gapM > SHORTEST_LINE_M) {
-      const why = coaxWhy(facts, dimensions, gapM, !choked);
+      const why = coaxWhy(facts, dimensions, gapM, part);
       chain.push(lineLink(facts.settled.feedLine, reachedM, gapM, why));
       reachedM = distanceM;
     }
-    choked = choked || device.device === 'choke' || device.device === 'arrester';
+    if (device.at === 'building-entry') part = 'inside';
+    else if (device.device === 'choke') part = 'outdoors';
     chain.push(device);
   }
   return chain;

@@ -5,15 +5,14 @@ import type { Reason } from '../finding';
 import { isEndFed } from './choke-minimum';
 import { computed, practice } from './why-codes';
 
-/** `toFirstChoke`: the piece above the antenna-end choke. */
-export function coaxWhy(
-  facts: Facts,
-  dimensions: Dimensions,
-  lengthM: number,
-  toFirstChoke: boolean,
-): readonly Reason[] {
-  if (toFirstChoke && isEndFed(facts.system)) return [computed('line-is-counterpoise', { lengthM })];
-  if (toFirstChoke && facts.system === 'off-centre-fed') return [computed('line-part-of-antenna', { lengthM })];
+/** Where a piece of coax lies: above the antenna-end choke, on its way to the building, or inside it. */
+export type CoaxPart = 'above-choke' | 'outdoors' | 'inside';
+
+export function coaxWhy(facts: Facts, dimensions: Dimensions, lengthM: number, part: CoaxPart): readonly Reason[] {
+  if (part === 'inside') return [practice('line-inside')];
+  if (part === 'above-choke' && isEndFed(facts.system)) return [computed('line-is-counterpoise', { lengthM })];
+  if (part === 'above-choke' && facts.system === 'off-centre-fed')
+    return [computed('line-part-of-antenna', { lengthM })];
   return [
     practice('line-coax', { line: facts.settled.feedLine }),
     ...(facts.line?.z0Ohm.value === 75 ? [practice('line-75-ohm')] : []),

@@ -59,6 +59,7 @@ export const whyCodes = [
   'line-clear-length',
   'line-open-after-tuner',
   'line-jumper',
+  'line-inside',
   'arrester-bond',
   'arrester-open-wire',
   'arrester-indoors',

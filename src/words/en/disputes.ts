@@ -16,6 +16,13 @@ const figure = (d: Data, f: Format, key: string): string => f.number(Number(d[ke
 const band = (d: Data): string => bandName(String(d.band));
 const ohms = (d: Data, f: Format): string => `${f.number(Number(d.ohm) / 1000, 2)} kΩ`;
 
+const nonResonantChoke = (d: Data, f: Format): string =>
+  `Computed for a wire of ${f.length(21.75)} with two counterpoise wires on ${band(d)} at ${figure(d, f, 'powerW')} W, worst case at the building entry: no choke about ${figure(d, f, 'wiresMa')} mA, choke at the box ${figure(d, f, 'wiresBoxMa')} mA, box and house ${figure(d, f, 'wiresBothMa')} mA.`;
+const halfWaveChoke = (d: Data, f: Format): string =>
+  `Computed for an end-fed half-wave on ${band(d)} at ${figure(d, f, 'powerW')} W, worst case at the building entry: counterpoise wire and choke at the box about ${figure(d, f, 'boxMa')} mA, a twentieth of a wave down ${figure(d, f, 'twentiethMa')} mA, house only ${figure(d, f, 'houseMa')} mA, a twentieth and house ${figure(d, f, 'bothMa')} mA.`;
+const boxAlone = (d: Data, f: Format): string =>
+  `At the box with nothing on the ground terminal the choke takes about ${f.number(Number(d.boxShare) * 100, 1)} % of the power. House only leaves the outdoor coax free to pick up noise.`;
+
 export const disputes: Readonly<Record<string, DisputeWords>> = {
   D1: {
     question: 'Off-centre feed point: a 4:1 voltage transformer, or a 4:1 current transformer?',
@@ -32,8 +39,7 @@ export const disputes: Readonly<Record<string, DisputeWords>> = {
     one: 'At the box: nothing outdoors carries current but the wire. At the house: all the coax is counterpoise, and nothing is lost in a choke.',
     other: (d, f) =>
       `${f.length(Number(d.distanceM))} down the coax: the coax above the choke is the counterpoise, and there is no wire to trip over.`,
-    decides: (d, f) =>
-      `Computed for an end-fed half-wave on ${band(d)} at ${figure(d, f, 'powerW')} W, worst case at the building entry: counterpoise wire and choke at the box about ${figure(d, f, 'boxMa')} mA, a twentieth of a wave down ${figure(d, f, 'twentiethMa')} mA, house only ${figure(d, f, 'houseMa')} mA, a twentieth and house ${figure(d, f, 'bothMa')} mA. At the box without a counterpoise wire the choke takes about ${f.number(Number(d.boxShare) * 100, 1)} % of the power. House only leaves the outdoor coax free to pick up noise.`,
+    decides: (d, f) => `${d.nonResonant === true ? nonResonantChoke(d, f) : halfWaveChoke(d, f)} ${boxAlone(d, f)}`,
     house: (d) =>
       d.nonResonant === true
         ? 'With its own counterpoise wires: the choke at the box, and one before the house. Without them: down the coax, never at the box.'

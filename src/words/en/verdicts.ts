@@ -39,6 +39,10 @@ const transformers: Readonly<Record<string, Message>> = {
     `${ratio(d, f)} does not belong here: this feed point is near 50 Ω by itself, and the ratio would make SWR about ${figure(d, f, 'swr')} of it.`,
   'transformer-on-open-wire': (d, f) =>
     `No ${ratio(d, f)} on open-wire line: it makes the low resistances lower, where tuners lose most. A 1:1 choke belongs there.`,
+  'transformer-doublet-on-coax': (d, f) =>
+    `No ${ratio(d, f)} here: a doublet of no particular length shows another impedance on every band, and no one ratio suits them.`,
+  'transformer-impedance-unknown': (d, f) =>
+    `Leave the ${ratio(d, f)} out until the impedance of the feed point is known. Measure it, enter it, and look again.`,
   'transformer-at-tuner': (d, f) => `No ${ratio(d, f)} beside a tuner at the feed point: the tuner transforms already.`,
   'transformer-rating': (d, f) =>
     `Rated ${figure(d, f, 'ratingW', 3)} W, which is for voice. Your mode and power average ${figure(d, f, 'averageW')} W while keyed and ask for a ${figure(d, f, 'neededW')} W part.`,
@@ -55,7 +59,9 @@ const transformers: Readonly<Record<string, Message>> = {
 
 const chokes: Readonly<Record<string, Message>> = {
   'choke-fits': (d, f) =>
-    `${weakest(d, f)}, its weakest band, against ${ohms(d, f, 'needed')} needed: good for every choke here, best ${place(d, 'at')}.`,
+    `${weakest(d, f)}, its weakest band, against ${ohms(d, f, 'needed')} needed: good for every choke here.`,
+  'choke-fits-first': (d, f) =>
+    `${weakest(d, f)}, its weakest band, against ${ohms(d, f, 'needed')} needed ${place(d, 'at')}: there it fits. It is not enough for the ${ohms(d, f, 'otherOhm')} ${place(d, 'elsewhere')}.`,
   'choke-fits-elsewhere': (d, f) =>
     `${weakest(d, f)}: too little ${place(d, 'at')}, where ${ohms(d, f, 'needed')} are needed, but enough for the ${ohms(d, f, 'otherOhm')} ${place(d, 'elsewhere')}.`,
   'choke-too-small': (d, f) =>
@@ -73,6 +79,8 @@ const chokes: Readonly<Record<string, Message>> = {
     `Makes the transformer: ${d.turns} and ${d.secondaryTurns} turns on ${Number(d.count) === 1 ? 'one ring' : `${d.count} stacked rings`}.`,
   'core-for-choke': (d, f) =>
     `Makes a choke: ${d.turns} turns of ${lineName(String(d.line))} have ${weakest(d, f)}, its weakest band, against ${ohms(d, f, 'needed')} needed.`,
+  'core-for-first-choke': (d, f) =>
+    `Makes the choke ${place(d, 'at')}: ${d.turns} turns of ${lineName(String(d.line))} have ${weakest(d, f)} against ${ohms(d, f, 'needed')} needed. It is not enough for the ${ohms(d, f, 'otherOhm')} ${place(d, 'elsewhere')}.`,
   'core-for-other-choke': (d, f) =>
     `${d.turns} turns of ${lineName(String(d.line))} have ${weakest(d, f)}: too little ${place(d, 'at')}, but enough for the ${ohms(d, f, 'otherOhm')} ${place(d, 'elsewhere')}.`,
   'core-too-small': (d) =>
@@ -88,7 +96,7 @@ const wiresAndLines: Readonly<Record<string, Message>> = {
   'wire-other-kind': (d) =>
     `Long enough, but the plan is made for ${wireName(String(d.planned))}: choose ${wireName(String(d.wire))} as the wire, because insulation changes the length by 2 to 3 %.`,
   'wire-part': (d, f) =>
-    `Enough for the longest piece (${metres(d, f, 'longestM')}), not for all ${metres(d, f, 'neededM')}.`,
+    `Enough for the longest piece, ${metres(d, f, 'longestM')}, not for all pieces, ${metres(d, f, 'neededM')}.`,
   'wire-return': (d, f) =>
     `Too short for the radiator, but enough for a radial or the counterpoise of ${metres(d, f, 'pieceM')}.`,
   'wire-too-short': (d, f) =>

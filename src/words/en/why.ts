@@ -57,7 +57,7 @@ const antennaChoke: Readonly<Record<string, Message>> = {
   'choke-off-centre': (d, f) =>
     `${ohms(d, f)} or more, ${metres(d, f, 'distanceM')} below the transformer: off the centre the shield stands at some hundreds of volts, and the transformer does not stop that. Anywhere from ${f.length(0.3)} to ${f.length(1)} differs by 3 dB at most.`,
   'choke-off-centre-heat': (d, f) =>
-    `This is hard work for a choke: on ${band(d)} about ${figure(d, f, 'heatW')} W of heat at ${figure(d, f, 'averageW')} W average in 5 kΩ. 10 kΩ halves it, 1 kΩ doubles it. Let it cool, or use two cores.`,
+    `This is hard work for a choke: on ${band(d)} about ${figure(d, f, 'heatW')} W of heat at ${figure(d, f, 'averageW')} W average in 5 kΩ. 10 kΩ takes two fifths off that, 1 kΩ doubles it. Give it air and more core, or lower the power.`,
   'choke-end-fed': (d, f) =>
     `${ohms(d, f)} or more, ${metres(d, f, 'distanceM')} down the coax, one twentieth of the wave on ${band(d)}: the coax above it is the counterpoise and ends here. Up to about ${figure(d, f, 'heatW')} W of heat at your power.`,
   'choke-end-fed-more-room': (d, f) =>
@@ -71,7 +71,7 @@ const antennaChoke: Readonly<Record<string, Message>> = {
   'choke-non-resonant-shield': (d, f) =>
     `${ohms(d, f)} or more, ${metres(d, f, 'distanceM')} down the coax, because the coax above it is all the wire works against. Better: counterpoise wires at the box and the choke there. On 80 m this choke can take most of the power.`,
   'choke-vertical': (d, f) =>
-    `At the base, ${ohms(d, f)} or more: otherwise the outside of the coax is one more radial, and it leads into the house. More ohms bring nothing here.`,
+    `At the base, ${ohms(d, f)} or more: otherwise the outside of the coax is one more radial, and it leads into the house.${Number(d.ohm) > 1000 ? '' : ' More ohms bring nothing here.'}`,
   'choke-vertical-radials':
     'Join the shield to the radials at the base; the choke goes on the house side of that joint.',
   'choke-vertical-no-radials':
@@ -133,6 +133,8 @@ const lines: Readonly<Record<string, Message>> = {
     `${metres(d, f, 'lengthM')} of it tunes more easily than ${metres(d, f, 'toldM')}: one leg plus line then stays away from a half-wave on every band.`,
   'line-open-after-tuner':
     'The tuner at the feed point makes 50 Ω, so coax belongs after it. Open-wire line here turns the 50 Ω into something else again.',
+  'line-inside':
+    'Inside it carries nothing on its outside any more, as long as the choke at the entry stays the last thing outdoors. Keep it away from mains and computer leads.',
   'line-jumper': (d, f) =>
     `${metres(d, f, 'lengthM')} of thick coax from choke to tuner, shorter if the room allows and never more than ${f.length(5)}: the SWR on this piece is high.`,
 };
