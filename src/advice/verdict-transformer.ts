@@ -19,7 +19,7 @@ type TwoInOne = Extract<PartOnHand, { part: 'two-in-one' }>;
 const SAME_SWR = 1.35;
 /** Still usable, at a cost that is named. */
 const NEAR_SWR = 1.6;
-export const TWO_IN_ONE_W = 25;
+const TWO_IN_ONE_W = 25;
 
 export function judgeTransformer(part: Transformer, facts: Facts, chain: readonly Link[]): Judged {
   if (part.ratio === 1) return judgeOneToOne(part, chain);

@@ -4,14 +4,14 @@ import { chokePlacesOf } from '../../src/advice/chain/choke-places';
 import { whyCodes } from '../../src/advice/chain/why-codes';
 import { needsOf } from '../../src/advice/needs';
 import type { Answers } from '../../src/design/answers';
-import { builds, buy, deviceNames } from '../../src/words/en/devices';
+import { boxNames, builds, buy, deviceNames } from '../../src/words/en/devices';
 import { why } from '../../src/words/en/why';
 import { createFormat } from '../../src/words/format';
 import { render } from '../../src/words/message';
 import { chokesOf, codesOf, deviceOf, devicesOf, partsOf } from './build-plan-parts';
 import { everyCombination } from './combinations';
 
-const home = { bands: ['40m'], shackEnd: 'radio' } as const;
+const home: Answers = { bands: ['40m'], shackEnd: 'radio' };
 const wide: Answers['bands'] = ['80m', '40m', '20m', '15m', '10m'];
 const chainFor = (answers: Partial<Answers>) => partsOf({ ...home, ...answers }).chain;
 
@@ -266,6 +266,7 @@ describe('every combination', () => {
       written(render(deviceNames[link.device] ?? '', { ratio: link.ratio ?? 0, line: link.line ?? '' }, format));
       if (link.build === null) continue;
       seen.build.add(link.build.code);
+      expect(boxNames[link.build.box]).toBeTruthy();
       written(render(builds[link.build.code] ?? '', link.build.data, format));
     }
     expect([...seen.buy].sort()).toEqual(Object.keys(buy).sort());

@@ -9,7 +9,7 @@ import { render } from '../../src/words/message';
 import { partsOf } from './build-plan-parts';
 import { everyCombination } from './combinations';
 
-const base = { bands: ['80m'], shackEnd: 'radio' } as const;
+const base: Answers = { bands: ['80m'], shackEnd: 'radio' };
 const ids = (answers: Partial<Answers>): string[] =>
   disputesOf(partsOf({ ...base, ...answers }).facts).map(({ id }) => id);
 

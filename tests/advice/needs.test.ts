@@ -3,8 +3,8 @@ import { nearestTradeRatio, needsOf, swrBehind } from '../../src/advice/needs';
 import type { Answers } from '../../src/design/answers';
 import { partsOf } from './build-plan-parts';
 
-const base = { bands: ['40m'], shackEnd: 'radio' } as const;
-const several = { bands: ['80m', '40m', '20m', '10m'] } as const;
+const base: Answers = { bands: ['40m'], shackEnd: 'radio' };
+const several: Partial<Answers> = { bands: ['80m', '40m', '20m', '10m'] };
 
 // House positions and the trade's table of feed points; common practice, no one source.
 const table: [title: string, answers: Partial<Answers>, balance: boolean, ratio: number | null][] = [

@@ -7,7 +7,7 @@ import { render } from '../../src/words/message';
 import { partsOf } from './build-plan-parts';
 import { everyCombination } from './combinations';
 
-const base = { bands: ['40m'], shackEnd: 'radio' } as const;
+const base: Answers = { bands: ['40m'], shackEnd: 'radio' };
 const codes = (answers: Partial<Answers>): string[] => {
   const { facts, chain } = partsOf({ ...base, ...answers });
   return notNeededOf(facts, chain).map(({ code }) => code);

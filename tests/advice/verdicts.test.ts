@@ -8,7 +8,7 @@ import { render } from '../../src/words/message';
 import { partsOf } from './build-plan-parts';
 import { everyCombination } from './combinations';
 
-const base = { bands: ['80m', '40m', '20m'], shackEnd: 'radio', mode: 'voice' } as const;
+const base: Answers = { bands: ['80m', '40m', '20m'], shackEnd: 'radio', mode: 'voice' };
 const judge = (part: PartOnHand, answers: Partial<Answers>) => {
   const { facts, chain, dimensions } = partsOf({ ...base, ...answers, onHand: [part] });
   return verdictsOf(facts, chain, dimensions)[0]!;

@@ -49,7 +49,8 @@ function offCentreWhy(facts: Facts, ohm: number, distanceM: number): readonly Re
 function endFedWhy(facts: Facts, ohm: number, distanceM: number): readonly Reason[] {
   const [{ band, wavelengthM }] = facts.bands;
   const { returnPath, feedLineLengthM } = facts.settled;
-  const heatW = heatShare.endFedChoke[figureBand(band)] * keyedAverageW(facts);
+  const share = Math.max(...facts.bands.map((wanted) => heatShare.endFedChoke[figureBand(wanted.band)]));
+  const heatW = share * keyedAverageW(facts);
   const data = { ohm, distanceM, band, heatW };
   if (distanceM === 0) return [computed('choke-at-box', data)];
   if (distanceM >= feedLineLengthM) return [computed('choke-end-fed-short-line', data)];
