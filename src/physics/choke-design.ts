@@ -11,10 +11,11 @@ import { InputError } from '../base/input-error';
 import { type Core, type CoreId, coreIds, coreOf } from '../catalog/cores';
 import { muAt } from '../catalog/ferrites';
 import { withCapacitance } from './choke';
-import { bendUse, evaluateChoke, neededOhm, RISE_LIMIT_K, riseUse, TAIL_M } from './choke-evaluate';
+import { bendUse, evaluateChoke, neededOhm, TAIL_M } from './choke-evaluate';
+import { cablePowerUse, cableRiseK } from './choke-heat';
 import type { ChokeBuild, ChokeChoice, ChokeDesign, ChokeNeed } from './choke-need';
 import { conductorLengthM, turnLengthM, turnsThatFit } from './conductor-on-core';
-import { heatForRiseW } from './core-heat';
+import { RISE_LIMIT_K, temperatureRiseK } from './core-heat';
 import { byWeight, least } from './least';
 import { stackMassKg, stackSurfaceM2, windingImpedance } from './toroid';
 import { turnToTurnF, windingFactor } from './winding-capacitance';
@@ -34,8 +35,9 @@ interface Stack {
   readonly rows: number;
   readonly r: Float64Array;
   readonly x: Float64Array;
-  /** Steady heat that brings this stack to the rise limit, W. */
-  readonly heatLimitW: number;
+  readonly surfaceM2: number;
+  /** Rise that the power through the cable makes by itself, K. */
+  readonly cableRiseK: readonly number[];
 }
 
 interface Candidate {
@@ -108,7 +110,6 @@ function search(
 function excessOf(need: ChokeNeed, stack: Stack, rows: readonly number[], worth: number): number {
   const { points } = need;
   let excess = 0;
-  let hottestW = 0;
   for (let p = 0; p < points.length; p++) {
     let r = 0;
     let x = 0;
@@ -123,11 +124,8 @@ function excessOf(need: ChokeNeed, stack: Stack, rows: readonly number[], worth:
     const source = points[p]?.source ?? null;
     if (source !== null) {
       const amps2 = source.openV ** 2 / ((r + source.impedance.re) ** 2 + (x + source.impedance.im) ** 2);
-      const heatW = amps2 * hottest * need.averageFactor;
-      if (heatW > hottestW) {
-        hottestW = heatW;
-        excess = Math.max(excess, riseUse(heatW, stack.heatLimitW));
-      }
+      const coreRiseK = temperatureRiseK(amps2 * hottest * need.averageFactor, stack.surfaceM2, need.housing);
+      excess = Math.max(excess, (coreRiseK + (stack.cableRiseK[p] as number)) / RISE_LIMIT_K);
     }
     if (excess > worth) return excess;
   }
@@ -149,12 +147,14 @@ function stacksOf(need: ChokeNeed, cores: readonly CoreId[]): Stack[] {
     if (need.mixes !== undefined && !need.mixes.includes(core.mix)) continue;
     const oneTurn = need.points.map(({ hz }) => windingImpedance(core, 1, 1, muAt(core.mix, hz), hz));
     need.conductors.forEach((conductor, conductorRank) => {
+      if (cablePowerUse(need, conductor) > 1) return;
+      const risesK = need.points.map(({ hz }) => cableRiseK(need, conductor, hz));
       for (let count = 1; count <= MAX_STACK; count++) {
         const rows = Math.min(MAX_TURNS, turnsThatFit(core, conductor.outerM)) - FEWEST_TURNS + 1;
         if (rows < 1 || bendUse(core, count, conductor) > 1) continue;
-        const heatLimitW = heatForRiseW(RISE_LIMIT_K, stackSurfaceM2(core, count), need.housing);
+        const surfaceM2 = stackSurfaceM2(core, count);
         const table = impedances(need, core, count, conductor, oneTurn, rows);
-        found.push({ core, count, conductor, conductorRank, rows, heatLimitW, ...table });
+        found.push({ core, count, conductor, conductorRank, rows, surfaceM2, cableRiseK: risesK, ...table });
       }
     });
   }

@@ -1,7 +1,7 @@
 /**
  * One choke on one need: impedance with its band of uncertainty, duty, heat, band by band, and which limit it misses.
  *
- * Limits used: 40 K of rise (makers' usual figure for free air), and the bend that wound-conductor.ts allows the cable.
+ * Limits used: 40 K of rise (makers' usual figure for free air), the cable's power rating, and the bend that wound-conductor.ts allows the cable.
  */
 import { magnitude } from '../base/complex';
 import type { Bead } from '../catalog/beads';
@@ -9,15 +9,15 @@ import { coreOf, type Mix, type RingSize } from '../catalog/cores';
 import { muAt } from '../catalog/ferrites';
 import { type AirCoil, coilBand, coilCableM } from './air-coil';
 import { bandsInSeries, beadsBand, chokeBand, chokeDuty, type ImpedanceBand, isMostlyReactive } from './choke';
+import { cablePowerUse, chokeThermal } from './choke-heat';
 import type { ChokeBuild, ChokeDesign, ChokeNeed, ChokePoint, ChokeResult, ChokeShortfall } from './choke-need';
 import { bendRadiusM, conductorLengthM, turnsThatFit } from './conductor-on-core';
-import { heatForRiseW, RISE_EXPONENT, temperatureRiseK } from './core-heat';
+import { RISE_LIMIT_K } from './core-heat';
 import { permeabilityTolerance } from './core-tolerance';
 import { powerByMode } from './mode-power';
 import { stackMassKg, stackSurfaceM2 } from './toroid';
-import type { WindingMaterial } from './wound-conductor';
+import { throughLossDbPerM, type WindingMaterial } from './wound-conductor';
 
-export const RISE_LIMIT_K = 40;
 /** Cable left at each end of a winding. */
 export const TAIL_M = 0.15;
 
@@ -27,6 +27,7 @@ interface Body {
   readonly hottestROhm: readonly number[];
   readonly surfaceM2: number | null;
   readonly massKg: number;
+  readonly conductor: WindingMaterial;
   readonly conductorLengthM: number;
   readonly limits: Readonly<Partial<Record<ChokeShortfall, number>>>;
 }
@@ -48,6 +49,7 @@ export function evaluateChoke(need: ChokeNeed, build: ChokeBuild): ChokeDesign {
     hottestROhm: parts.map((bands) => Math.max(...bands.map((band) => band.nominal.re))),
     surfaceM2: stackSurfaceM2(core, count),
     massKg: stackMassKg(core, count * turns.length) + lengthM * conductor.massKgPerM,
+    conductor,
     conductorLengthM: lengthM,
     limits: {
       bend: bendUse(core, count, conductor),
@@ -74,6 +76,7 @@ export function evaluateBeads(
     hottestROhm: bands.map((band) => band.nominal.re / count),
     surfaceM2: stackSurfaceM2(size, 1),
     massKg: stackMassKg(size, count) + lengthM * cable.massKgPerM,
+    conductor: cable,
     conductorLengthM: lengthM,
     limits: { 'does-not-fit': cable.outerM <= size.insideDiameterM ? 0 : Number.POSITIVE_INFINITY },
   });
@@ -87,6 +90,7 @@ export function evaluateCoil(need: ChokeNeed, coil: AirCoil, cable: WindingMater
     hottestROhm: need.points.map(() => 0),
     surfaceM2: null,
     massKg: lengthM * cable.massKgPerM,
+    conductor: cable,
     conductorLengthM: lengthM,
     limits: { bend: (cable.leastWoundRadiusM ?? 0) / (coil.diameterM / 2) },
   });
@@ -95,9 +99,6 @@ export function evaluateCoil(need: ChokeNeed, coil: AirCoil, cable: WindingMater
 /** |Z| that a band asks for: more from a choke that is mostly reactance. */
 export const neededOhm = (need: ChokeNeed, rOhm: number, xOhm: number): number =>
   isMostlyReactive(rOhm, xOhm) ? Math.max(need.minimumOhm, need.reactiveMinimumOhm) : need.minimumOhm;
-
-/** Part of the allowed rise that `heatW` uses where `limitW` is the heat at the limit. */
-export const riseUse = (heatW: number, limitW: number): number => (heatW / limitW) ** RISE_EXPONENT;
 
 /** Part used of the tightest bend allowed; 0 for wire. */
 export const bendUse = (core: RingSize, count: number, { outerM, leastWoundRadiusM }: WindingMaterial): number =>
@@ -112,6 +113,7 @@ function judge(need: ChokeNeed, body: Body): ChokeResult {
       impedance,
       isReactive: isMostlyReactive(impedance.nominal.re, impedance.nominal.im),
       neededOhm: neededOhm(need, impedance.nominal.re, impedance.nominal.im),
+      lossDb: throughLossDbPerM(body.conductor, hz) * body.conductorLengthM,
       voltageV: duty?.voltageV ?? null,
       currentA: duty?.currentA ?? null,
       heatW: duty === null ? null : duty.heatW * need.averageFactor,
@@ -119,12 +121,13 @@ function judge(need: ChokeNeed, body: Body): ChokeResult {
   });
   const misses = (of: ChokePoint[]): number =>
     Math.max(0, ...of.map((point) => point.neededOhm / magnitude(point.impedance.nominal)));
-  const thermal = heat(need, body, points);
+  const thermal = thermalOf(need, body, points);
   const uses: Readonly<Partial<Record<ChokeShortfall, number>>> = {
     ...body.limits,
     impedance: misses(points.filter((point) => !point.isReactive)),
     reactive: misses(points.filter((point) => point.isReactive)),
     heat: thermal.riseK === null ? 0 : thermal.riseK / RISE_LIMIT_K,
+    'cable-power': cablePowerUse(need, body.conductor),
   };
   return {
     points,
@@ -140,18 +143,18 @@ function judge(need: ChokeNeed, body: Body): ChokeResult {
 
 type Thermal = Pick<ChokeResult, 'riseK' | 'continuousW' | 'safePowerW' | 'safePowerByMode'>;
 
-/** Heat of the hottest core over the bands that have a source. */
-function heat(need: ChokeNeed, { surfaceM2, hottestROhm }: Body, points: readonly ChokePoint[]): Thermal {
+/** Heat of the hottest core over the bands that have a source, and of the cable around it. */
+function thermalOf(
+  need: ChokeNeed,
+  { surfaceM2, hottestROhm, conductor }: Body,
+  points: readonly ChokePoint[],
+): Thermal {
   const amps = points.map((point) => point.currentA);
   if (surfaceM2 === null || amps.every((a) => a === null)) {
     return { riseK: null, continuousW: null, safePowerW: null, safePowerByMode: null };
   }
-  const keyedW = Math.max(...amps.map((a, i) => (a ?? 0) ** 2 * (hottestROhm[i] ?? 0)));
-  const continuousW = (need.powerW * heatForRiseW(RISE_LIMIT_K, surfaceM2, need.housing)) / keyedW;
-  return {
-    riseK: temperatureRiseK(keyedW * need.averageFactor, surfaceM2, need.housing),
-    continuousW,
-    safePowerW: continuousW / need.averageFactor,
-    safePowerByMode: powerByMode(continuousW),
-  };
+  const coreHeatW = amps.map((a, i) => (a ?? 0) ** 2 * (hottestROhm[i] ?? 0) * need.averageFactor);
+  const { riseK, continuousW } = chokeThermal(need, conductor, surfaceM2, coreHeatW);
+  const safePowerW = continuousW / need.averageFactor;
+  return { riseK, continuousW, safePowerW, safePowerByMode: powerByMode(continuousW) };
 }

@@ -31,7 +31,7 @@ export interface ChokeBuild {
   readonly conductor: WindingMaterial;
 }
 
-export const chokeShortfalls = ['impedance', 'reactive', 'heat', 'bend', 'does-not-fit'] as const;
+export const chokeShortfalls = ['impedance', 'reactive', 'heat', 'cable-power', 'bend', 'does-not-fit'] as const;
 export type ChokeShortfall = (typeof chokeShortfalls)[number];
 
 export interface ChokePoint {
@@ -40,6 +40,8 @@ export interface ChokePoint {
   readonly isReactive: boolean;
   /** What this band asks for, Ω: more when the choke is mostly reactance. */
   readonly neededOhm: number;
+  /** Matched loss of the cable in it. */
+  readonly lossDb: number;
   /** At the need's power: volts rms across, current through, heat on average. Null without a source. */
   readonly voltageV: number | null;
   readonly currentA: number | null;

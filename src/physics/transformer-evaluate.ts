@@ -8,7 +8,7 @@ import { complex } from '../base/complex';
 import { C0 } from '../base/constants';
 import { type Core, coreOf } from '../catalog/cores';
 import { ferrites, muAt } from '../catalog/ferrites';
-import { heatForRiseW, temperatureRiseK } from './core-heat';
+import { heatForRiseW, RISE_LIMIT_K, temperatureRiseK } from './core-heat';
 import { permeabilityTolerance } from './core-tolerance';
 import { LEAKAGE_FACTOR } from './leakage';
 import { swr } from './line';
@@ -27,7 +27,6 @@ import { fitsInHole, modelOf, WINDING_WIRE, WIRE, type Windings, windingsOf } fr
 
 export const MAX_LOSS_DB = 1;
 export const MAX_SWR = 1.6;
-export const RISE_LIMIT_K = 40;
 const MAX_WINDING_WAVELENGTHS = 0.25;
 const FLUX_PART = 0.5;
 /** Values that capacitors are sold in, pF. */

@@ -7,10 +7,15 @@
 import { InputError } from '../base/input-error';
 import { type CoaxId, coaxes, type FeedLineId, isOpenWireLine } from '../catalog/lines';
 import { type WireId, wires } from '../catalog/wires';
+import { lineDataOf, lineLimitsOf } from './catalogue-line';
 import type { WoundConductor } from './conductor-on-core';
+import { attenuationDbPer100M, DB_PER_NEPER } from './line';
+import { wireResistanceOhmPerM } from './skin-effect';
+import { twoWireZ0Ohm } from './two-wire-line';
 
 export interface WindingMaterial extends WoundConductor {
   readonly id: CoaxId | WireId;
+  readonly kind: 'coax' | 'wire' | 'pair';
   readonly massKgPerM: number;
   /** Smallest centre-line radius, m, by the maker and when wound on a core; null when the conductor bends as it likes. */
   readonly minBendRadiusM: number | null;
@@ -39,6 +44,7 @@ export function coaxToWind(id: CoaxId): WindingMaterial {
   const jacket = PE_JACKET_COAX.has(id) ? 2.3 : 3.5;
   return {
     id,
+    kind: 'coax',
     outerM: outerDiameterM.value,
     metalM: 2 * shieldRadiusM.value,
     epsilonR: ptfe ? 2.1 : jacket,
@@ -54,6 +60,7 @@ export function wireToWind(id: WireId): WindingMaterial {
   if (insulation === null) throw new InputError('bare-wire-cannot-be-wound', { wire: id });
   return {
     id,
+    kind: 'wire',
     outerM: diameterM.value + 2 * insulation.thicknessM.value,
     metalM: diameterM.value,
     epsilonR: insulation.epsilonR.value,
@@ -66,8 +73,39 @@ export function wireToWind(id: WireId): WindingMaterial {
 /** Two equal insulated wires side by side, wound as one flat ribbon: its width counts in the hole. */
 export function pairToWind(id: WireId): WindingMaterial {
   const one = wireToWind(id);
-  return { ...one, outerM: 2 * one.outerM, metalM: one.outerM + one.metalM, massKgPerM: 2 * one.massKgPerM };
+  return {
+    ...one,
+    kind: 'pair',
+    outerM: 2 * one.outerM,
+    metalM: one.outerM + one.metalM,
+    massKgPerM: 2 * one.massKgPerM,
+  };
 }
+
+/**
+ * Matched loss of what passes through the winding, dB per m: coax by its own attenuation, a pair by the skin resistance of its wires on its own Z0.
+ * Source of the second: Pozar, Microwave Engineering, 4th ed., §2.7. One wire alone carries nothing through: zero.
+ */
+export function throughLossDbPerM(material: WindingMaterial, hz: number): number {
+  if (isCoax(material.id)) return attenuationDbPer100M(lineDataOf(coaxes[material.id]), hz) / 100;
+  if (material.kind === 'wire') return 0;
+  const { diameterM, conductivitySPerM } = wires[material.id];
+  const one = wireToWind(material.id);
+  const ohmPerM = 2 * wireResistanceOhmPerM(hz, diameterM.value, conductivitySPerM.value);
+  return (DB_PER_NEPER * ohmPerM) / (2 * twoWireZ0Ohm(one.outerM, one.metalM, one.epsilonR));
+}
+
+/** Part used of the cable's power rating by `averageW` on a matched line; 0 for wire, whose loss counts as heat elsewhere. */
+export function throughPowerUse({ id }: WindingMaterial, hz: number, averageW: number): number {
+  if (!isCoax(id)) return 0;
+  const { powerW, ratedAtHz } = lineLimitsOf(coaxes[id]);
+  const line = lineDataOf(coaxes[id]);
+  return powerW === null
+    ? 0
+    : (averageW * attenuationDbPer100M(line, hz)) / attenuationDbPer100M(line, ratedAtHz) / powerW;
+}
+
+const isCoax = (id: CoaxId | WireId): id is CoaxId => id in coaxes;
 
 /**
  * What to offer a choke's winding: the feed line itself, then the fluoropolymer coaxes that bend and stand heat; for open lines a wire pair, the

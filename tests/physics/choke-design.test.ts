@@ -3,8 +3,9 @@ import { complex, magnitude } from '../../src/base/complex';
 import { beads } from '../../src/catalog/beads';
 import { closeWound } from '../../src/physics/air-coil';
 import { designChoke } from '../../src/physics/choke-design';
-import { evaluateBeads, evaluateChoke, evaluateCoil, RISE_LIMIT_K } from '../../src/physics/choke-evaluate';
+import { evaluateBeads, evaluateChoke, evaluateCoil } from '../../src/physics/choke-evaluate';
 import type { ChokeDesign, ChokeNeed } from '../../src/physics/choke-need';
+import { RISE_LIMIT_K } from '../../src/physics/core-heat';
 import { coaxToWind, pairToWind } from '../../src/physics/wound-conductor';
 
 const bandsHz = [3.65e6, 7.1e6, 14.15e6, 28.5e6];
@@ -82,6 +83,24 @@ describe('design search', () => {
 
   test('thick cable that no ring bends gets no answer', () => {
     expect(designChoke(need(1000, { conductors: [coaxToWind('foam-15mm')] })).fewestCores).toBeNull();
+  });
+
+  // Common practice, no source: 2.5 mm fluoropolymer coax to about 100 W of carrier at HF, 5 mm coax to 300 or 400 W.
+  test('cable that the power would overheat is passed over', () => {
+    const conductors = [coaxToWind('rg-316'), coaxToWind('rg-400')];
+    expect(met(designChoke(need(1000, { conductors, powerW: 50 })).fewestCores).conductor.id).toBe('rg-316');
+    expect(met(designChoke(need(1000, { conductors, powerW: 250 })).fewestCores).conductor.id).toBe('rg-400');
+    const build = { core: 'ft240-31', count: 1, turns: [10], conductor: coaxToWind('rg-58') } as const;
+    expect(evaluateChoke(need(1000, { powerW: 150 }), build).shortfalls).not.toContain('cable-power');
+    expect(evaluateChoke(need(1000, { powerW: 800 }), build).shortfalls).toContain('cable-power');
+  });
+
+  test('thin cable costs more on the way through than thick', () => {
+    const lossOf = (conductor: ReturnType<typeof coaxToWind>): number =>
+      evaluateChoke(need(1000), { core: 'ft240-31', count: 1, turns: [10], conductor }).points[3]?.lossDb ?? Number.NaN;
+    expect(lossOf(coaxToWind('rg-316'))).toBeGreaterThan(lossOf(coaxToWind('rg-400')));
+    expect(lossOf(pairToWind('ptfe-awg22'))).toBeGreaterThan(0);
+    expect(lossOf(pairToWind('ptfe-awg22'))).toBeLessThan(0.2);
   });
 
   test('a pair of wires does for open-wire line', () => {

@@ -3,11 +3,12 @@ import { describe, expect, test } from 'vitest';
 import { complex, magnitude } from '../../src/base/complex';
 import { type CoreId, coreIds, coreOf } from '../../src/catalog/cores';
 import { muAt } from '../../src/catalog/ferrites';
+import { RISE_LIMIT_K } from '../../src/physics/core-heat';
 import { autoPart, multifilarLeakageH, spacedLeakageH } from '../../src/physics/leakage';
 import { gamma, swr } from '../../src/physics/line';
 import { type TransformerModel, throughIdeal, transformerState } from '../../src/physics/transformer';
 import { designTransformer, secondaryTurnsFor } from '../../src/physics/transformer-design';
-import { evaluateTransformer, MAX_LOSS_DB, MAX_SWR, RISE_LIMIT_K } from '../../src/physics/transformer-evaluate';
+import { evaluateTransformer, MAX_LOSS_DB, MAX_SWR } from '../../src/physics/transformer-evaluate';
 import type { TransformerDesign, TransformerNeed } from '../../src/physics/transformer-need';
 import { wireToWind } from '../../src/physics/wound-conductor';
 
