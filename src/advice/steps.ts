@@ -23,6 +23,7 @@ export const stepGates = {
   mark: ['raise'],
   measure: ['site'],
   trim: ['raise'],
+  'set-tuner': ['transmit'],
   'transmit-test': ['transmit'],
   leave: ['leave'],
   storm: ['storm'],
@@ -164,7 +165,7 @@ function tuning({ facts, cuts }: Plan): Draft[] {
     bands: facts.bands.map(({ band }) => band).join(' '),
   };
   const trimmed = cuts.some(({ stopRule }) => stopRule.code === 'stop-at-dip');
-  if (!trimmed) return [inside('measure', 'measure-tuner', data)];
+  if (!trimmed) return [inside('set-tuner', 'set-tuner', data)];
   return [inside('measure', 'measure-dip', data), inside('trim', 'trim', data)];
 }
 

@@ -41,6 +41,7 @@ export const stepNames: Readonly<Record<string, string>> = {
   mark: 'Mark ropes and ends',
   measure: 'Measure',
   trim: 'Trim',
+  'set-tuner': 'Set the tuner',
   'transmit-test': 'Test on low power',
   leave: 'Take it down and leave',
   storm: 'When a storm comes',
@@ -101,11 +102,11 @@ export const steps: Readonly<Record<string, Message>> = {
   mark: 'Flag ropes, guys and low wire ends with bright streamers. Check that ends hang out of reach.',
   'measure-dip': (d, f) =>
     `Measure at the radio end of the coax, with everything connected and people away. Find the dip nearest ${f.number(Number(d.focusMHz), 4)} MHz and note it. Then look at each band: ${bandList(d)}.`,
-  'measure-tuner': (d) =>
+  'set-tuner': (d) =>
     `Set the tuner on each band with the lowest power that lets it work: ${bandList(d)}. Note the settings. There is nothing to trim.`,
   trim: 'Enter the dip on Trim. Lower, fold what it says, raise, measure again. Stop when it says stop.',
   'transmit-test': (d, f) =>
-    `Send with ${f.number(Number(d.firstW))} W for ten seconds on each band. Slide a hand along the insulated coax near the radio: the reading must not move. Then go up to ${f.number(Number(d.powerW))} W. If the SWR climbs, stop and let the cores cool.`,
+    `Send with ${f.number(Number(d.firstW))} W for ten seconds on each band. If the SWR wanders when the coax is moved, the coax is sending too: check the chokes. Then go up to ${f.number(Number(d.powerW))} W. If the SWR climbs, stop and let the cores cool.`,
   leave: 'Disconnect the radio. Look up again, lower the antenna, and count every part back into the bag.',
   'storm-home':
     'Unplug the coax before a storm is near and leave its end outside or on the earthed plate. At the first thunder touch nothing.',

@@ -1,0 +1,118 @@
+/** What each device of the chain is made of, or the device itself where the operator owns one that fits or it is bought whole. */
+import { coaxIds } from '../catalog/lines';
+import type { Dimensions } from './dimensions';
+import type { Facts } from './facts';
+import type { BuildFinding, Data, Link, Part, Said } from './finding';
+import { type Drawer, partLine, say } from './part-line';
+import { verdictsOf } from './verdicts';
+
+/** Bond from the arrester to the main earth when nobody measured it, m; it should be as short as the wall allows. */
+const BOND_M = 3;
+/** Resistors in series across the feed line, for voltage and heat. Common practice. */
+const DRAIN_RESISTORS = 3;
+
+export function deviceParts(facts: Facts, dimensions: Dimensions, chain: readonly Link[], drawer: Drawer): Part[] {
+  const owned = ownedDevices(facts, dimensions, chain);
+  return chain.flatMap((link) => {
+    if (owned.has(link)) return [whole(link, 1)];
+    if (link.build !== null) return wound(link, link.build, drawer, facts);
+    if (link.device === 'arrester') return arresterParts(facts, link);
+    return link.device === 'tuner' ? [whole(link, link.buy.code === 'buy-nothing' ? 1 : 0)] : [];
+  });
+}
+
+/** Devices that a part on hand fits, each part used once. */
+function ownedDevices(facts: Facts, dimensions: Dimensions, chain: readonly Link[]): Set<Link> {
+  const owned = new Set<Link>();
+  for (const { part, verdict } of verdictsOf(facts, chain, dimensions)) {
+    const kind = facts.settled.onHand[part]?.part;
+    if (verdict !== 'fits' || kind === undefined) continue;
+    const device = kind === 'transformer' || kind === 'two-in-one' ? 'transformer' : 'choke';
+    if (kind === 'core' || kind === 'wire' || kind === 'line') continue;
+    const link = chain.find((each) => each.device === device && !owned.has(each));
+    if (link !== undefined) owned.add(link);
+  }
+  return owned;
+}
+
+const placeOf = ({ device, at, ratio, distanceM }: Link): Said =>
+  say('for-device', { device, at, ratio: ratio ?? 0, distanceM: distanceM ?? 0 });
+
+const whole = (link: Link, have: number): Part =>
+  partLine({
+    item: say(`device-${link.device}`, { ratio: link.ratio ?? 0, kind: link.kind ?? '' }),
+    quantity: 1,
+    have,
+    for: placeOf(link),
+    where: link.device === 'tuner' ? 'radio' : 'made',
+  });
+
+function wound(link: Link, build: BuildFinding, drawer: Drawer, { settled }: Facts): Part[] {
+  const place = placeOf(link);
+  const electrical = (
+    item: Said,
+    quantity: number,
+    more: { unit?: Part['unit']; have?: number; or?: Said } = {},
+  ): Part => partLine({ item, quantity, for: place, where: 'electrical', ...more });
+  const parts: Part[] = [];
+  if (build.core !== null) {
+    const count = build.count ?? 1;
+    const or = ringSubstitute(link, build.core);
+    parts.push(electrical(say('ring', { core: build.core }), count, { have: drawer.takeRings(build.core, count), or }));
+  }
+  if (build.conductor !== null && build.conductorLengthM !== null) {
+    const coax = coaxIds.some((id) => id === build.conductor);
+    const item = say(coax ? 'winding-coax' : 'winding-wire', { conductor: build.conductor });
+    parts.push(
+      electrical(item, build.conductorLengthM, { unit: 'metre', or: say(coax ? 'or-thin-coax' : 'or-enamelled') }),
+    );
+  }
+  if (build.capacitorPf !== null)
+    parts.push(electrical(say('capacitor', capacitorData(build.capacitorPf, settled.powerW)), 1));
+  const sockets = link.device === 'transformer' ? 1 : 2;
+  return [
+    ...parts,
+    electrical(say('box', { box: build.box }), 1, { or: say('or-junction-box') }),
+    electrical(say('coax-socket'), sockets, { or: say('or-bnc') }),
+  ];
+}
+
+const capacitorData = (capacitorPf: number, powerW: number): Data => ({ capacitorPf, kilovolts: powerW > 200 ? 3 : 1 });
+
+/** Mix 31 and 43 stand in for each other, within the bands each is good for. */
+function ringSubstitute({ device }: Link, core: string): Said {
+  if (device === 'choke') return say(core.endsWith('-31') ? 'or-mix-43' : 'or-mix-31');
+  return say(core.endsWith('-43') ? 'or-mix-52' : 'or-mix-43-transformer');
+}
+
+function arresterParts({ lineKind }: Facts, link: Link): Part[] {
+  const place = placeOf(link);
+  return [
+    partLine({ item: say(`arrester-${lineKind}`), quantity: 1, for: place, where: 'electrical' }),
+    partLine({
+      item: say('bond-wire'),
+      quantity: BOND_M,
+      unit: 'metre',
+      for: place,
+      or: say('or-thicker-bond'),
+      where: 'electrical',
+    }),
+    partLine({ item: say('earth-clamp'), quantity: 1, for: place, where: 'electrical' }),
+  ];
+}
+
+/** Wires with no path to ground of their own: no transformer, and no closed loop of wire. Portable stations short the plug by hand. */
+export function drainParts({ system, settled }: Facts, chain: readonly Link[]): Part[] {
+  const closed = system === 'full-wave-loop' || system === 'folded-dipole';
+  const transformed = chain.some(({ device }) => device === 'transformer');
+  if (closed || transformed || settled.indoors || settled.station === 'portable') return [];
+  return [
+    partLine({
+      item: say('drain-resistor'),
+      quantity: DRAIN_RESISTORS,
+      for: say('for-drain'),
+      or: say('or-drain-choke'),
+      where: 'electrical',
+    }),
+  ];
+}

@@ -1,0 +1,93 @@
+/** The shopping list: trade sizes and mixes, no brands. Data: the numbers named in advice/parts and its neighbours. */
+import type { Format } from '../format';
+import type { Data, Message } from '../message';
+import { render } from '../message';
+import { deviceNames, placeNames } from './devices';
+import { coreName, lineName, wireName } from './names';
+
+const conductorName = (d: Data): string => {
+  const id = String(d.conductor);
+  return lineName(id) === id ? wireName(id) : lineName(id);
+};
+/** Metres on a list stand before the item; feet follow it in brackets. */
+const also = (d: Data, f: Format): string => f.length(Number(d.metres));
+const ratio = (d: Data, f: Format): string => `${f.number(Number(d.ratio))}:1`;
+
+export const partItems: Readonly<Record<string, Message>> = {
+  wire: (d, f) => `wire: ${wireName(String(d.wire))}, ${also(d, f)}`,
+  'end-insulator': (d) => `end insulator, egg or long, for ${d.peakKilovolts} kV or more`,
+  'centre-insulator': 'centre insulator with strain relief',
+  spacer: 'spacer between the wires',
+  line: (d, f) => `${lineName(String(d.line))}, ${also(d, f)}`,
+  'coax-plug': (d) => `coax plug for ${lineName(String(d.line))}`,
+  'coax-socket': 'coax socket for the box',
+  'device-transformer': (d, f) => `${ratio(d, f)} transformer, ready made`,
+  'device-choke': '1:1 choke, ready made',
+  'device-tuner': 'tuner',
+  ring: (d) => coreName(String(d.core)),
+  'winding-coax': (d) => `thin coax to wind: ${conductorName(d)}`,
+  'winding-wire': (d) => `wire to wind: ${conductorName(d)}`,
+  capacitor: (d, f) =>
+    `capacitor ${f.number(Number(d.capacitorPf))} pF, mica or ceramic NP0, ${d.kilovolts} kV or more`,
+  box: 'weatherproof box with a hole at the bottom to breathe',
+  'arrester-coax': 'coax lightning arrester',
+  'arrester-open-wire': 'arrester for two wires, or a pair of spark gaps',
+  'bond-wire': 'bonding wire, 16 mm² (6 AWG), green and yellow',
+  'earth-clamp': 'clamp to the main earth',
+  'drain-resistor': 'resistor 330 kΩ, 2 W, high voltage type, in series',
+  rope: (d, f) => `polyester rope, 3 to 4 mm, UV-stable, ${also(d, f)}`,
+  'throw-line': (d, f) => `throw line, 2 mm, slippery, ${also(d, f)}`,
+  'throw-weight': 'throw weight, 200 to 400 g',
+  'end-weight': 'weight or elastic for an end tied to a tree',
+  pole: 'glass-fibre pole with guy ring',
+  stake: 'stake',
+  streamers: 'bright streamers for ropes and wire ends',
+  'marking-tape': 'bright tape for marks',
+  'sealing-tape': 'self-amalgamating tape',
+};
+
+export const partFor: Readonly<Record<string, Message>> = {
+  'for-radiator': 'the wire in the air',
+  'for-return': 'radials or counterpoise',
+  'for-line': 'the feed line',
+  'for-device': (d, f) => {
+    const name = render(deviceNames[String(d.device)] ?? '', d, f);
+    const place = placeNames[String(d.at)] ?? '';
+    const along =
+      d.at === 'along-line' && Number(d.distanceM) > 0 ? `, ${f.length(Number(d.distanceM))} from the feed point` : '';
+    return `${name} ${place}${along}`.trim();
+  },
+  'for-drain': 'static drain across the feed point',
+  'for-raising': 'raising it',
+  'for-marks': 'marks on wire and coax',
+  'for-sealing': 'plugs outdoors',
+};
+
+export const partSubstitutes: Readonly<Record<string, Message>> = {
+  'no-substitute': 'nothing else does it',
+  'or-other-wire': 'other copper wire from 1 mm²: change the wire in the plan, the length changes with it',
+  'or-any-wire': 'any insulated copper wire from 0.5 mm²',
+  'or-plastic-strip': 'a strip of thick polyethylene with smooth holes',
+  'or-plastic-tube': 'plastic tube, cut and slotted',
+  'or-other-coax': 'other 50 Ω coax of the same size or thicker',
+  'or-other-open-wire': 'another open-wire line: change it in the plan',
+  'or-bnc': 'BNC, up to 100 W',
+  'or-thin-coax': 'other 50 Ω coax thin enough to wind, PTFE inside',
+  'or-enamelled': 'enamelled wire, 1 mm, with PTFE tape round the ring',
+  'or-junction-box': 'any outdoor junction box that keeps rain out and lets heat out',
+  'or-mix-43': 'mix 43, same size, about as many turns: good from 40 m up, weak on 80 m',
+  'or-mix-31': 'mix 31, same size: better on 80 m, a little weaker on 10 m',
+  'or-mix-52': 'mix 52, same size: cooler, but two turns more on the line side and the rest in proportion',
+  'or-mix-43-transformer': 'mix 43, same size and turns: warmer at high power',
+  'or-thicker-bond': 'thicker, or flat copper strap; never thinner than your code asks',
+  'or-drain-choke': 'a static drain choke made for it',
+  'or-other-rope': 'any UV-stable rope that does not conduct',
+  'or-fishing-line': 'strong fishing line, with gloves',
+  'or-water-bottle': 'a small bottle filled with sand',
+  'or-elastic': 'elastic cord or a long spring',
+  'or-tree': 'a tree with a rope over it: then no guys',
+  'or-fence-post': 'a fence post or a tree trunk',
+  'or-bright-cloth': 'strips of bright cloth',
+  'or-any-tape': 'any tape you can see',
+  'or-pvc-tape': 'two layers of PVC tape, renewed each season',
+};
