@@ -11,12 +11,14 @@ import type { Mesh, Port } from './mesh';
 
 export interface PortVectors {
   readonly count: number;
+  /** The first so many ports, gaps and loads, can be driven; the rest, probes, are only read. */
+  readonly driven: number;
   readonly size: number;
   /** Column after column. */
   readonly values: Float64Array;
 }
 
-export function portVectors(mesh: Mesh, ports: readonly Port[]): PortVectors {
+export function portVectors(mesh: Mesh, ports: readonly Port[], driven: number): PortVectors {
   const size = mesh.unknownCount;
   const values = new Float64Array(size * ports.length);
   ports.forEach(({ element, startShare, endShare }, port) => {
@@ -29,32 +31,33 @@ export function portVectors(mesh: Mesh, ports: readonly Port[]): PortVectors {
       }
     }
   });
-  return { count: ports.length, size, values };
+  return { count: ports.length, driven, size, values };
 }
 
-/** Port admittances Y, row after row, re and im apart. */
+/** Current at each port (row) for a volt at each driven port (column), row after row, re and im apart. */
 export interface PortMatrix {
   readonly count: number;
+  readonly driven: number;
   readonly re: Float64Array;
   readonly im: Float64Array;
 }
 
-/** Y = PᵀX, with X the solutions for unit voltage at each port, column after column. */
+/** Y = PᵀX, with X the solutions for unit voltage at each driven port, column after column. */
 export function portAdmittance(vectors: PortVectors, xRe: Float64Array, xIm: Float64Array): PortMatrix {
-  const { count, size, values } = vectors;
-  const re = new Float64Array(count * count);
-  const im = new Float64Array(count * count);
+  const { count, driven, size, values } = vectors;
+  const re = new Float64Array(count * driven);
+  const im = new Float64Array(count * driven);
   for (let p = 0; p < count; p++) {
-    for (let q = 0; q < count; q++) {
-      for (let i = 0; i < size; i++) {
-        const share = values[p * size + i];
-        if (share === 0) continue;
-        re[p * count + q] += share * xRe[q * size + i];
-        im[p * count + q] += share * xIm[q * size + i];
+    for (let i = 0; i < size; i++) {
+      const share = values[p * size + i];
+      if (share === 0) continue;
+      for (let q = 0; q < driven; q++) {
+        re[p * driven + q] += share * xRe[q * size + i];
+        im[p * driven + q] += share * xIm[q * size + i];
       }
     }
   }
-  return { count, re, im };
+  return { count, driven, re, im };
 }
 
 export interface Excitation {
@@ -73,7 +76,7 @@ export interface PortState {
 
 /** Ports are in the order gaps, loads, probes. */
 export function excite(y: PortMatrix, { gapVolts, loadOhms }: Excitation): PortState {
-  const at = (p: number, q: number): Complex => complex(y.re[p * y.count + q], y.im[p * y.count + q]);
+  const at = (p: number, q: number): Complex => complex(y.re[p * y.driven + q], y.im[p * y.driven + q]);
   const gaps = gapVolts.length;
   const driven = (p: number): Complex =>
     gapVolts.reduce((sum: Complex, volts, g) => add(sum, multiply(at(p, g), volts)), complex(0));

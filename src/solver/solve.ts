@@ -2,24 +2,26 @@
  * One frequency, all results: feed impedance, probe currents, where the power goes, gain, near fields, and how far to trust them.
  * The error estimate is the change of impedance from a mesh of half the fineness, divided by 3: the method is of second order.
  */
-import { add, type Complex, complex, divide, magnitude, multiply, scale } from '../base/complex';
+import { type Complex, complex, divide, magnitude, multiply } from '../base/complex';
 import { C0 } from '../base/constants';
 import { type Currents, endCurrents, type FarGround, farField } from './far-field';
 import type { Geometry, PowerShare, Solution } from './geometry';
 import { reachWithPoints } from './ground-cache';
 import { soilPermittivity } from './ground-spectrum';
+import type { Kernels } from './kernels';
 import { fieldAt } from './near-field';
 import { type Excitation, excite, type PortState } from './ports';
+import { feedOf } from './prepared';
+import { ELEMENTS_PER_WAVE } from './sweep';
 import { makeSystem, type PortSolution, type System, sharedGround, solvePorts } from './system';
 import { wireImpedanceOhmPerM } from './wire-impedance';
 
 export interface SolveOptions {
   readonly mesh?: 'default' | 'fine';
+  readonly kernels?: Kernels | undefined;
   /** A clock in milliseconds, if the time taken is to be told. */
   readonly clock?: () => number;
 }
-
-export const ELEMENTS_PER_WAVE = { coarse: 20, default: 40, fine: 80 } as const;
 
 export function solve(geometry: Geometry, options: SolveOptions = {}): Solution {
   const clock = options.clock ?? (() => 0);
@@ -27,16 +29,17 @@ export function solve(geometry: Geometry, options: SolveOptions = {}): Solution 
   const frequencyHz = geometry.frequencyMHz * 1e6;
   const mesh = options.mesh ?? 'default';
   const system = makeSystem(geometry, ELEMENTS_PER_WAVE[mesh], frequencyHz);
-  const ports = solvePorts(system, frequencyHz);
+  const ports = solvePorts(system, frequencyHz, options.kernels);
   const excitation = excitationOf(geometry, system);
   const state = excite(ports.y, excitation);
-  const { impedance, feedCurrent } = feedOf(state, excitation);
+  const { impedance, current: feedCurrent } = feedOf(state.currents, excitation.gapVolts);
   const currents = wholeCurrents(system, ports, state);
   const inputW = inputPowerW(state, excitation);
   const far = farField(system.plan, currents, (2 * Math.PI * frequencyHz) / C0, farGround(geometry));
   const share = powerShare(geometry, system, currents, state, excitation, inputW, far.radiatedW);
   const coarser = makeSystem(geometry, ELEMENTS_PER_WAVE[mesh] / 2, frequencyHz);
-  const coarse = feedOf(excite(solvePorts(coarser, frequencyHz).y, excitation), excitation).impedance;
+  const coarseState = excite(solvePorts(coarser, frequencyHz, options.kernels).y, excitation);
+  const coarse = feedOf(coarseState.currents, excitation.gapVolts).impedance;
   const errorEstimate = relativeDifference(coarse, impedance) / 3;
   return {
     impedance: { r: impedance.re, x: impedance.im },
@@ -56,14 +59,6 @@ export function solve(geometry: Geometry, options: SolveOptions = {}): Solution 
 export function excitationOf(geometry: Geometry, system: System): Excitation {
   const loadOhms = (geometry.loads ?? []).map(({ impedance }) => complex(impedance.r, impedance.x));
   return { gapVolts: system.resolved.gaps.map((gap) => gap.volts), loadOhms };
-}
-
-/** Sum of the volts over the mean of the gap currents; for one gap simply V/I. */
-export function feedOf(state: PortState, { gapVolts }: Excitation): { impedance: Complex; feedCurrent: Complex } {
-  const volts = gapVolts.reduce(add, complex(0));
-  const total = gapVolts.reduce((sum: Complex, _, g) => add(sum, state.currents[g]), complex(0));
-  const feedCurrent = scale(total, 1 / gapVolts.length);
-  return { impedance: divide(volts, feedCurrent), feedCurrent };
 }
 
 /** Rms fields when the antenna accepts `powerW`, 100 W unless told. */

@@ -4,11 +4,10 @@
  */
 import { C0 } from '../base/constants';
 import { InputError } from '../base/input-error';
-import { addOwnImpedances, assembleMatrix } from './assemble';
-import { fillPairs } from './fill';
+import { addOwnImpedances, assembleMatrix, type SymmetricMatrix } from './assemble';
 import type { Geometry } from './geometry';
 import { GroundCache, type Reach, reachOf } from './ground-cache';
-import { factorLdlt, solveLdlt } from './ldlt';
+import { type Kernels, plainKernels } from './kernels';
 import { type Mesh, meshGeometry, portAt } from './mesh';
 import { type PairPlan, planPairs } from './pair-plan';
 import { type PortMatrix, type PortVectors, portAdmittance, portVectors } from './ports';
@@ -23,7 +22,7 @@ export interface System {
   readonly reach: Reach;
 }
 
-/** Y between ports, and the unknown currents for a volt at each port, column after column. */
+/** Y between ports, and the unknown currents for a volt at each gap and load, column after column. */
 export interface PortSolution {
   readonly y: PortMatrix;
   readonly xRe: Float64Array;
@@ -44,23 +43,27 @@ export function makeSystem(geometry: Geometry, elementsPerWave: number, highestH
   }
   const plan = planPairs(mesh, geometry.ground.kind);
   const ports = [...resolved.gaps, ...resolved.loads, ...resolved.probes].map((place) => portAt(mesh, place));
-  return { resolved, mesh, plan, vectors: portVectors(mesh, ports), reach: reachOf(mesh) };
+  const driven = resolved.gaps.length + resolved.loads.length;
+  return { resolved, mesh, plan, vectors: portVectors(mesh, ports, driven), reach: reachOf(mesh) };
 }
 
-export function solvePorts(system: System, frequencyHz: number): PortSolution {
-  const { resolved, mesh, plan, vectors, reach } = system;
+export function systemMatrix(system: System, frequencyHz: number, kernels: Kernels): SymmetricMatrix {
+  const { resolved, mesh, plan, reach } = system;
   const { ground } = resolved;
   const k0 = (2 * Math.PI * frequencyHz) / C0;
   const table = ground.kind === 'soil' ? sharedGround.table(frequencyHz, ground, reach) : undefined;
-  const ends = fillPairs(plan, k0, table);
+  const ends = kernels.fillPairs(plan, k0, table);
   addOwnImpedances(ends, resolved, mesh, frequencyHz);
-  const matrix = assembleMatrix(mesh, ends);
-  factorLdlt(matrix);
-  const xRe = Float64Array.from(vectors.values);
+  return assembleMatrix(mesh, ends);
+}
+
+/** The matrix is used up. */
+export function solveMatrix({ vectors }: System, matrix: SymmetricMatrix, kernels: Kernels): PortSolution {
+  const xRe = vectors.values.slice(0, vectors.driven * vectors.size);
   const xIm = new Float64Array(xRe.length);
-  for (let port = 0; port < vectors.count; port++) {
-    const from = port * vectors.size;
-    solveLdlt(matrix, xRe.subarray(from, from + vectors.size), xIm.subarray(from, from + vectors.size));
-  }
+  kernels.factorAndSolve(matrix, xRe, xIm);
   return { y: portAdmittance(vectors, xRe, xIm), xRe, xIm };
 }
+
+export const solvePorts = (system: System, frequencyHz: number, kernels: Kernels = plainKernels): PortSolution =>
+  solveMatrix(system, systemMatrix(system, frequencyHz, kernels), kernels);

@@ -1,0 +1,27 @@
+/**
+ * The hot loops behind one interface, so that a WebAssembly build can stand in for the plain one. The plain one is the check.
+ */
+import type { SymmetricMatrix } from './assemble';
+import { fillPairs } from './fill';
+import type { GroundTable } from './ground-table';
+import { factorLdlt, solveLdlt } from './ldlt';
+import type { PairPlan } from './pair-plan';
+
+export interface Kernels {
+  readonly name: 'plain' | 'simd' | 'relaxed-simd';
+  /** Impedances between element ends of every pair; see fill.ts. */
+  fillPairs(plan: PairPlan, k0: number, table: GroundTable | undefined): Float64Array;
+  /** Factors the matrix (used up) and overwrites the columns of b, one after another, with solutions. */
+  factorAndSolve(matrix: SymmetricMatrix, bRe: Float64Array, bIm: Float64Array): void;
+}
+
+export const plainKernels: Kernels = {
+  name: 'plain',
+  fillPairs,
+  factorAndSolve(matrix, bRe, bIm) {
+    factorLdlt(matrix);
+    for (let from = 0; from < bRe.length; from += matrix.size) {
+      solveLdlt(matrix, bRe.subarray(from, from + matrix.size), bIm.subarray(from, from + matrix.size));
+    }
+  },
+};

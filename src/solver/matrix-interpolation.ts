@@ -1,0 +1,132 @@
+/**
+ * The impedance matrix over a range of frequencies from a few exact fills. Each entry times f·e^(+jkd), d the distance between the
+ * middles of its two unknowns, is smooth, and is interpolated between Chebyshev points by the barycentric formula
+ *
+ *   p(f) = Σ w_i p_i/(f − f_i) / Σ w_i/(f − f_i),   w_i = (−1)^i sin((2i + 1)π/2n)
+ *
+ * What is left of the phase is that of the reflected wave, at most k·2·height; it and the range decide how many points are needed.
+ * Source: Berrut & Trefethen, SIAM Review 46 (2004).
+ */
+import { C0 } from '../base/constants';
+import type { SymmetricMatrix } from './assemble';
+import type { Mesh } from './mesh';
+
+export interface MatrixInterpolant {
+  readonly size: number;
+  readonly nodesHz: Float64Array;
+  readonly weights: Float64Array;
+  /** Lower triangles one after another, entry by entry, with f·e^(+jkd) taken in. */
+  readonly re: readonly Float64Array[];
+  readonly im: readonly Float64Array[];
+  readonly distanceM: Float64Array;
+}
+
+/** Points needed for a relative error of about 1e-5. */
+export function interpolationNodes(fromHz: number, toHz: number, highestM: number): Float64Array {
+  const middle = (toHz + fromHz) / 2;
+  const half = (toHz - fromHz) / 2;
+  const phase = (2 * Math.PI * half * 2 * highestM) / C0;
+  // Soil and skin effect are singular at f = 0: how fast that is forgotten is set by the ellipse through 0 round the range.
+  const away = middle / half;
+  const decay = Math.log(away + Math.sqrt(away * away - 1));
+  const count = Math.ceil(Math.max(3, 10 / decay, 4 + phase + 3 / decay));
+  return Float64Array.from(
+    { length: count },
+    (_, i) => middle + half * Math.cos(((2 * i + 1) * Math.PI) / (2 * count)),
+  );
+}
+
+export function makeInterpolant(
+  mesh: Mesh,
+  nodesHz: Float64Array,
+  matrixAt: (frequencyHz: number) => SymmetricMatrix,
+  onNode: (done: number) => void,
+): MatrixInterpolant {
+  const count = nodesHz.length;
+  const distanceM = unknownDistances(mesh);
+  const re: Float64Array[] = [];
+  const im: Float64Array[] = [];
+  for (let i = 0; i < count; i++) {
+    const matrix = matrixAt(nodesHz[i]);
+    const [packedRe, packedIm] = [new Float64Array(distanceM.length), new Float64Array(distanceM.length)];
+    const k0 = (2 * Math.PI * nodesHz[i]) / C0;
+    for (let row = 0, n = 0; row < matrix.size; row++) {
+      for (let column = 0; column <= row; column++, n++) {
+        const o = row * matrix.size + column;
+        const c = nodesHz[i] * Math.cos(k0 * distanceM[n]);
+        const s = nodesHz[i] * Math.sin(k0 * distanceM[n]);
+        packedRe[n] = matrix.re[o] * c - matrix.im[o] * s;
+        packedIm[n] = matrix.re[o] * s + matrix.im[o] * c;
+      }
+    }
+    re.push(packedRe);
+    im.push(packedIm);
+    onNode(i + 1);
+  }
+  const weights = nodesHz.map((_, i) => (i % 2 === 0 ? 1 : -1) * Math.sin(((2 * i + 1) * Math.PI) / (2 * count)));
+  return { size: mesh.unknownCount, nodesHz, weights, re, im, distanceM };
+}
+
+export function matrixAt(interpolant: MatrixInterpolant, frequencyHz: number): SymmetricMatrix {
+  const { size, distanceM } = interpolant;
+  const shares = nodeShares(interpolant, frequencyHz);
+  const sumRe = new Float64Array(distanceM.length);
+  const sumIm = new Float64Array(distanceM.length);
+  shares.forEach((share, i) => {
+    if (share === 0) return;
+    const [fromRe, fromIm] = [interpolant.re[i], interpolant.im[i]];
+    for (let n = 0; n < sumRe.length; n++) {
+      sumRe[n] += share * fromRe[n];
+      sumIm[n] += share * fromIm[n];
+    }
+  });
+  const re = new Float64Array(size * size);
+  const im = new Float64Array(size * size);
+  const k0 = (2 * Math.PI * frequencyHz) / C0;
+  for (let row = 0, n = 0; row < size; row++) {
+    for (let column = 0; column <= row; column++, n++) {
+      const c = Math.cos(k0 * distanceM[n]) / frequencyHz;
+      const s = -Math.sin(k0 * distanceM[n]) / frequencyHz;
+      re[row * size + column] = sumRe[n] * c - sumIm[n] * s;
+      im[row * size + column] = sumRe[n] * s + sumIm[n] * c;
+    }
+  }
+  return { size, re, im };
+}
+
+function nodeShares({ nodesHz, weights }: MatrixInterpolant, frequencyHz: number): Float64Array {
+  const hit = nodesHz.indexOf(frequencyHz);
+  if (hit >= 0) return nodesHz.map((_, i) => (i === hit ? 1 : 0));
+  const terms = weights.map((weight, i) => weight / (frequencyHz - nodesHz[i]));
+  const sum = terms.reduce((a, b) => a + b, 0);
+  return terms.map((term) => term / sum);
+}
+
+/** Distance between the middles of two unknowns, each the mean place of the element ends it lives on; packed lower triangle. */
+function unknownDistances(mesh: Mesh): Float64Array {
+  const size = mesh.unknownCount;
+  const place = new Float64Array(3 * size);
+  const ends = new Float64Array(size);
+  for (let end = 0; end < 2 * mesh.elementCount; end++) {
+    const e = end >> 1;
+    for (let m = mesh.offset[end]; m < mesh.offset[end + 1]; m++) {
+      const unknown = mesh.unknown[m];
+      ends[unknown]++;
+      for (let axis = 0; axis < 3; axis++) {
+        place[3 * unknown + axis] +=
+          mesh.start[3 * e + axis] + (end & 1) * mesh.lengthM[e] * mesh.direction[3 * e + axis];
+      }
+    }
+  }
+  const distances = new Float64Array((size * (size + 1)) / 2);
+  for (let row = 0, n = 0; row < size; row++) {
+    for (let column = 0; column <= row; column++, n++) {
+      let squared = 0;
+      for (let axis = 0; axis < 3; axis++) {
+        squared += (place[3 * row + axis] / ends[row] - place[3 * column + axis] / ends[column]) ** 2;
+      }
+      distances[n] = Math.sqrt(squared);
+    }
+  }
+  return distances;
+}

@@ -1,0 +1,88 @@
+/**
+ * An antenna solved once for a list of frequencies, its gaps and loads still open: how much current flows at every port for a volt at
+ * each gap and load. Plain arrays, so it can be sent from a worker. A load or choke is then a matter of microseconds (ports.ts).
+ */
+import { type Complex, complex, divide } from '../base/complex';
+import { InputError } from '../base/input-error';
+import { type Excitation, excite } from './ports';
+
+export interface Prepared {
+  readonly frequenciesHz: Float64Array;
+  readonly gapVolts: readonly Complex[];
+  /** Impedances the geometry named, one for each load. */
+  readonly loadOhms: readonly Complex[];
+  readonly probeIds: readonly string[];
+  readonly portCount: number;
+  /** For each frequency portCount × (gaps + loads) numbers, row after row. */
+  readonly yRe: Float64Array;
+  readonly yIm: Float64Array;
+  /** Largest relative error seen when a new sample was predicted by the fit; 0 where every frequency was solved. */
+  readonly fitError: number;
+  /** Frequencies really solved. */
+  readonly solves: number;
+  readonly segments: number;
+}
+
+export interface Sweep {
+  readonly frequenciesHz: Float64Array;
+  /** [R0, X0, R1, X1, …], Ω. */
+  readonly impedance: Float64Array;
+  /** One to a probe: [re0, im0, re1, im1, …], relative to the feed current. */
+  readonly probes: readonly { readonly id: string; readonly current: Float64Array }[];
+  /** One to a load: [re0, im0, …], relative to the feed current: what a choke carries. */
+  readonly loadCurrents: readonly Float64Array[];
+  readonly fitError: number;
+}
+
+/** A load's impedance: one for all frequencies, or [R0, X0, R1, X1, …] with one pair to a frequency. */
+export type LoadOverFrequency = Complex | Float64Array;
+
+/** The sweep with the loads the geometry named, or others in their places. */
+export function withLoads(prepared: Prepared, loads: readonly LoadOverFrequency[] = prepared.loadOhms): Sweep {
+  const { frequenciesHz, gapVolts, probeIds } = prepared;
+  const count = frequenciesHz.length;
+  if (loads.length !== prepared.loadOhms.length) throw new InputError('array-size', { loads: loads.length });
+  for (const load of loads) {
+    if (load instanceof Float64Array && load.length !== 2 * count)
+      throw new InputError('array-size', { load: load.length });
+  }
+  const impedance = new Float64Array(2 * count);
+  const probes = probeIds.map((id) => ({ id, current: new Float64Array(2 * count) }));
+  const loadCurrents = loads.map(() => new Float64Array(2 * count));
+  for (let f = 0; f < count; f++) {
+    const loadOhms = loads.map((load) => (load instanceof Float64Array ? complex(load[2 * f], load[2 * f + 1]) : load));
+    const { feed, currents } = stateAt(prepared, f, { gapVolts, loadOhms });
+    impedance[2 * f] = feed.impedance.re;
+    impedance[2 * f + 1] = feed.impedance.im;
+    const put = (to: Float64Array, port: number): void => {
+      const relative = divide(currents[port], feed.current);
+      to[2 * f] = relative.re;
+      to[2 * f + 1] = relative.im;
+    };
+    for (let l = 0; l < loads.length; l++) put(loadCurrents[l], gapVolts.length + l);
+    for (let p = 0; p < probes.length; p++) put(probes[p].current, gapVolts.length + loads.length + p);
+  }
+  return { frequenciesHz, impedance, probes, loadCurrents, fitError: prepared.fitError };
+}
+
+function stateAt({ portCount, yRe, yIm }: Prepared, f: number, excitation: Excitation) {
+  const driven = excitation.gapVolts.length + excitation.loadOhms.length;
+  const [from, to] = [f * portCount * driven, (f + 1) * portCount * driven];
+  const y = { count: portCount, driven, re: yRe.subarray(from, to), im: yIm.subarray(from, to) };
+  const state = excite(y, excitation);
+  return { feed: feedOf(state.currents, excitation.gapVolts), currents: state.currents };
+}
+
+/** Sum of the volts over the mean of the gap currents; for one gap simply V/I. */
+export function feedOf(
+  currents: readonly Complex[],
+  gapVolts: readonly Complex[],
+): { impedance: Complex; current: Complex } {
+  let volts = complex(0);
+  let amperes = complex(0);
+  gapVolts.forEach((v, g) => {
+    volts = complex(volts.re + v.re, volts.im + v.im);
+    amperes = complex(amperes.re + currents[g].re / gapVolts.length, amperes.im + currents[g].im / gapVolts.length);
+  });
+  return { impedance: divide(volts, amperes), current: amperes };
+}

@@ -1,0 +1,184 @@
+/**
+ * Many frequencies from few solutions. The matrix comes from a handful of exact fills (matrix-interpolation.ts), the port currents from
+ * a rational fit (rational-fit.ts) of solutions placed where two fits of different order disagree most. Each new solution is first
+ * predicted: the fit is good when three predictions in a row were within tolerance.
+ */
+import { type Complex, complex } from '../base/complex';
+import { InputError } from '../base/input-error';
+import type { Geometry } from './geometry';
+import { type Kernels, plainKernels } from './kernels';
+import { interpolationNodes, makeInterpolant, matrixAt } from './matrix-interpolation';
+import { type Prepared, type Sweep, withLoads } from './prepared';
+import { evaluateRational, fitRational, functionSizes, largestDifference, type RationalFit } from './rational-fit';
+import { makeSystem, type System, solveMatrix, solvePorts, systemMatrix } from './system';
+
+export interface SweepOptions {
+  readonly mesh?: 'default' | 'fine';
+  readonly kernels?: Kernels;
+  /** Told after every fill and solution; `of` is an estimate. `partial` is the state of the sweep so far, once there is one. */
+  readonly onProgress?: (done: number, of: number, partial?: () => Sweep) => void;
+  /** Asked at every step; a sweep that is called off throws InputError 'cancelled'. */
+  readonly isCancelled?: () => boolean;
+}
+
+export const ELEMENTS_PER_WAVE = { default: 40, fine: 80 } as const;
+/** Relative to the greatest current of each port; Γ at 200 Ω is then good to 1e-3 and better. */
+const TOLERANCE = 2e-4;
+const CONFIRMATIONS = 3;
+const FIRST_SAMPLES = 6;
+const MOST_SAMPLES = 80;
+/** A solution from an interpolated matrix takes about so many fills' time. */
+const FILL_WORTH = 4;
+
+export const sweep = (geometry: Geometry, frequenciesHz: Float64Array, options: SweepOptions = {}): Sweep =>
+  withLoads(prepare(geometry, frequenciesHz, options));
+
+export function prepare(geometry: Geometry, frequenciesHz: Float64Array, options: SweepOptions = {}): Prepared {
+  if (frequenciesHz.length === 0 || !frequenciesHz.every((f) => f > 0)) throw new InputError('frequencies', {});
+  const kernels = options.kernels ?? plainKernels;
+  const lowHz = frequenciesHz.reduce((a, b) => Math.min(a, b));
+  const highHz = frequenciesHz.reduce((a, b) => Math.max(a, b));
+  const system = makeSystem(geometry, ELEMENTS_PER_WAVE[options.mesh ?? 'default'], highHz);
+  const job = new SweepJob(geometry, system, frequenciesHz, kernels, options);
+  const heights = system.resolved.nodes.map((node) => (geometry.ground.kind === 'none' ? 0 : node[2]));
+  const nodes = lowHz < highHz ? interpolationNodes(lowHz, highHz, Math.max(...heights)) : new Float64Array(1);
+  const few = nodes.length + FIRST_SAMPLES / FILL_WORTH;
+  return frequenciesHz.length <= few ? job.solveEach() : job.solveByFit(nodes, lowHz, highHz);
+}
+
+class SweepJob {
+  private steps = 0;
+  private readonly driven: number;
+
+  constructor(
+    private readonly geometry: Geometry,
+    private readonly system: System,
+    private readonly frequenciesHz: Float64Array,
+    private readonly kernels: Kernels,
+    private readonly options: SweepOptions,
+  ) {
+    this.driven = system.vectors.driven;
+  }
+
+  private step(of: number, partial?: () => Sweep): void {
+    this.steps++;
+    this.options.onProgress?.(this.steps, Math.max(of, this.steps), partial);
+    if (this.options.isCancelled?.()) throw new InputError('cancelled', {});
+  }
+
+  solveEach(): Prepared {
+    const rows = Array.from(this.frequenciesHz, (frequencyHz) => {
+      const { y } = solvePorts(this.system, frequencyHz, this.kernels);
+      this.step(this.frequenciesHz.length);
+      return interleaved(y.re, y.im);
+    });
+    return this.prepared((out, f) => out.set(rows[f]), 0, rows.length);
+  }
+
+  solveByFit(nodesHz: Float64Array, lowHz: number, highHz: number): Prepared {
+    const { system, kernels } = this;
+    const expected = nodesHz.length + FIRST_SAMPLES * 3;
+    const interpolant = makeInterpolant(
+      system.mesh,
+      nodesHz,
+      (frequencyHz) => systemMatrix(system, frequencyHz, kernels),
+      () => this.step(expected),
+    );
+    const x: number[] = [];
+    const values: Float64Array[] = [];
+    const addSample = (frequencyHz: number): Float64Array => {
+      const { y } = solveMatrix(system, matrixAt(interpolant, frequencyHz), kernels);
+      x.push(frequencyHz);
+      values.push(interleaved(y.re, y.im));
+      return values[values.length - 1];
+    };
+    for (let i = 0; i < FIRST_SAMPLES; i++) {
+      const cosine = Math.cos((Math.PI * i) / (FIRST_SAMPLES - 1));
+      addSample((highHz + lowHz) / 2 + ((highHz - lowHz) / 2) * cosine);
+      this.step(expected);
+    }
+    let confirmed = 0;
+    let fitError = 1;
+    let fit = fitRational({ x, values }, TOLERANCE / 100, MOST_SAMPLES);
+    let other = fitRational({ x, values }, TOLERANCE / 100, fit.support.length - 1);
+    const predicted = new Float64Array(values[0].length);
+    while (x.length < MOST_SAMPLES && confirmed < CONFIRMATIONS) {
+      const next = this.nextFrequency(fit, other, x, functionSizes(values), confirmed);
+      evaluateRational(predicted, fit, next);
+      const found = addSample(next);
+      const error = largestDifference(predicted, found, functionSizes(values));
+      fitError = confirmed === 0 ? error : Math.max(fitError, error);
+      confirmed = error < TOLERANCE ? confirmed + 1 : 0;
+      other = fit;
+      fit = fitRational({ x, values }, TOLERANCE / 100, MOST_SAMPLES);
+      if (other.support.length === fit.support.length) {
+        other = fitRational({ x, values }, TOLERANCE / 100, fit.support.length - 1);
+      }
+      const drawn = fit;
+      this.step(expected, () => withLoads(this.fitted(drawn, fitError, x.length)));
+    }
+    return this.fitted(fit, fitError, x.length);
+  }
+
+  /** Where two fits differ most, among frequencies not next to a sample; every third time the middle of the widest gap. */
+  private nextFrequency(
+    fit: RationalFit,
+    other: RationalFit,
+    x: readonly number[],
+    sizes: Float64Array,
+    confirmed: number,
+  ): number {
+    const sorted = [...x].sort((a, b) => a - b);
+    if (confirmed % 2 === 1) {
+      const gaps = sorted.slice(1).map((to, i) => to - sorted[i]);
+      const widest = gaps.indexOf(Math.max(...gaps));
+      return (sorted[widest] + sorted[widest + 1]) / 2;
+    }
+    const [a, b] = [new Float64Array(2 * sizes.length), new Float64Array(2 * sizes.length)];
+    let best = { at: (sorted[0] + sorted[1]) / 2, value: -1 };
+    for (let i = 1; i < sorted.length; i++) {
+      for (const share of [0.25, 0.5, 0.75]) {
+        const at = sorted[i - 1] + share * (sorted[i] - sorted[i - 1]);
+        evaluateRational(a, fit, at);
+        evaluateRational(b, other, at);
+        const value = largestDifference(a, b, sizes);
+        if (value > best.value) best = { at, value };
+      }
+    }
+    return best.at;
+  }
+
+  private fitted(fit: RationalFit, fitError: number, solves: number): Prepared {
+    return this.prepared((out, f) => evaluateRational(out, fit, this.frequenciesHz[f]), fitError, solves);
+  }
+
+  private prepared(read: (out: Float64Array, f: number) => void, fitError: number, solves: number): Prepared {
+    const { frequenciesHz, system, geometry, driven } = this;
+    const portCount = system.vectors.count;
+    const width = portCount * driven;
+    const yRe = new Float64Array(frequenciesHz.length * width);
+    const yIm = new Float64Array(frequenciesHz.length * width);
+    const row = new Float64Array(2 * width);
+    for (let f = 0; f < frequenciesHz.length; f++) {
+      read(row, f);
+      for (let q = 0; q < width; q++) {
+        yRe[f * width + q] = row[2 * q];
+        yIm[f * width + q] = row[2 * q + 1];
+      }
+    }
+    const loadOhms = (geometry.loads ?? []).map(({ impedance }): Complex => complex(impedance.r, impedance.x));
+    const gapVolts = system.resolved.gaps.map((gap) => gap.volts);
+    const probeIds = (geometry.probes ?? []).map(({ id }) => id);
+    const segments = system.mesh.elementCount;
+    return { frequenciesHz, gapVolts, loadOhms, probeIds, portCount, yRe, yIm, fitError, solves, segments };
+  }
+}
+
+function interleaved(re: Float64Array, im: Float64Array): Float64Array {
+  const out = new Float64Array(2 * re.length);
+  for (let i = 0; i < re.length; i++) {
+    out[2 * i] = re[i];
+    out[2 * i + 1] = im[i];
+  }
+  return out;
+}
