@@ -16,5 +16,5 @@ export const exposureWords = {
     `The far-field formula gives ${f.length(Number(d.screenM))}, but it holds only from ${f.length(Number(d.farM))} outward, so that distance stands until the field close to the wire is computed.`,
   'solved-field': 'Computed from the currents on this antenna, electric and magnetic field each against its own limit.',
   'small-loop': (d, f) =>
-    `A loop of ${f.length(Number(d.roundM))} round is much smaller than the wave. The far-field formula gives distances that are too short for it, so no distance is given: have it assessed with your national method.`,
+    `A loop of ${f.length(Number(d.roundM))} round is less than half a wave. The far-field formula gives distances that are too short for it, so no distance is given: have it assessed with your national method.`,
 } as const satisfies Readonly<Record<string, Message>>;

@@ -1,0 +1,183 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { bandsOf } from '../../src/advice/bands';
+import { chainOf } from '../../src/advice/chain/chain';
+import { dimensionsOf } from '../../src/advice/dimensions';
+import { exposureOf, roundUpM } from '../../src/advice/exposure';
+import { limitSets } from '../../src/advice/exposure-tests';
+import { type Facts, factsOf } from '../../src/advice/facts';
+import type { FieldFacts } from '../../src/advice/field-facts';
+import type { Exposure } from '../../src/advice/finding';
+import type { Answers } from '../../src/design/answers';
+import { ruleSetIds } from '../../src/design/choices';
+import { exposureWords } from '../../src/words/en/exposure';
+import { createFormat } from '../../src/words/format';
+import { render } from '../../src/words/message';
+import { expectWorkingHolds } from '../fixtures/evaluate-working';
+
+const dipole: Answers = {
+  bands: ['80m', '20m', '10m'],
+  radiator: 'straight-wire',
+  fedAt: 'centre',
+  shackEnd: 'radio',
+  heightM: 10,
+};
+
+function exposureFor(answers: Answers, field?: FieldFacts): Exposure[] {
+  const facts = factsOf(answers) as Facts;
+  const dimensions = dimensionsOf(facts);
+  const chain = chainOf(facts, dimensions);
+  return exposureOf(facts, dimensions, bandsOf(facts, dimensions, chain), field);
+}
+const on = (list: Exposure[], band: string): Exposure => list.find((each) => each.band === band) as Exposure;
+
+test('a dipole with 100 W on 10 m is kept from the public by the published formula', () => {
+  // US bulletin, table 7 (half-wave dipole, 2 dBi, 29.7 MHz, 100 W): 4.0 m uncontrolled; the band's middle and 2.15 dBi are within 0.2 m.
+  const tenMetres = on(exposureFor({ ...dipole, bands: ['10m'], ruleSet: 'us-fcc' }), '10m');
+  expect(tenMetres.publicM).toBe(4);
+  expect(tenMetres.decidedBy.code).toBe('screen');
+});
+
+test('near a wire on 80 m common practice stands: 3 m at 100 W, 10 m at 1 kW', () => {
+  // Common practice, no source, for the floor; that λ/2π is 13 m there, US rule text of 2019 (47.7/f).
+  expect(on(exposureFor({ ...dipole, bands: ['80m'], ruleSet: 'us-fcc' }), '80m').publicM).toBe(3);
+  const kilowatt = on(exposureFor({ ...dipole, bands: ['80m'], ruleSet: 'us-fcc', powerW: 1000 }), '80m');
+  expect(kilowatt.publicM).toBeGreaterThanOrEqual(9.5);
+  expect(kilowatt.decidedBy.code).toBe('near-wire');
+});
+
+test('pauses give no relief where a limit holds for the crest', () => {
+  // ICNIRP: 83 V/m below 10 MHz, without averaging; above 10 MHz only averages count.
+  const bands: Answers['bands'] = ['30m', '40m', '20m'];
+  const speech = exposureFor({ ...dipole, bands, powerW: 3000, mode: 'voice', transmitShare: 0.01 });
+  const steady = exposureFor({ ...dipole, bands, powerW: 3000, mode: 'data' });
+  expect(on(speech, '40m').decidedBy.code).toBe('screen-on-crest');
+  expect(on(speech, '20m').publicM as number).toBeLessThan(on(steady, '20m').publicM as number);
+});
+
+test('an antenna standing on the ground counts reflection fully', () => {
+  const base: Answers = { bands: ['10m'], radiator: 'vertical', fedAt: 'base', shackEnd: 'radio', powerW: 1000 };
+  const onGround = on(exposureFor(base), '10m');
+  const raised = on(exposureFor({ ...base, returnPath: 'elevated-radials', heightM: 2 }), '10m');
+  // √(4 / 2.56) = 1.25 (US bulletin, equations 6 and 7).
+  expect((onGround.publicM as number) / (raised.publicM as number)).toBeCloseTo(1.25, 1);
+});
+
+test('a loop under half a wave round gets no distance, and says why', () => {
+  const small = on(
+    exposureFor({
+      ...dipole,
+      bands: ['40m'],
+      radiator: 'loop',
+      fedAt: 'corner',
+      lengthChoice: 'fixed',
+      wireLengthM: 6,
+      nearestPersonM: 5,
+    }),
+    '40m',
+  );
+  expect([small.knowingM, small.publicM, small.nearestPersonOk, small.powerAtNearestPersonW]).toEqual([
+    null,
+    null,
+    null,
+    null,
+  ]);
+  expect(small.decidedBy.code).toBe('small-loop');
+});
+
+test('a solved field replaces the formula and is rounded up', () => {
+  const solved = on(exposureFor(dipole, { bands: { '80m': { publicM: 1.21, knowingM: 0.6 } } }), '80m');
+  expect([solved.publicM, solved.knowingM, solved.decidedBy.code]).toEqual([1.5, 1, 'solved-field']);
+});
+
+test('distances are rounded up to half a metre', () => {
+  expect([0.01, 0.5, 0.51, 3].map(roundUpM)).toEqual([0.5, 0.5, 1, 3]);
+});
+
+describe('laws', () => {
+  const someAnswers = fc.record({
+    ruleSet: fc.constantFrom(...ruleSetIds),
+    powerW: fc.double({ min: 1, max: 3000, noNaN: true }),
+    band: fc.constantFrom('160m', '80m', '60m', '40m', '30m', '20m', '17m', '15m', '12m', '10m', '6m'),
+    mode: fc.constantFrom('voice', 'cw', 'data', 'fm', 'am'),
+    transmitShare: fc.double({ min: 0, max: 1, noNaN: true }),
+    nearestPersonM: fc.double({ min: 0, max: 60, noNaN: true }),
+  });
+  const build = ({ band, ...rest }: { band: string }): Answers => ({ ...dipole, bands: [band], ...rest }) as Answers;
+
+  test('what is not told never brings people nearer', () => {
+    fc.assert(
+      fc.property(someAnswers, (given) => {
+        const told = exposureFor(build(given))[0];
+        const { mode: _mode, transmitShare: _share, ...less } = given;
+        const untold = exposureFor(build(less))[0];
+        expect(untold.publicM as number).toBeGreaterThanOrEqual(told.publicM as number);
+        expect(untold.knowingM as number).toBeGreaterThanOrEqual(told.knowingM as number);
+      }),
+    );
+  });
+
+  test('people who know may be nearer, never have to stay farther; more power never brings anybody nearer', () => {
+    fc.assert(
+      fc.property(someAnswers, (given) => {
+        const here = exposureFor(build(given))[0];
+        const more = exposureFor(build({ ...given, powerW: Math.min(given.powerW * 1.5, 3000) } as typeof given))[0];
+        expect(here.knowingM as number).toBeLessThanOrEqual(here.publicM as number);
+        expect(more.publicM as number).toBeGreaterThanOrEqual(here.publicM as number);
+      }),
+    );
+  });
+
+  test('the power named for the nearest person keeps the distance', () => {
+    fc.assert(
+      fc.property(someAnswers, (given) => {
+        const here = exposureFor(build(given))[0];
+        expect(here.nearestPersonOk).toBe(given.nearestPersonM >= (here.publicM as number));
+        const mostW = here.powerAtNearestPersonW as number;
+        if (mostW < 1) return;
+        // The stated distance is rounded up, so it may pass the person by less than that step.
+        const then = exposureFor(build({ ...given, powerW: mostW } as typeof given))[0];
+        expect((then.publicM as number) - given.nearestPersonM).toBeLessThan(0.5 + 1e-9);
+      }),
+    );
+  });
+
+  test('each working evaluates to the distance beside it', () => {
+    fc.assert(
+      fc.property(someAnswers, (given) => {
+        const here = exposureFor(build(given))[0];
+        for (const [metres, working] of [
+          [here.publicM, here.publicMWorking],
+          [here.knowingM, here.knowingMWorking],
+        ] as const) {
+          if (working === null) throw new Error('a computed distance has its working');
+          expect(working.result.value).toBe(metres);
+          expectWorkingHolds(working);
+        }
+      }),
+      { numRuns: 40 },
+    );
+  });
+});
+
+test('every rule set judges both groups of people on every band, in words', () => {
+  const format = createFormat('metric');
+  const seen = new Set<string>();
+  for (const ruleSet of ruleSetIds) {
+    expect(limitSets[ruleSet].public.length).toBeGreaterThan(0);
+    for (const powerW of [5, 100, 1500])
+      for (const { decidedBy, publicM, knowingM } of exposureFor({
+        ...dipole,
+        bands: ['160m', '40m', '20m', '6m'],
+        ruleSet,
+        powerW,
+        mode: 'voice',
+      })) {
+        seen.add(decidedBy.code);
+        expect([publicM, knowingM].every((metres) => metres !== null && metres >= 0.5)).toBe(true);
+        const sentence = render(exposureWords[decidedBy.code as keyof typeof exposureWords], decidedBy.data, format);
+        expect(sentence).not.toMatch(/undefined|NaN|\bsafe/i);
+      }
+  }
+  expect([...seen].sort()).toEqual(['end-of-near-field', 'near-wire', 'screen', 'screen-on-crest']);
+});
