@@ -2,6 +2,7 @@
 import type { Working } from '../base/working';
 import type { Band } from '../catalog/bands';
 import type { SourceId } from '../catalog/sources';
+import type { RuleSet } from '../design/choices';
 
 /** Numbers in SI or the unit their name ends with (`wireM`, `powerW`), ids of the catalogue, band ids. Never NaN, never undefined. */
 export type Data = Readonly<Record<string, number | string | boolean>>;
@@ -135,7 +136,7 @@ export interface Exposure {
   readonly knowingMWorking: Working | null;
   readonly publicM: number | null;
   readonly publicMWorking: Working | null;
-  readonly ruleSet: string;
+  readonly ruleSet: RuleSet;
   readonly decidedBy: Said;
   readonly nearestPersonOk: boolean | null;
   readonly powerAtNearestPersonW: number | null;

@@ -129,6 +129,8 @@ export const Plan = z.strictObject({
       before: z.enum(['site', 'up', 'launch', 'raise', 'transmit', 'leave', 'storm']),
       text,
       why: text,
+      /** Each line on its own, for ticking. */
+      lineTexts: z.array(z.strictObject({ act: text, reason: text, source: Source })),
       source: Source,
       distanceM: maybe,
       distanceMWorking: z.nullable(Working),

@@ -1,0 +1,140 @@
+/**
+ * Answers in, plan out: a pure function of answers, catalogue and, where a field solution is at hand, field facts. A plan from closed forms
+ * needs no field; solved numbers replace its values one by one.
+ */
+import { bandsOf } from '../advice/bands';
+import { cautionsOf } from '../advice/cautions';
+import { chainOf } from '../advice/chain/chain';
+import { cutsOf } from '../advice/cuts';
+import { type Dimensions, dimensionsOf } from '../advice/dimensions';
+import { disputesOf } from '../advice/disputes';
+import { exposureOf } from '../advice/exposure';
+import { type Facts, factsOf, isNoSystem } from '../advice/facts';
+import type { FieldFacts } from '../advice/field-facts';
+import { fieldOf } from '../advice/field-facts';
+import type { Exposure, Link, Warning } from '../advice/finding';
+import { needsOf } from '../advice/needs';
+import { notNeededOf } from '../advice/not-needed';
+import { partsOf } from '../advice/parts';
+import { stepsOf } from '../advice/steps';
+import { verdictsOf } from '../advice/verdicts';
+import { noSuchFeedPoint } from '../advice/warnings/feed-point';
+import { warningsOf } from '../advice/warnings/warnings-of';
+import type { Answers } from '../design/answers';
+import { systemName } from '../words/en/names';
+import { noSummary, summary, whichNone, whichSummary } from '../words/en/summary';
+import type { Data } from '../words/message';
+import { rankCandidates } from './candidates';
+import type { Plan } from './plan-schema';
+import { createSpeaker, type Speaker } from './speaker';
+import { stateChain } from './state-chain';
+import {
+  stateAssumed,
+  stateBands,
+  stateCautions,
+  stateCuts,
+  stateDisputes,
+  stateExposure,
+  stateNotNeeded,
+  stateParts,
+  stateSteps,
+  stateVerdicts,
+  stateWarnings,
+} from './state-findings';
+
+export interface PlanOptions {
+  /** What a field solution of this very antenna says. */
+  readonly field?: FieldFacts;
+}
+
+/** Throws only on a fault of the rules; answers that contradict each other give a plan that holds a `stop`. */
+export function makePlan(answers: Answers, options: PlanOptions = {}): Plan {
+  const speaker = createSpeaker(answers.units ?? 'metric');
+  if (answers.radiator === undefined) return whichAntenna(answers, speaker);
+  const facts = factsOf(answers);
+  if (isNoSystem(facts)) return { ...emptyPlan(), warnings: stateWarnings([noSuchFeedPoint(facts)], speaker) };
+  return planOf(facts, speaker, options.field);
+}
+
+function planOf(facts: Facts, speaker: Speaker, field: FieldFacts | undefined): Plan {
+  const solved = fieldOf(field, facts.bands[0].band).feedPoint ?? null;
+  const dimensions = dimensionsOf(facts);
+  const chain = chainOf(facts, dimensions, {}, solved);
+  const cuts = cutsOf(facts, dimensions, chain);
+  const known = field === undefined ? {} : { field };
+  const bands = bandsOf(facts, dimensions, chain, known);
+  const exposure = exposureOf(facts, dimensions, bands, field);
+  const cautions = cautionsOf(facts, dimensions, cuts, widestKeepOutM(exposure));
+  const warnings = warningsOf(facts, dimensions, chain, bands, { ...known, cautions });
+  const steps = stepsOf(facts, dimensions, chain, cuts, cautions);
+  return {
+    schema: 1,
+    system: facts.system,
+    summary: summary(summaryData(facts, dimensions, chain), speaker.format),
+    runM: dimensions.runM,
+    needs: needsOf(facts, solved),
+    chain: stateChain(chain, speaker),
+    notNeeded: stateNotNeeded(notNeededOf(facts, chain), speaker),
+    verdicts: stateVerdicts(verdictsOf(facts, chain, dimensions), speaker),
+    cuts: stateCuts(cuts, speaker),
+    parts: stateParts(partsOf(facts, dimensions, chain, cuts), speaker),
+    bands: stateBands(bands, speaker),
+    warnings: stateWarnings(warnings, speaker),
+    cautions: stateCautions(cautions, speaker),
+    exposure: stateExposure(exposure, speaker),
+    steps: stateSteps(steps, speaker),
+    assumed: stateAssumed(facts.assumed, speaker),
+    disputes: stateDisputes(disputesOf(facts), speaker),
+  };
+}
+
+/** The band that keeps people farthest decides the cautions; a band without a result leaves it open. */
+function widestKeepOutM(exposure: readonly Exposure[]): number | null {
+  const distances = exposure.map(({ publicM }) => publicM);
+  return distances.includes(null) ? null : Math.max(...distances.map((metres) => metres ?? 0));
+}
+
+function summaryData({ system, settled }: Facts, { radiator }: Dimensions, chain: readonly Link[]): Data {
+  const transformer = chain.find(({ device, at }) => device === 'transformer' && at === 'feed-point');
+  const chokes = chain.filter(({ device }) => device === 'choke');
+  const antenna = chokes.find(({ at }) => at === 'feed-point' || at === 'along-line');
+  return {
+    system,
+    radiatorM: radiator.metres,
+    percent: Math.round(settled.feedFraction * 100),
+    line: settled.feedLine,
+    ratio: transformer?.ratio ?? 0,
+    transformerKind: transformer?.kind ?? '',
+    tunerAtFeedPoint: chain.some(({ device, at }) => device === 'tuner' && at === 'feed-point'),
+    ...(antenna?.distanceM == null ? {} : { feedChokeM: antenna.distanceM }),
+    entryChoke: chokes.some(({ at }) => at === 'building-entry'),
+    radioChoke: chokes.some(({ at }) => at === 'radio'),
+  };
+}
+
+function whichAntenna(answers: Answers, speaker: Speaker): Plan {
+  const candidates = rankCandidates(answers, (chosen) => makePlan(chosen), speaker.format);
+  const [best] = candidates;
+  const buildable = best !== undefined && best.score.stops === 0;
+  return { ...emptyPlan(), summary: buildable ? whichSummary(systemName(best.system)) : whichNone, candidates };
+}
+
+const emptyPlan = (): Plan => ({
+  schema: 1,
+  system: null,
+  summary: noSummary,
+  runM: null,
+  needs: { balance: false, transformation: null, isolation: false },
+  chain: [],
+  notNeeded: [],
+  verdicts: [],
+  cuts: [],
+  parts: [],
+  bands: [],
+  warnings: [] satisfies Warning[],
+  cautions: [],
+  exposure: [],
+  steps: [],
+  assumed: [],
+  disputes: [],
+});
