@@ -56,7 +56,7 @@ const entries: readonly Entry[] = [
   },
   { id: 'rf-exposure', before: 'site', lines: [8], source: 'exposure-of-others', applies: outdoors },
   { id: 'not-alone', before: 'site', lines: [9, 10], source: 'lone-work', applies: outdoors },
-  { id: 'local-codes', before: 'site', lines: [44], source: 'local-law' },
+  { id: 'local-codes', before: 'site', lines: [44], source: 'local-law', applies: outdoors },
   { id: 'climbing', before: 'up', lines: [11, 12, 13], source: 'work-at-height', applies: outdoors },
   { id: 'climbing', before: 'up', lines: [14, 15, 16], source: 'ladder-rules', applies: outdoors },
   { id: 'launching', before: 'launch', lines: [17, 18, 19], source: 'engineering-judgement', applies: outdoors },
@@ -88,7 +88,7 @@ const entries: readonly Entry[] = [
   { id: 'power-lines', before: 'leave', lines: [40], source: 'antenna-electrocutions', applies: portable },
   { id: 'leaving', before: 'leave', lines: [41, 42], source: 'exposure-of-others', applies: portable },
   { id: 'lightning', before: 'storm', lines: [43], source: 'lightning-advice' },
-  { id: 'local-codes', before: 'storm', lines: [44], source: 'local-law', applies: outdoors },
+  { id: 'local-codes', before: 'storm', lines: [44], source: 'local-law' },
   { id: 'power-lines', before: 'storm', lines: [45], source: 'fallen-line', applies: outdoors },
   { id: 'wire-ends-voltage', before: 'storm', lines: [46], source: 'navy-radio-course' },
 ];

@@ -211,7 +211,7 @@ export const cautionLines: Readonly<Record<number, CautionWords>> = {
   ),
   34: line(
     'Put wire ends, the end-fed feed point and open feed lines beyond reach.',
-    (d, f) => `They can carry ${volts(d, f)} volts at your power and burn deep.`,
+    (d, f) => `They can carry about ${volts(d, f)} volts at your power and burn deep.`,
     'antenna-wire-code',
   ),
   35: line(
