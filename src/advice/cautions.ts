@@ -9,6 +9,7 @@ import type { Facts } from './facts';
 import type { Before, Caution, Cut, Data } from './finding';
 import { powerLineDistance } from './power-line';
 import { highestPointM } from './site-run';
+import { codeAwg } from './wire-code';
 import { wireEndVoltage } from './wire-end-voltage';
 
 /** Above this a support can concern an airfield nearby. Source: airspace rules. */
@@ -19,8 +20,6 @@ const THUNDER_MINUTES = 30;
 const NERVE_LIMIT_V_PER_M = 83;
 const nerveLimitBelowMHz = 10;
 const withNerveLimit: readonly RuleSet[] = ['icnirp-2020', 'ca-safety-code-6', 'au-rps-s1'];
-/** Span above which the wire code asks for thicker wire. */
-const LONG_SPAN_M = 45;
 
 interface Entry {
   readonly id: string;
@@ -136,10 +135,4 @@ function dataOf(facts: Facts, { runM }: Dimensions, keepOutM: number, lineDistan
     endV: wireEndVoltage(powerW, facts.answers.powerW !== undefined).volts,
     minutes: THUNDER_MINUTES,
   };
-}
-
-/** Wire size that the electrical code asks of a transmitting antenna. Source: antenna-wire-code, table of wire sizes. */
-function codeAwg({ wire }: Facts, runM: number): number {
-  if (runM <= LONG_SPAN_M) return 14;
-  return wire.metal === 'copper-clad-steel' ? 12 : 10;
 }

@@ -2,6 +2,7 @@
 import { bandCentreMHz, bandIds } from '../../catalog/bands';
 import type { System } from '../../design/choices';
 import { nthHalfWaveM } from '../../physics/lengths';
+import { codeAwg } from '../wire-code';
 import { heightOf } from '../wire-height';
 import { listed, type Rule, warn } from './warning';
 
@@ -63,17 +64,11 @@ export const wiresInteract: Rule = ({ facts, dimensions }) => {
   return [warn('wires-interact', { pairs, longestM }, ['longest-first', 'spread-ends'])];
 };
 
-/** Wire sizes asked by the US code for amateur stations: to 10.7 m (35 ft), to 45.7 m (150 ft) and beyond, American gauge (from memory). */
-const SHORT_SPAN_M = 10.7;
-const LONG_SPAN_M = 45.7;
-const gauges = { copper: [19, 14, 12], clad: [20, 17, 14] } as const;
-
 export const thinWire: Rule = ({ facts, dimensions }) => {
   const { wire } = facts;
   const spanM = Math.max(dimensions.runM, 0);
   if (facts.settled.indoors || spanM === 0) return [];
-  const [short, middle, long] = wire.metal === 'copper-clad-steel' ? gauges.clad : gauges.copper;
-  const asked = spanM < SHORT_SPAN_M ? short : spanM <= LONG_SPAN_M ? middle : long;
+  const asked = codeAwg(facts, spanM);
   if (wire.awg <= asked) return [];
   const data = { wire: wire.id, awg: wire.awg, asked, spanM, breakN: wire.breakN.value };
   return [warn('thin-wire', data, [['thicker', { asked }], 'rope-carries', 'short-stay'])];
