@@ -56,7 +56,7 @@ const cases: readonly Case[] = [
     hit: { ...dipole, station: 'portable', nearestPowerLineM: 20 },
     miss: { ...dipole, station: 'portable', nearestPowerLineM: 200 },
   },
-  { id: 'power-line-ask', hit: { ...dipole, nearestPowerLineM: 20 }, miss: { ...dipole, nearestPowerLineM: 200 } },
+  { id: 'power-line-too-near', hit: { ...dipole, nearestPowerLineM: 20 }, miss: { ...dipole, nearestPowerLineM: 200 } },
   // Region 1 ends 40 m at 7.2 MHz, region 2 at 7.3 MHz (radio regulations).
   {
     id: 'outside-band',
@@ -64,7 +64,7 @@ const cases: readonly Case[] = [
     miss: { ...dipole, region: 2, focusMHz: { '40m': 7.25 } },
   },
   {
-    id: 'national-permission',
+    id: 'outside-band',
     hit: { ...dipole, bands: ['160m'], focusMHz: { '160m': 1.9 } },
     miss: { ...dipole, bands: ['160m'], focusMHz: { '160m': 1.84 } },
   },
@@ -308,4 +308,12 @@ test('stops come first', () => {
 test('contradictory answers are kept and not held against the antenna', () => {
   const stops = warningsFor({ ...dipole, radialCount: 0, feedFraction: 0.1, returnPath: 'none' });
   expect(stops.filter(({ severity }) => severity === 'stop')).toEqual([]);
+});
+
+test('what only some countries allow is a note, and a power line at home waits for its operator', () => {
+  const severityOf = (answers: Answers, id: string) => warningsFor(answers).find((each) => each.id === id)?.severity;
+  expect(severityOf({ ...dipole, bands: ['160m'], focusMHz: { '160m': 1.9 } }, 'outside-band')).toBe('note');
+  expect(severityOf({ ...dipole, focusMHz: { '40m': 7.25 } }, 'outside-band')).toBe('stop');
+  expect(severityOf({ ...dipole, nearestPowerLineM: 20 }, 'power-line-too-near')).toBe('warn');
+  expect(severityOf({ ...dipole, station: 'portable', nearestPowerLineM: 20 }, 'power-line-too-near')).toBe('stop');
 });

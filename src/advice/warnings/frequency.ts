@@ -28,7 +28,7 @@ function outside({ settled }: Facts, { band, focusMHz, edgesMHz }: BandFacts): W
   const data = { band, focusMHz, lowMHz: edgesMHz.lowMHz, highMHz: edgesMHz.highMHz, region: settled.region };
   const middleMHz = (edgesMHz.lowMHz + edgesMHz.highMHz) / 2;
   if (allocation === 'national-permission')
-    return [warn('national-permission', data, ['check-licence', ['use-band', { middleMHz }]])];
+    return [warn('outside-band', data, ['check-licence', ['use-band', { middleMHz }]], 'national-permission')];
   if (allocation === 'amateur' && bandOf(focusMHz) === band) return [];
   return [warn('outside-band', data, [['use-band', { middleMHz }], 'change-region', 'drop-band'])];
 }

@@ -6,7 +6,7 @@ import { lineConstants } from '../../physics/line';
 import { lineStress, lineUse } from '../../physics/line-stress';
 import type { BandFacts } from '../facts';
 import type { BandFinding, Warning } from '../finding';
-import { type LineSection, runOfChain } from '../line-run';
+import { type LineSection, runOfChain, SYSTEM_OHM } from '../line-run';
 import { bandPairs, type Judged, type Rule, warn } from './warning';
 
 /** Peak volts of the common screw plug of amateur stations; handbook figure, from memory. */
@@ -95,21 +95,21 @@ export const lineLoss: Rule = (judged) => {
 };
 
 const HIDING_DB = 1;
-const LOOKS_GOOD = 2;
+/** A reading that people take for a good antenna, and how much worse the antenna is then. */
+const LOOKS_GOOD = 3;
 const IS_WORSE = 1.5;
 
-export const swrIsNotProof: Rule = (judged) =>
-  bandPairs(judged).flatMap(([at, finding]): Warning[] => {
-    const { swrAtFeedPoint, swrAtRadio, lineLossDb } = finding;
-    if (swrAtFeedPoint === null || swrAtRadio === null || lineLossDb === null || lineLossDb < HIDING_DB) return [];
-    // A transforming line (75 Ω or open wire) changes the reading without loss.
-    if (judged.facts.line?.z0Ohm.value !== 50) return [];
-    const hides = swrAtFeedPoint > 2 && swrAtRadio <= swrAtFeedPoint / IS_WORSE;
-    if (!hides && swrAtRadio > LOOKS_GOOD) return [];
-    if (!hides) return [];
+export const swrIsNotProof: Rule = (judged) => {
+  // A transforming line (75 Ω or open wire) changes the reading without loss.
+  if (judged.facts.line?.z0Ohm.value !== SYSTEM_OHM) return [];
+  return bandPairs(judged).flatMap(([at, { swrAtFeedPoint, swrAtRadio, lineLossDb }]): Warning[] => {
+    if (swrAtFeedPoint === null || swrAtRadio === null || lineLossDb === null) return [];
+    const hides = lineLossDb >= HIDING_DB && swrAtFeedPoint >= IS_WORSE * swrAtRadio;
+    if (!hides || swrAtRadio > LOOKS_GOOD) return [];
     const data = { band: at.band, swr: swrAtRadio, feedSwr: swrAtFeedPoint, lossDb: lineLossDb };
     return [warn('swr-is-not-proof', data, ['measure-at-feed-point', 'compare-signals'])];
   });
+};
 
 export const wetLine: Rule = ({ facts: { line, lineKind } }) => {
   if (lineKind !== 'open-wire' || line === null || line.kind !== 'open') return [];

@@ -11,5 +11,5 @@ export const powerLineTooNear: Rule = ({ facts, cautions = [] }) => {
   const data = { distanceM, nearestM };
   return verdict === 'stop'
     ? [warn('power-line-too-near', data, ['other-place', 'shorter-and-lower'])]
-    : [warn('power-line-ask', data, ['ask-operator', 'other-place', 'shorter-and-lower'])];
+    : [warn('power-line-too-near', data, ['ask-operator', 'other-place', 'shorter-and-lower'], 'power-line-ask')];
 };

@@ -155,7 +155,7 @@ export const legPlusLine: Rule = ({ facts, dimensions }) => {
 
 const NOTABLE = 0.005;
 
-export const harmonicsHigh: Rule = ({ dimensions: { harmonics } }) => {
+export const harmonicsHigh: Rule = ({ facts, dimensions: { harmonics } }) => {
   const higher = harmonics.filter(({ n }) => n > 1);
   if (harmonics.length < 2 || higher.length === 0) return [];
   const byOffset = [...harmonics].sort((a, b) => Math.abs(a.offset) - Math.abs(b.offset));
@@ -168,5 +168,6 @@ export const harmonicsHigh: Rule = ({ dimensions: { harmonics } }) => {
     resonanceMHz: worst.resonanceMHz,
     percent: 100 * worst.offset,
   };
-  return [warn('harmonics-high', data, ['do-not-cut-on', 'small-coil'])];
+  const coil = facts.system === 'end-fed-half-wave' ? ['small-coil'] : [];
+  return [warn('harmonics-high', data, ['do-not-cut-on', ...coil])];
 };

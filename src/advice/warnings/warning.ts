@@ -19,9 +19,7 @@ export type Rule = (judged: Judged) => readonly Warning[];
 export const severities = {
   'no-such-feed-point': 'stop',
   'power-line-too-near': 'stop',
-  'power-line-ask': 'warn',
   'outside-band': 'stop',
-  'national-permission': 'note',
   'power-limit-60m': 'warn',
   'unit-doubt': 'stop',
   'does-not-fit': 'stop',
@@ -58,6 +56,9 @@ export const severities = {
   'thin-wire': 'note',
 } as const satisfies Readonly<Record<string, Severity>>;
 
+/** Wordings of an id that say less than it usually does. */
+const milder: Readonly<Record<string, Severity>> = { 'national-permission': 'note', 'power-line-ask': 'warn' };
+
 export type WarningId = keyof typeof severities;
 
 /** A way out is a code, or a code with its numbers. It is worded with the warning's own numbers and these. */
@@ -75,7 +76,7 @@ function bandsIn({ band, bands }: Data): readonly Band[] {
 /** The code is the id, or names one of several ways to word it. */
 export const warn = (id: WarningId, data: Data, ways: readonly Way[], code: string = id): Warning => ({
   id,
-  severity: severities[id],
+  severity: milder[code] ?? severities[id],
   code,
   data,
   bands: bandsIn(data),

@@ -162,8 +162,7 @@ export const feedWarnings = {
     why: 'Only the two ends of a wire shorten it, so its higher resonances lie above exact multiples. That is so with every wire, and no fault of yours.',
     waysOut: {
       'do-not-cut-on': 'Do not go on cutting for the higher band: the lower one moves away.',
-      'small-coil': (_d, f) =>
-        `A small coil about ${f.length(2)} from the transformer of an end-fed pulls the higher bands down.`,
+      'small-coil': (_d, f) => `A small coil about ${f.length(2)} from the transformer pulls the higher bands down.`,
     },
   },
   'wrong-transformer': {

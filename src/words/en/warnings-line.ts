@@ -23,7 +23,7 @@ const over = (what: string, why: string): WarningWords => ({
 export const lineWarnings = {
   'choke-at-voltage-maximum': {
     text: (d, f) =>
-      `Hard work for the choke at ${say.length(d, f, 'distanceM')}: about ${say.number(d, f, 'voltageV')} V and ${say.watts(d, f, 'heatW')} of heat on ${say.band(d)} while keyed at ${say.watts(d, f, 'powerW')}.`,
+      `Hard work for the choke ${Number(d.distanceM) < 0.01 ? 'at the feed point' : `${say.length(d, f, 'distanceM')} down the coax`}: about ${say.number(d, f, 'voltageV')} V and ${say.watts(d, f, 'heatW')} of heat on ${say.band(d)} while keyed at ${say.watts(d, f, 'powerW')}.`,
     why: (d, f) =>
       `Here the outside of the coax stands at high voltage. A choke must have ${say.ohms(d, f, 'ohm')} or more and stand that heat. From our own field solutions, within a quarter.`,
     waysOut: {
