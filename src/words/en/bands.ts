@@ -3,7 +3,7 @@ import type { Message } from '../message';
 
 export const bandNotes = {
   'impedance-unknown': 'Nothing is known of the impedance here. Measure it at the feed point and enter it.',
-  'closed-form': 'Worked out from formulas: expect the real SWR within about one and a half times this.',
+  'closed-form': 'Worked out from formulas: the real SWR can be half or twice this.',
   'order-of-size': 'The wire is near a voltage maximum here: only the order of size of these figures is certain.',
   'above-limit': (d, f) =>
     `SWR ${f.number(Number(d.swr), 2)} at the shack end of the line. Most radios turn their power down above ${f.number(Number(d.limit), 2)}; a tuner must bring it down.`,
