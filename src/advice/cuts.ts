@@ -10,7 +10,7 @@ import type { Facts } from './facts';
 import type { Cut, Link, Said } from './finding';
 import { ropesOf } from './ropes';
 
-/** Taken up by a plug at each end of a coax, m. */
+/** Taken up by a plug at each end of a tuned section, m. */
 const PLUG_M = 0.05;
 /** Coax and open-wire line may be this much longer than told without anybody noticing, m. */
 const LINE_TOLERANCE_M = 0.1;
@@ -174,22 +174,18 @@ function openLineCut({ clearLine }: Dimensions, line: WorkingInput): Cut {
   };
 }
 
-/** Coax with what two plugs take. */
-function plugged(piece: 'coax' | 'coax-jumper', line: WorkingInput): Cut {
-  const plug = metresOf(PLUG_M, 'assumed');
-  const cut = dimension(line.value + 2 * PLUG_M, 'line + 2 * plug', { line, plug }, 'house-practice');
-  return {
-    piece,
-    count: 1,
-    finishedM: line.value,
-    cutM: cut.metres,
-    toleranceM: LINE_TOLERANCE_M,
-    marksM: [],
-    note: say('coax-plain'),
-    stopRule: say('coax-length'),
-    working: cut.working,
-  };
-}
+/** Coax as told: its plugs are counted in. */
+const plugged = (piece: 'coax' | 'coax-jumper', line: WorkingInput): Cut => ({
+  piece,
+  count: 1,
+  finishedM: line.value,
+  cutM: line.value,
+  toleranceM: LINE_TOLERANCE_M,
+  marksM: [],
+  note: say('coax-plain'),
+  stopRule: say('coax-length'),
+  working: dimension(line.value, 'line', { line }, 'house-practice').working,
+});
 
 /** Places strictly inside the line, each once, in order. */
 const marksAlong = (placesM: readonly number[], lineM: number): number[] =>

@@ -52,11 +52,14 @@ export function riseOf(facts: Facts, radiatorM: number): number {
   }
 }
 
-/** The highest point that anything of this antenna reaches, m above ground. */
+/**
+ * The highest point that anything of this antenna reaches, m above ground. An upright loop whose support is not told is taken to be fed at
+ * its foot, which is the careful case.
+ */
 export function highestPointM(facts: Facts, { riseM }: { readonly riseM: number }): number {
   const { radiator, fedAt, heightM, supportHeightM, endHeightM, loopPlane } = facts.settled;
-  const standsOnFeedPoint =
-    radiator === 'vertical' || radiator === 'inverted-l' || (radiator === 'loop' && loopPlane === 'upright');
+  const fromItsFoot = radiator === 'loop' && loopPlane === 'upright' && facts.answers.supportHeightM === undefined;
+  const standsOnFeedPoint = radiator === 'vertical' || radiator === 'inverted-l' || fromItsFoot;
   const aboveFeedM = fedAt === 'centre' ? riseM / 2 : riseM;
   return Math.max(supportHeightM, heightM + (standsOnFeedPoint ? aboveFeedM : 0), endHeightM);
 }

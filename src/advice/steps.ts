@@ -5,6 +5,7 @@
 import type { Dimensions } from './dimensions';
 import type { Facts } from './facts';
 import type { Before, Caution, Cut, Data, Link, Step } from './finding';
+import { highestPointM } from './site-run';
 
 /** Which gates stand before a step. A step with none opens at once. Ids are kept with what was read: never renamed. */
 export const stepGates = {
@@ -131,10 +132,11 @@ function cutting({ cuts }: Plan): Data[] {
   return count === 0 ? [] : [{ count }];
 }
 
-function raiseData({ facts, cuts }: Plan): Data {
+function raiseData({ facts, dimensions, cuts }: Plan): Data {
   const guys = cuts.find(({ piece }) => piece === 'guy');
-  const { heightM, endHeightM } = facts.settled;
-  return { heightM, endHeightM, guyM: guys?.finishedM ?? 0 };
+  const { heightM, endHeightM, fedAt } = facts.settled;
+  const topM = highestPointM(facts, dimensions);
+  return { heightM, endHeightM, topM, endFed: fedAt === 'end', guyM: guys?.finishedM ?? 0 };
 }
 
 function returnWires({ facts, dimensions }: Plan): Draft[] {

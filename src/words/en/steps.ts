@@ -7,6 +7,13 @@ const metres = (d: Data, f: Format, key: string): string => f.length(Number(d[ke
 const bandList = (d: Data): string => String(d.bands).split(' ').map(bandName).join(', ');
 const plural = (count: number, one: string, many: string): string => (count === 1 ? one : many);
 
+/** Above a raised hand an end is out of reach; lower ones have to be kept from people some other way. */
+const OUT_OF_REACH_M = 2.5;
+const kept = (heightM: number, f: Format): string =>
+  heightM >= OUT_OF_REACH_M
+    ? `${f.length(heightM)}, out of reach`
+    : `${f.length(heightM)}, and keep people away from it`;
+
 /** "at the box and at 10.7 m (35 ft)": places counted from the feed-point end of the line. */
 function places(d: Data, f: Format): string {
   const list = String(d.chokesM)
@@ -16,7 +23,7 @@ function places(d: Data, f: Format): string {
   const last = list.at(-1);
   if (last === undefined) return '';
   const text = list.length === 1 ? last : `${list.slice(0, -1).join(', ')} and ${last}`;
-  return ` Chokes go ${text}, counted along the line from the feed point.`;
+  return ` ${list.length === 1 ? 'The choke goes' : 'Chokes go'} ${text}, counted along the line from the feed point.`;
 }
 
 const box = (d: Data): string => (d.box === true ? 'Hang the box so that the wire, not the box, takes the pull.' : '');
@@ -67,11 +74,15 @@ export const steps: Readonly<Record<string, Message>> = {
   'plan-pole': 'Choose where the pole stands and which way it goes up. See that it can fall without reaching anyone.',
   launch: 'Throw the line over, let the weight down slowly, and pull the rope through.',
   'raise-straight-wire': (d, f) =>
-    `Pull up one end, then the other, to ${metres(d, f, 'heightM')}. Let the wire sag; do not pull it straight.`,
+    d.endFed === true
+      ? `Pull up the far end to ${metres(d, f, 'endHeightM')}, then the feed end to ${metres(d, f, 'heightM')}. Let the wire sag; do not pull it straight.`
+      : `Pull up one end, then the other, to ${metres(d, f, 'endHeightM')}. Let the wire sag; do not pull it straight.`,
   'raise-inverted-v': (d, f) =>
-    `Pull the middle up to ${metres(d, f, 'heightM')}. Lead the ends out to opposite sides and tie them at ${metres(d, f, 'endHeightM')}, out of reach.`,
+    d.endFed === true
+      ? `Pull the middle up to ${metres(d, f, 'topM')}. Lead the far end out and tie it at ${kept(Number(d.endHeightM), f)}; the feed end hangs at ${metres(d, f, 'heightM')}.`
+      : `Pull the middle up to ${metres(d, f, 'topM')}. Lead the ends out to opposite sides and tie them at ${kept(Number(d.endHeightM), f)}.`,
   'raise-sloper': (d, f) =>
-    `Pull up the high end, then tie the low end at ${metres(d, f, 'endHeightM')}, out of reach.`,
+    `Pull the high end up to ${metres(d, f, 'topM')}, then tie the low end at ${kept(Math.min(Number(d.heightM), Number(d.endHeightM)), f)}.`,
   'raise-vertical': (d, f) =>
     `Fasten the wire along the pole. Walk the pole up and tighten three guys of ${metres(d, f, 'guyM')}, one at a time.`,
   'raise-inverted-l':
@@ -109,6 +120,6 @@ export const steps: Readonly<Record<string, Message>> = {
     `Send with ${f.number(Number(d.firstW))} W for ten seconds on each band. If the SWR wanders when the coax is moved, the coax is sending too: check the chokes. Then go up to ${f.number(Number(d.powerW))} W. If the SWR climbs, stop and let the cores cool.`,
   leave: 'Disconnect the radio. Look up again, lower the antenna, and count every part back into the bag.',
   'storm-home':
-    'Unplug the coax before a storm is near and leave its end outside or on the earthed plate. At the first thunder touch nothing.',
+    'Unplug the feed line before a storm is near and leave its end outside or on the earthed plate. At the first thunder touch nothing.',
   'storm-indoors': 'Unplug the antenna from the radio before a storm is near. At the first thunder touch nothing.',
 };
