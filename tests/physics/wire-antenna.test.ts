@@ -58,7 +58,7 @@ describe('radiation resistance', () => {
 });
 
 // Own field solutions with full ground (antenna-cases.json of the fixtures): resistance of a half-wave over soil against 68.5 Ω free.
-// The soil's loss was fitted to the soil rows, so for them this holds the fit; the perfect conductor and the sea are free of it.
+// The soil's loss was fitted to the soil rows, so for them this only holds the fit; the perfect conductor alone is free of it.
 test.each([
   { heightM: 1.056, frequencyMHz: 14.2, soil: null, ohm: 6.1 },
   { heightM: 5.278, frequencyMHz: 14.2, soil: { epsilonR: 13, sigmaSPerM: 0.005 }, ohm: 78 },
