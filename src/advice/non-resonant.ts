@@ -1,11 +1,9 @@
-/** Lengths clear of every half-wave of every wanted band: the wire's own, and how clear a counterpoise is. */
+/** Lengths clear of every half-wave of every wanted band. */
 import {
   type ClearWindow,
   clearWindows,
   type LengthSearch,
   leastBadLength,
-  nearestResonance,
-  resonances,
   wireSearch,
 } from '../physics/non-resonant-length';
 import type { LengthWindow } from './dimensions';
@@ -44,9 +42,3 @@ const asLengthWindow = (window: ClearWindow): LengthWindow => ({
   bestM: window.best.metres,
   tunerRangeBands: window.tunerRange.map(({ band }) => band),
 });
-
-/** Smallest |L − Ln| / Ln of a wire over all wanted bands, 0 where a half-wave multiple falls into one. */
-export function halfWaveClearance(facts: Facts, lengthM: number): number {
-  const list = resonances({ ...searchOf(facts), longestM: 2 * lengthM });
-  return nearestResonance(list, lengthM)?.margin ?? 1;
-}
