@@ -1,6 +1,7 @@
 /** Reads an answers record that came from outside (a file, a link, storage, a script) or says everything that is wrong with it. */
 import { type Problem, problemsOf } from '../base/problem';
 import { Answers, answersVersion } from './answers';
+import { feedPositionIds } from './choices';
 
 export type ReadAnswers = { readonly answers: Answers } | { readonly problems: readonly Problem[] };
 
@@ -13,7 +14,12 @@ export function readAnswers(raw: unknown, prefix = ''): ReadAnswers {
   const parsed = Answers.safeParse(raw);
   const problems = parsed.success ? [] : problemsOf(raw, parsed.error.issues, prefix);
   const needsFeedPoint = has(raw, 'radiator') && !has(raw, 'fedAt');
-  if (needsFeedPoint) problems.push({ key: prefix === '' ? 'fedAt' : `${prefix}.fedAt`, code: 'missing', data: {} });
+  if (needsFeedPoint)
+    problems.push({
+      key: prefix === '' ? 'fedAt' : `${prefix}.fedAt`,
+      code: 'missing',
+      data: { allowed: feedPositionIds },
+    });
   return parsed.success && problems.length === 0 ? { answers: parsed.data } : { problems };
 }
 

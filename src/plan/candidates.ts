@@ -39,7 +39,7 @@ export function rankCandidates(answers: Answers, planOf: (answers: Answers) => P
   const judged = kinds.map((kind) => judge(answersFor(answers, kind), planOf, format));
   return judged
     .filter((candidate) => candidate !== null)
-    .sort((a, b) => compare(a.score, b.score))
+    .sort((a, b) => compare(a.score, b.score, (supportM) => isTooHigh(supportM, answers)))
     .map((candidate, index) => ({ ...candidate, rank: index + 1 }));
 }
 
@@ -61,9 +61,11 @@ function judge(answers: Answers, planOf: (answers: Answers) => Plan, format: For
   const tuned = plan.bands.filter((band) => served.includes(band.band) && band.tunerNeeded === true);
   const losses = plan.bands.map((band) => (band.lineLossDb ?? 0) + (band.deviceLossDb ?? 0));
   const known = plan.bands.some((band) => band.lineLossDb !== null);
+  const supportM = supportOf(plan, answers);
   const score = {
     bandsServed: served.length,
     bandsWithoutTuner: served.length - tuned.length,
+    supportM,
     radiatedShare: known ? 10 ** (-Math.max(...losses) / 10) : null,
     entryCurrentMa: plan.bands.reduce<number | null>((worst, band) => max(worst, band.entryCurrentMa), null),
     partsToBuy: plan.parts.filter((part) => part.have < part.quantity).length,
@@ -78,14 +80,34 @@ function judge(answers: Answers, planOf: (answers: Answers) => Plan, format: For
       ? say('no-tuner', {}, format)
       : say('tuner-on', { bands: tuned.map((band) => band.band).join(' ') }, format),
     room(plan, answers, format),
+    height(supportM, answers, format),
     score.radiatedShare === null ? '' : say('loss', { radiatedW: 100 * score.radiatedShare }, format),
     say('parts', { count: score.partsToBuy }, format),
   ].filter((reason) => reason !== '');
   return { system: plan.system, answers, rank: 0, score, reasons };
 }
 
+/** Up to here a pole that people carry reaches, m: common practice. */
+const USUAL_SUPPORT_M = 10;
+
+/** Height of its highest point, m. */
+function supportOf({ riseM }: Plan, { radiator, heightM }: Answers): number {
+  const hangs = radiator === 'straight-wire' || radiator === 'parallel-wires' || radiator === 'folded-wire';
+  const topDown = hangs || radiator === 'inverted-v' || radiator === 'sloper';
+  return topDown ? (heightM ?? 8) : (heightM ?? 0.2) + (riseM ?? 0);
+}
+
+const isTooHigh = (supportM: number, { supportHeightM }: Answers): boolean =>
+  supportM > (supportHeightM ?? USUAL_SUPPORT_M) + 0.5;
+
+function height(supportM: number, answers: Answers, format: Format): string {
+  const told = answers.supportHeightM !== undefined;
+  if (!isTooHigh(supportM, answers)) return '';
+  return say(told ? 'too-high' : 'high', { supportM }, format);
+}
+
 function room(plan: Plan, { spanM }: Answers, format: Format): string {
-  if (plan.runM === null) return '';
+  if (plan.runM === null || plan.runM < 0.5) return '';
   const code = spanM === undefined ? 'room-unknown' : plan.runM <= spanM ? 'fits' : 'too-long';
   return say(code, { runM: plan.runM }, format);
 }
@@ -95,9 +117,14 @@ const say = (code: string, data: Data, format: Format): string => render(sentenc
 const max = (a: number | null, b: number | null): number | null => (a === null ? b : b === null ? a : Math.max(a, b));
 
 type Score = Candidate['score'];
-const compare = (a: Score, b: Score): number =>
+/** Shares that differ by less than this are the same to anybody's ear. */
+const SHARE_STEP = 0.1;
+const shareStep = ({ radiatedShare }: Score): number => Math.round((radiatedShare ?? 0) / SHARE_STEP);
+
+const compare = (a: Score, b: Score, tooHigh: (supportM: number) => boolean): number =>
   a.stops - b.stops ||
+  Number(tooHigh(a.supportM)) - Number(tooHigh(b.supportM)) ||
   b.bandsServed - a.bandsServed ||
   b.bandsWithoutTuner - a.bandsWithoutTuner ||
-  (b.radiatedShare ?? 0) - (a.radiatedShare ?? 0) ||
+  shareStep(b) - shareStep(a) ||
   a.partsToBuy - b.partsToBuy;

@@ -62,6 +62,8 @@ export const Plan = z.strictObject({
   summary: text,
   /** Straight run the antenna asks of the site, m. */
   runM: maybe,
+  /** Height the radiator itself takes up, from its lowest to its highest point, m. */
+  riseM: maybe,
   needs: z.strictObject({
     balance: z.boolean(),
     transformation: z.nullable(z.strictObject({ ratio: z.number() })),
@@ -171,6 +173,8 @@ export const Plan = z.strictObject({
           bandsServed: z.number(),
           bandsWithoutTuner: z.number(),
           radiatedShare: maybe,
+          /** Height of the support it asks for, m. */
+          supportM: z.number(),
           entryCurrentMa: maybe,
           partsToBuy: z.number(),
           stops: z.number(),
