@@ -36,7 +36,8 @@ const kinds: readonly Kind[] = [
 
 /** `planOf` makes the plan of one candidate; the caller gives it, so that this file needs no way back to it. */
 export function rankCandidates(answers: Answers, planOf: (answers: Answers) => Plan, format: Format): Candidate[] {
-  const judged = kinds.map((kind) => judge(answersFor(answers, kind), planOf, format));
+  const useful = kinds.filter(({ radiator }) => radiator !== 'parallel-wires' || answers.bands.length > 1);
+  const judged = useful.map((kind) => judge(answersFor(answers, kind), planOf, format));
   return judged
     .filter((candidate) => candidate !== null)
     .sort((a, b) => compare(a.score, b.score, (supportM) => isTooHigh(supportM, answers)))
