@@ -79,7 +79,7 @@ function gradedFromZero(end: number, first: number, widest: number): number[] {
 
 /** Splits panels until each is no wider than its distance from the branch point u1 = 0, or than that point's distance off the path. */
 function splitNear(edges: number[], branch: Complex): number[] {
-  const off = Math.max(Math.abs(branch.im), 1e-3 * branch.re);
+  const off = Math.max(Math.abs(branch.im), 1e-3 * branch.re, 1e-4);
   const out = [0];
   const add = (from: number, to: number): void => {
     const away = Math.max(0, from - branch.re, branch.re - to);
