@@ -1,13 +1,48 @@
+import { effect } from '@preact/signals';
 import { render } from 'preact';
+import { shell } from '../words/en/screens';
+import { App } from './app';
 import { startPwa } from './pwa';
+import { startRouter } from './router';
+import { blockedByOtherTab, createStores, StoresContext } from './stores/stores';
 import './styles/font.css';
+import './styles/tokens.css';
+import './styles/components.css';
 
-const root = document.getElementById('app');
-if (root)
+async function start(root: HTMLElement): Promise<void> {
+  effect(() => {
+    if (blockedByOtherTab.value) render(<Blocked />, root);
+  });
+  const stores = await createStores();
+  effect(() => {
+    const { light, hand } = stores.settings.settings.value;
+    setOrRemove(document.documentElement, 'data-light', light);
+    setOrRemove(document.documentElement, 'data-hand', hand);
+  });
+  startRouter();
   render(
-    <main>
-      <h1>Halyard</h1>
-    </main>,
+    <StoresContext.Provider value={stores}>
+      <App />
+    </StoresContext.Provider>,
     root,
   );
+  void stores.planner.fetch();
+}
+
+const Blocked = () => (
+  <main id="main">
+    <section class="stop">
+      <h1>{shell.appName}</h1>
+      <p>{shell.blocked}</p>
+    </section>
+  </main>
+);
+
+function setOrRemove(element: HTMLElement, name: string, value: string | undefined): void {
+  if (value === undefined) element.removeAttribute(name);
+  else element.setAttribute(name, value);
+}
+
+const root = document.getElementById('app');
+if (root) void start(root);
 void startPwa();

@@ -6,6 +6,7 @@
 import {
   cleanupOutdatedCaches,
   createHandlerBoundToURL,
+  getCacheKeyForURL,
   type PrecacheEntry,
   precacheAndRoute,
 } from 'workbox-precaching';
@@ -13,7 +14,8 @@ import { NavigationRoute, registerRoute } from 'workbox-routing';
 
 declare const self: ServiceWorkerGlobalScope & { readonly __WB_MANIFEST: (PrecacheEntry | string)[] };
 
-precacheAndRoute(self.__WB_MANIFEST);
+const files = self.__WB_MANIFEST;
+precacheAndRoute(files);
 cleanupOutdatedCaches();
 
 /** The one page. The app's own addresses come after its `#`, so any other page below the scope leads there. */
@@ -27,4 +29,8 @@ registerRoute(
 
 self.addEventListener('message', (event) => {
   if (event.data?.type === 'SKIP_WAITING') void self.skipWaiting();
+  // The page looks each of them up itself: a list is no proof that the files are there.
+  if (event.data?.type === 'WHICH_FILES') {
+    event.ports[0]?.postMessage(files.map((file) => getCacheKeyForURL(typeof file === 'string' ? file : file.url)));
+  }
 });

@@ -86,6 +86,9 @@ export const ruleSetNames = {
 
 const ringDiameterMm = { ft50: 13, ft82: 21, ft114: 29, ft140: 36, ft240: 61, ft290: 74, ft400: 102 } as const;
 
+/** Outside diameter of a ring size, mm, as it is asked for. */
+export const coreDiameterMm = (size: string): number => (ringDiameterMm as Readonly<Record<string, number>>)[size] ?? 0;
+
 /** `ft240-43` as "61 mm ring, mix 43 (FT240-43)". An id of another form stays as it is. */
 export function coreName(id: string): string {
   const [size = '', mix = ''] = id.split('-');

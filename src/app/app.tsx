@@ -1,0 +1,96 @@
+/** The frame around every screen: skip link, notices, the screen of the address, the bar. Focus goes to the heading of what was opened. */
+import { signal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
+import { shell } from '../words/en/screens';
+import { Bar } from './parts/bar';
+import { applyUpdate, updateReady } from './pwa';
+import { route, visits } from './router';
+import type { ScreenName } from './routes';
+import { useSay } from './say';
+import { screenAtOnce } from './screens';
+import { fetchScreen, type Screen } from './screens-later';
+import { useStores } from './stores/stores';
+
+/** Screens fetched so far; `failed` for one that could not be had. */
+const fetched = signal<ReadonlyMap<ScreenName, Screen | 'failed'>>(new Map());
+
+async function fetchInto(name: ScreenName): Promise<void> {
+  const found = await fetchScreen(name)?.catch(() => 'failed' as const);
+  if (found !== undefined) fetched.value = new Map(fetched.value).set(name, found);
+}
+
+export function App() {
+  const say = useSay();
+  const here = route.value;
+  const screen = screenAtOnce(here.screen) ?? fetched.value.get(here.screen);
+
+  useEffect(() => {
+    if (screen === undefined) void fetchInto(here.screen);
+  }, [here.screen, screen]);
+
+  useEffect(() => {
+    if (screen === undefined) return;
+    const heading = document.querySelector<HTMLElement>('[data-focus], main h1, .top h1');
+    document.title = say(shell.title, { page: document.querySelector('h1')?.textContent ?? say(shell.appName) });
+    if (visits.value === 0) return; // the first page of a visit is read from its top
+    scrollTo(0, 0);
+    heading?.focus();
+  }, [visits.value, screen]);
+
+  return (
+    <>
+      <button type="button" class="skip" onClick={skip}>
+        {say(shell.skip)}
+      </button>
+      <UpdateNotice />
+      {screen === 'failed' ? <Failed name={here.screen} /> : <Shown screen={screen} />}
+      <Bar route={here} />
+    </>
+  );
+}
+
+function Shown({ screen: Found }: { screen: Screen | undefined }) {
+  if (Found === undefined) return <main id="main" aria-busy="true" />;
+  return <Found route={route.value as never} />;
+}
+
+function Failed({ name }: { name: ScreenName }) {
+  const say = useSay();
+  return (
+    <main id="main">
+      <section class="stop">
+        <h1 tabIndex={-1}>{say(shell.appName)}</h1>
+        <p>{say(shell.chunkFailed)}</p>
+        <div class="ways">
+          <button type="button" class="btn tall" onClick={() => void fetchInto(name)}>
+            {say(shell.tryAgain)}
+          </button>
+          <a class="btn tall" href="#/">
+            {say(shell.allPlans)}
+          </a>
+        </div>
+      </section>
+    </main>
+  );
+}
+
+/** The address stays as it is: what stands after `#` is where the app is, not a place on the page. */
+function skip(): void {
+  const main = document.getElementById('main');
+  main?.setAttribute('tabindex', '-1');
+  main?.focus();
+}
+
+function UpdateNotice() {
+  const say = useSay();
+  const { library } = useStores();
+  if (!updateReady.value) return null;
+  return (
+    <div class="notice" role="status">
+      <p>{say(shell.updateReady)}</p>
+      <button type="button" class="btn" onClick={() => void library.flush().then(applyUpdate)}>
+        {say(shell.update)}
+      </button>
+    </div>
+  );
+}

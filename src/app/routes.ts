@@ -1,0 +1,62 @@
+/**
+ * Every state of the app has an address: the part after `#`, so that links work below any path, without a server and when handed over.
+ * A hash that does not start with `#/` is a place on the page and no address.
+ */
+export type JobScreen = 'plan' | 'cut' | 'shop' | 'raise' | 'trim';
+export const jobScreens: readonly JobScreen[] = ['plan', 'shop', 'cut', 'raise', 'trim'];
+
+export type Route =
+  | { readonly screen: 'plans' }
+  | { readonly screen: 'new' }
+  | { readonly screen: 'on-hand' }
+  | { readonly screen: 'settings' }
+  | { readonly screen: 'why'; readonly rest: readonly string[] }
+  | { readonly screen: 'receive'; readonly code: string }
+  | { readonly screen: 'ask'; readonly planId: string; readonly question: string; readonly unsure: boolean }
+  | { readonly screen: 'surer'; readonly planId: string }
+  | { readonly screen: JobScreen; readonly planId: string; readonly rest: readonly string[] };
+
+export type ScreenName = Route['screen'];
+
+export function parseRoute(hash: string): Route {
+  const [first = '', second = '', third = '', ...rest] = hash.replace(/^#\/?/, '').split('/');
+  switch (first) {
+    case 'new':
+    case 'on-hand':
+    case 'settings':
+      return { screen: first };
+    case 'why':
+      return { screen: 'why', rest: [second, third, ...rest].filter((part) => part !== '') };
+    case 'receive':
+      return { screen: 'receive', code: second };
+    case 'ask':
+      return { screen: 'ask', planId: second, question: third, unsure: rest[0] === 'not-sure' };
+    case 'plan':
+      return planRoute(second, third, rest);
+    default:
+      return { screen: 'plans' };
+  }
+}
+
+function planRoute(planId: string, job: string, rest: readonly string[]): Route {
+  if (job === 'surer') return { screen: 'surer', planId };
+  const screen = jobScreens.find((name) => name === job);
+  return screen === undefined
+    ? { screen: 'plan', planId, rest: job === '' ? [] : [job, ...rest] }
+    : { screen, planId, rest };
+}
+
+export const to = {
+  plans: '#/',
+  newPlan: '#/new',
+  onHand: '#/on-hand',
+  settings: '#/settings',
+  why: '#/why',
+  receive: (code = ''): string => (code === '' ? '#/receive' : `#/receive/${code}`),
+  ask: (planId: string, question: string): string => `#/ask/${planId}/${question}`,
+  unsure: (planId: string, question: string): string => `#/ask/${planId}/${question}/not-sure`,
+  surer: (planId: string): string => `#/plan/${planId}/surer`,
+  plan: (planId: string): string => `#/plan/${planId}`,
+  job: (planId: string, job: JobScreen, ...rest: readonly string[]): string =>
+    ['#', 'plan', planId, ...(job === 'plan' ? [] : [job]), ...rest].join('/'),
+} as const;

@@ -1,0 +1,19 @@
+/** Screens that are fetched when they are first opened (the service worker keeps them for that moment), and which screens there are. */
+import type { ComponentType } from 'preact';
+import type { ScreenName } from './routes';
+
+/** Each screen takes its own kind of route; the table pairs them by name, so a caller hands the present route over as it is. */
+export type Screen = ComponentType<{ route: never }>;
+
+const atOnce: readonly ScreenName[] = ['plans', 'new', 'ask'];
+
+const later: Partial<Record<ScreenName, () => Promise<Screen>>> = {
+  surer: async () => (await import('./screens/ask/surer-screen')).SurerScreen,
+  'on-hand': async () => (await import('./screens/on-hand/on-hand-screen')).OnHandScreen,
+  settings: async () => (await import('./screens/settings/settings-screen')).SettingsScreen,
+  receive: async () => (await import('./screens/plans/receive-screen')).ReceiveScreen,
+};
+
+/** No link leads to a screen that is not there. */
+export const hasScreen = (name: ScreenName): boolean => atOnce.includes(name) || name in later;
+export const fetchScreen = (name: ScreenName): Promise<Screen> | undefined => later[name]?.();

@@ -1,0 +1,75 @@
+/** What the last changed answer did to the plan: the new value, the old one struck through, and the way back. */
+import { completeAnswers } from '../../../advice/route';
+import type { AnswerKey } from '../../../design/answers';
+import { answersBefore } from '../../../design/plan-edit';
+import type { SavedPlan } from '../../../design/saved-plan';
+import { type ChangedValue, type PlanChange, planChanges } from '../../../plan/plan-changes';
+import { changes as words } from '../../../words/en/changes';
+import { questionWords } from '../../../words/en/questions';
+import { ask, shell } from '../../../words/en/screens';
+import { answerText } from '../../answer-text';
+import { Icon, Pin } from '../../parts/icon';
+import { useSay } from '../../say';
+import { effectiveDraft } from '../../stores/effective-answers';
+import { useStores } from '../../stores/stores';
+
+/** More lines than this are told on the plan itself. */
+const shownChanges = 4;
+
+export function ChangedStrip({ plan }: { plan: SavedPlan }) {
+  const say = useSay();
+  const { library, planner, settings, parts } = useStores();
+  const before = answersBefore(plan);
+  const edit = plan.lastEdit;
+  if (before === null || edit === undefined) return null;
+  const made = (answers: SavedPlan['answers']) =>
+    planner.planOf(completeAnswers(effectiveDraft(answers, settings.settings.value, parts.parts.value)));
+  const old = made(before);
+  const now = made(plan.answers);
+  if (old === null || now === null) return null;
+  const list = planChanges(old, now);
+  const key = edit.key as AnswerKey;
+  return (
+    <section class="changed" aria-live="polite">
+      <p>
+        <Pin />
+        <b>{say(ask.changed, { what: questionWords(key).short })}</b>{' '}
+        {answerText(key, plan.answers, say.format) ?? say(ask.notSaid)}, {say(ask.was)}{' '}
+        <s>{answerText(key, before, say.format) ?? say(ask.notSaid)}</s>
+      </p>
+      <button
+        type="button"
+        class="btn"
+        onClick={() => {
+          library.answer(plan.id, key, edit.before);
+        }}
+      >
+        <Icon name="undo" />
+        {say(shell.undo)}
+      </button>
+      <ul class="what">
+        {list.slice(0, shownChanges).map((change) => (
+          <ChangeLine key={change.id} change={change} />
+        ))}
+        {list.length === 0 && <li>{say(words.nothing)}</li>}
+        {list.length > shownChanges && <li>{say(words.more, { count: list.length - shownChanges })}</li>}
+      </ul>
+      <button type="button" class="btn" onClick={() => library.edit(plan.id, { kind: 'accept-edit' })}>
+        {say(ask.keepChange)}
+      </button>
+    </section>
+  );
+}
+
+function ChangeLine({ change: { name, before, after } }: { change: PlanChange }) {
+  const say = useSay();
+  const text = (value: ChangedValue): string =>
+    value.kind === 'length' ? say.format.length(value.metres) : value.text;
+  return (
+    <li>
+      {name}: <b>{after === null ? say(words.gone) : text(after)}</b>
+      {before === null ? ` (${say(words.fresh)})` : `, ${say(ask.was)} `}
+      {before !== null && <s>{text(before)}</s>}
+    </li>
+  );
+}

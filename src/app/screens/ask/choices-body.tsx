@@ -1,0 +1,56 @@
+/** One of a few or several of many, each with its drawing. A tap is an answer: it is saved at once and can be tapped away again. */
+import { bandIds } from '../../../catalog/bands';
+import { optionWords } from '../../../words/en/questions';
+import { Icon } from '../../parts/icon';
+import { ChoicePicture } from '../../pictures/choice-picture';
+import { answerOf } from './asked';
+import type { BodyProps } from './body';
+
+type Option = string | number | boolean;
+
+const long: readonly string[] = ['feedLine', 'wire', 'ground', 'ruleSet', 'region', 'houseEarth', 'returnPath'];
+
+export function ChoicesBody({ question, answers, draft, onAnswer, accept }: BodyProps) {
+  const { id, kind } = question;
+  const options: readonly Option[] = kind === 'yes-no' ? [true, false] : question.options;
+  const many = kind === 'many-of';
+  const chosen = many ? (answers.bands ?? []) : answers[id];
+  const isChosen = (option: Option): boolean =>
+    Array.isArray(chosen) ? chosen.includes(option as never) : chosen === option;
+  accept.current = () => options.some(isChosen);
+
+  const choose = (option: Option): void => {
+    if (!many) {
+      onAnswer(answerOf(id, option));
+      return;
+    }
+    const bands = bandIds.filter((band) => (band === option ? !isChosen(band) : isChosen(band)));
+    onAnswer(bands.length === 0 ? {} : { bands });
+  };
+  const layout = many ? 'choices three' : long.includes(id) ? 'choices rows' : 'choices';
+  const odd = layout === 'choices' && options.length % 2 === 1;
+  return (
+    <fieldset role={many ? undefined : 'radiogroup'} aria-labelledby="question">
+      <ul class={layout}>
+        {options.map((option, index) => (
+          <li key={String(option)} class={odd && index === options.length - 1 ? 'last' : undefined}>
+            <label class="choice">
+              <input
+                type={many ? 'checkbox' : 'radio'}
+                name={id}
+                value={String(option)}
+                checked={isChosen(option)}
+                onChange={() => choose(option)}
+              />
+              <ChoicePicture question={id} option={String(option)} draft={draft} />
+              <span>{optionWords(id, String(option))}</span>
+              <span class="on" aria-hidden="true">
+                <Icon name="tick" />
+              </span>
+            </label>
+          </li>
+        ))}
+      </ul>
+    </fieldset>
+  );
+}

@@ -1,0 +1,148 @@
+/** Everything that was assumed, the most telling first, each a tap away; and what has been told, to change it. */
+import { completeAnswers, isAnswered, nextQuestion, routeOf, unusedAnswers } from '../../../advice/route';
+import type { AnswerKey } from '../../../design/answers';
+import type { SavedPlan } from '../../../design/saved-plan';
+import { assumed } from '../../../words/en/assumed';
+import { questionWords } from '../../../words/en/questions';
+import { ask, plans, shell, surer } from '../../../words/en/screens';
+import { answerText } from '../../answer-text';
+import { SaveTrouble } from '../../parts/save-note';
+import { Top } from '../../parts/top';
+import { type Route, to } from '../../routes';
+import { useSay } from '../../say';
+import { hasScreen } from '../../screens-later';
+import { effectiveDraft } from '../../stores/effective-answers';
+import { useStores } from '../../stores/stores';
+import { goOnAddress } from './asked';
+import { ChangedStrip } from './changed-strip';
+import { NotHere, ReadOnly } from './not-here';
+import { SoFar } from './so-far';
+import './ask.css';
+
+export function SurerScreen({ route }: { route: Extract<Route, { screen: 'surer' }> }) {
+  const entry = useStores().library.entries.value.get(route.planId);
+  if (entry === undefined) return <NotHere />;
+  return entry.kind === 'good' ? <Surer plan={entry.record} /> : <ReadOnly newer={entry.kind === 'newer'} />;
+}
+
+function Surer({ plan }: { plan: SavedPlan }) {
+  const say = useSay();
+  const { planner, settings, parts } = useStores();
+  const draft = effectiveDraft(plan.answers, settings.settings.value, parts.parts.value);
+  const answers = completeAnswers(draft);
+  const listed = planner.planOf(answers)?.assumed ?? [];
+  const values = new Map(listed.map(({ key, value }) => [key, value]));
+  const route = routeOf(draft);
+  const told = (key: AnswerKey): boolean => isAnswered(key, plan.answers) && plan.unsure[key]?.on !== true;
+  const open = route.filter(({ id }) => !told(id));
+  const answered = route.filter(({ id }) => told(id));
+  const unused = unusedAnswers(plan.answers);
+  const goHref = answers !== null && hasScreen('plan') ? to.plan(plan.id) : goOnAddress(plan.id, draft);
+  return (
+    <>
+      <Top
+        up={
+          hasScreen('plan')
+            ? { href: to.plan(plan.id), words: plan.answers.name ?? shell.plan }
+            : { href: to.plans, words: shell.plans }
+        }
+      />
+      <main id="main" class="two">
+        <div class="stack">
+          <SaveTrouble />
+          <h1 tabIndex={-1}>{say(surer.title)}</h1>
+          <ChangedStrip plan={plan} />
+          <SoFar draft={draft} whole={answers !== null} />
+          {nextQuestion(draft) !== null && (
+            <a class="btn go" href={goOnAddress(plan.id, draft)}>
+              {say(plans.goOn)}
+            </a>
+          )}
+        </div>
+        <div class="stack">
+          <section>
+            <p>{say(surer.meaning)}</p>
+            <ul class="rows assumed">
+              {open.map(({ id }) => (
+                <Row key={id} planId={plan.id} id={id} text={assumedText(id, values.get(id))} why={assumed[id]} />
+              ))}
+            </ul>
+          </section>
+          <section>
+            <h2>{say(surer.told)}</h2>
+            <ul class="rows assumed">
+              {answered.map(({ id }) => (
+                <Row
+                  key={id}
+                  planId={plan.id}
+                  id={id}
+                  text={answerText(id, plan.answers, say.format)}
+                  why={undefined}
+                />
+              ))}
+            </ul>
+          </section>
+          {unused.length > 0 && (
+            <section>
+              <h2>{say(ask.unusedList)}</h2>
+              <ul class="rows assumed">
+                {unused.map((id) => (
+                  <Row
+                    key={id}
+                    planId={plan.id}
+                    id={id}
+                    text={answerText(id, plan.answers, say.format)}
+                    why={undefined}
+                  />
+                ))}
+              </ul>
+            </section>
+          )}
+        </div>
+      </main>
+      {hasScreen('plan') && answers !== null && (
+        <section class="act" aria-label={say(shell.actions)}>
+          <a class="btn go" href={goHref}>
+            {say(surer.plan)}
+          </a>
+        </section>
+      )}
+    </>
+  );
+
+  /** What stands in for an answer that was not given: the plan's own value, else the question's words. */
+  function assumedText(id: AnswerKey, value: string | number | boolean | undefined): string {
+    const given = answerText(id, plan.answers, say.format);
+    if (given !== null) return `${given} (${say(surer.standIn)})`;
+    const text =
+      value === undefined || value === 'not-told'
+        ? null
+        : answerText(id, { [id]: value } as SavedPlan['answers'], say.format);
+    return text ?? say(questionWords(id).taken);
+  }
+}
+
+interface RowProps {
+  readonly planId: string;
+  readonly id: AnswerKey;
+  readonly text: string | null;
+  readonly why: (typeof assumed)[string] | undefined;
+}
+
+function Row({ planId, id, text, why }: RowProps) {
+  const say = useSay();
+  const { short } = questionWords(id);
+  return (
+    <li>
+      <div>
+        <b>
+          {short}: {text}
+        </b>
+        {why !== undefined && <span>{say(why)}</span>}
+      </div>
+      <a class="btn" href={to.ask(planId, id)} aria-label={say(ask.changeOf, { what: short })}>
+        {say(ask.change)}
+      </a>
+    </li>
+  );
+}

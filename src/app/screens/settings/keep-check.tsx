@@ -1,0 +1,60 @@
+/** The truth about working with no signal, looked up file by file when asked. */
+import { useState } from 'preact/hooks';
+import { roomOf } from '../../../storage/persistence';
+import { settings as words } from '../../../words/en/screens';
+import { checkOffline, type OfflineCheck } from '../../offline-check';
+import { Icon } from '../../parts/icon';
+import { useSay } from '../../say';
+
+interface Found extends OfflineCheck {
+  readonly room: { readonly usedBytes: number; readonly allowedBytes: number } | null;
+}
+
+const megabytes = (bytes: number): string => (bytes / 1e6).toFixed(bytes < 1e7 ? 1 : 0);
+
+export function KeepCheck() {
+  const say = useSay();
+  const [found, setFound] = useState<Found | 'looking' | null>(null);
+  const look = async (): Promise<void> => {
+    setFound('looking');
+    const [check, room] = await Promise.all([checkOffline(), roomOf(navigator.storage)]);
+    setFound({ ...check, room });
+  };
+  return (
+    <section aria-labelledby="works">
+      <h2 id="works">{say(words.keepHead)}</h2>
+      <div role="status" class="stack found">
+        {found === 'looking' && <p>{say(words.checking)}</p>}
+        {found !== null && found !== 'looking' && <Told found={found} />}
+      </div>
+      <div class="ways">
+        <button type="button" class="btn tall" onClick={() => void look()}>
+          {say(words.check)}
+        </button>
+      </div>
+    </section>
+  );
+}
+
+function Told({ found: { files, wrote, room } }: { found: Found }) {
+  const say = useSay();
+  const whole = files !== null && files.missing === 0;
+  return (
+    <>
+      <p class="told">
+        {whole && <Icon name="tick" />}
+        {files === null && say(words.noWorker)}
+        {files !== null && say(whole ? words.allHere : words.missing, { count: files.count, missing: files.missing })}
+      </p>
+      <p class="told">
+        {wrote && <Icon name="tick" />}
+        {say(wrote ? words.wrote : words.notWrote)}
+      </p>
+      {room !== null && (
+        <p class="small">
+          {say(words.room, { usedMb: megabytes(room.usedBytes), allowedMb: megabytes(room.allowedBytes) })}
+        </p>
+      )}
+    </>
+  );
+}
