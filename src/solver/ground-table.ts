@@ -3,10 +3,11 @@
  *
  *   T = R e^(jR) g(ρ, h),   g = Gxx, K_Φ, Gzz, ∂Q/∂ρ,   R = √(ρ² + h²)
  *
- * The grid is uniform in asinh(ρ/hMin) + ρ/s and in ln(h/hMin) + (h − hMin)/s, s = 0.625 wavelengths; read by cubic interpolation.
+ * The grid is uniform in asinh(ρ/hMin) + ρ/s and in ln(h/hMin) + (h − hMin)/s, s = 0.625 wavelengths; read by cubic interpolation. Where
+ * the soil hardly damps the wave that runs in it (fresh water), T beats in ρ at the difference of the two wave numbers; s follows that.
  * All integrals of a band of ρ share their nodes, so a table is a product of matrices: Bessel functions × (spectrum · e^(−u0 h)).
  */
-import type { Complex } from '../base/complex';
+import { type Complex, squareRoot } from '../base/complex';
 import { besselJ0, besselJ1OverX } from './bessel';
 import { bandNodes } from './ground-nodes';
 import { spectrumInto, staticImage } from './ground-spectrum';
@@ -15,7 +16,8 @@ export interface GroundTable {
   readonly hMin: number;
   readonly hMax: number;
   readonly rhoMax: number;
-  readonly inverseScale: number;
+  readonly inverseScaleRho: number;
+  readonly inverseScaleH: number;
   readonly stepU: number;
   readonly stepV: number;
   readonly countU: number;
@@ -27,15 +29,19 @@ export interface GroundTable {
 
 const SCALE = 0.625 * 2 * Math.PI;
 const STEP = 0.22;
+/** Share of the beat's wave number that a grid step must follow. */
+const BEAT = 0.8;
 export const TABLE_WIDTH = 8;
 
 export function buildGroundTable(epsilon: Complex, hMin: number, hMax: number, rhoMax: number): GroundTable {
-  const countU = Math.max(5, Math.ceil((Math.asinh(rhoMax / hMin) + rhoMax / SCALE) / STEP) + 2);
+  const root = squareRoot(epsilon);
+  const inverseScaleRho = Math.max(1, (BEAT * (root.re - 1)) / (1 + 4 * Math.abs(root.im))) / SCALE;
+  const countU = Math.max(5, Math.ceil((Math.asinh(rhoMax / hMin) + rhoMax * inverseScaleRho) / STEP) + 2);
   const countV = Math.max(5, Math.ceil((Math.log(hMax / hMin) + (hMax - hMin) / SCALE) / STEP) + 2);
   const rho = gridPoints(
     countU,
-    (x) => Math.asinh(x / hMin) + x / SCALE,
-    (x) => 1 / Math.hypot(x, hMin) + 1 / SCALE,
+    (x) => Math.asinh(x / hMin) + x * inverseScaleRho,
+    (x) => 1 / Math.hypot(x, hMin) + inverseScaleRho,
     0,
   );
   const h = gridPoints(
@@ -57,8 +63,19 @@ export function buildGroundTable(epsilon: Complex, hMin: number, hMax: number, r
   for (let i = 0; i < countU; i++) {
     for (let j = 0; j < countV; j++) restoreImages(values, (i * countV + j) * TABLE_WIDTH, rho[i], h[j], kappa);
   }
-  const inverseScale = 1 / SCALE;
-  return { hMin, hMax, rhoMax, inverseScale, stepU: STEP, stepV: STEP, countU, countV, values, kappa };
+  return {
+    hMin,
+    hMax,
+    rhoMax,
+    inverseScaleRho,
+    inverseScaleH: 1 / SCALE,
+    stepU: STEP,
+    stepV: STEP,
+    countU,
+    countV,
+    values,
+    kappa,
+  };
 }
 
 /** Solves map(x) = n·STEP for n = 0, 1, …, from the exact first point, by Newton. */
@@ -177,8 +194,8 @@ function restoreImages(values: Float64Array, o: number, rho: number, h: number, 
 
 /** T of the four kernels at (ρ, h), into `out` (eight numbers); outside the grid the nearest cubic is continued. */
 export function readGroundTable(out: Float64Array, table: GroundTable, rho: number, h: number): void {
-  const u = (Math.asinh(rho / table.hMin) + rho * table.inverseScale) / table.stepU;
-  const v = (Math.log(h / table.hMin) + (h - table.hMin) * table.inverseScale) / table.stepV;
+  const u = (Math.asinh(rho / table.hMin) + rho * table.inverseScaleRho) / table.stepU;
+  const v = (Math.log(h / table.hMin) + (h - table.hMin) * table.inverseScaleH) / table.stepV;
   const iu = Math.min(Math.max(Math.floor(u), 1), table.countU - 3);
   const iv = Math.min(Math.max(Math.floor(v), 1), table.countV - 3);
   const a = u - iu;
