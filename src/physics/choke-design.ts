@@ -1,14 +1,15 @@
 /**
  * Search of the whole core catalogue for a common-mode choke: every conductor offered, every core, stack of up to four and turns count that
- * fits the hole; where no single winding meets the need, two windings in series on stacks of one kind.
+ * fits the hole; where no single winding of a mix meets the need, two windings in series on stacks of one kind.
  *
  * A candidate is first tried on its nominal impedance alone, in plain numbers, because there are thousands; only the winners get the full
- * evaluation with uncertainty. Rank of `fewestCores`: rings, then the conductor wished for, then weight. Rank of `lightest`: weight.
- * Weight counts in steps of 10 g; within a step the build farthest from its limits comes first.
+ * evaluation with uncertainty. Rank of `fewestCores`: rings of 74 and 102 mm last, because few shops have them, then the number of rings, then the conductor wished for,
+ * then weight. Weight counts in steps of 10 g; within a step the build farthest from its limits comes first. The coolest is the lightest of
+ * those within 3 K of the lowest rise. A near miss that less power cures comes before one that it does not.
  */
 import { type Complex, scale } from '../base/complex';
 import { InputError } from '../base/input-error';
-import { type Core, type CoreId, coreIds, coreOf } from '../catalog/cores';
+import { type Core, type CoreId, type CoreSize, coreIds, coreOf, type Mix } from '../catalog/cores';
 import { muAt } from '../catalog/ferrites';
 import { withCapacitance } from './choke';
 import { bendUse, evaluateChoke, neededOhm, TAIL_M } from './choke-evaluate';
@@ -16,7 +17,7 @@ import { cablePowerUse, cableRiseK } from './choke-heat';
 import type { ChokeBuild, ChokeChoice, ChokeDesign, ChokeNeed } from './choke-need';
 import { conductorLengthM, turnLengthM, turnsThatFit } from './conductor-on-core';
 import { RISE_LIMIT_K, temperatureRiseK } from './core-heat';
-import { byWeight, least } from './least';
+import { byCoreCount, byWeight, least } from './least';
 import { stackMassKg, stackSurfaceM2, windingImpedance } from './toroid';
 import { turnToTurnF, windingFactor } from './winding-capacitance';
 import type { WindingMaterial } from './wound-conductor';
@@ -25,6 +26,7 @@ const MAX_STACK = 4;
 const MAX_TURNS = 20;
 /** Nobody winds cable through more than that many rings twice over. */
 const MAX_PAIR_STACK = 2;
+const SAME_RISE_K = 3;
 
 /** One core, stack and conductor, with R and X of every turns count (rows, from two turns up) at every frequency (columns). */
 interface Stack {
@@ -42,10 +44,14 @@ interface Stack {
 
 interface Candidate {
   readonly build: ChokeBuild;
+  readonly mix: Mix;
+  readonly size: CoreSize;
   readonly conductorRank: number;
   readonly coreCount: number;
   readonly massKg: number;
+  readonly riseK: number;
   readonly excess: number;
+  readonly shortage: number;
 }
 
 const FEWEST_TURNS = 2;
@@ -53,32 +59,56 @@ const FEWEST_TURNS = 2;
 export function designChoke(need: ChokeNeed): ChokeChoice {
   if (need.points.length === 0) throw new InputError('no-frequencies');
   if (!(need.minimumOhm > 0)) throw new InputError('impedance-not-positive', { minimumOhm: need.minimumOhm });
-  const all = search(need, coreIds, () => true);
+  const { meeting, closest } = search(need, coreIds, () => true);
   const own = search(
     need,
     need.onHand.map(({ core }) => core),
     (id, coreCount) => need.onHand.some(({ core, count }) => core === id && count >= coreCount),
   );
+  const coolestK = Math.min(...meeting.map(({ riseK }) => riseK));
   const settle = (candidate: Candidate | undefined): ChokeDesign | null =>
     candidate === undefined ? null : evaluateChoke(need, candidate.build);
+  const bestOf = (found: readonly Candidate[], misses: readonly Candidate[]): Candidate | undefined =>
+    least(found, byCores) ?? least(misses, ({ shortage }) => shortage);
   return {
-    fewestCores: settle(least(all.meeting, byCores)),
-    lightest: settle(least(all.meeting, byWeight)),
-    fromParts: settle(least(own.meeting, byCores) ?? own.closest),
-    closest: all.meeting.length === 0 ? settle(all.closest) : null,
+    fewestCores: settle(least(meeting, byCores)),
+    lightest: settle(least(meeting, byWeight)),
+    coolest: settle(
+      least(
+        meeting.filter(({ riseK }) => riseK <= coolestK + SAME_RISE_K),
+        byWeight,
+      ),
+    ),
+    fromParts: settle(bestOf(own.meeting, [...own.closest.values()])),
+    moreOfOwn: settle(
+      least(
+        meeting.filter(({ build }) => need.onHand.some(({ core }) => core === build.core)),
+        byCores,
+      ),
+    ),
+    closest: meeting.length === 0 ? settle(bestOf([], [...closest.values()])) : null,
+    ofMix: (mix) => {
+      const nearest = closest.get(mix);
+      return settle(
+        bestOf(
+          meeting.filter((each) => each.mix === mix),
+          nearest === undefined ? [] : [nearest],
+        ),
+      );
+    },
   };
 }
 
-/** Rings first, then the order of the conductors, then weight: each step outweighs all of the next. */
-const byCores = (candidate: Candidate): number =>
-  candidate.coreCount * 1e6 + candidate.conductorRank * 1e4 + byWeight(candidate);
+/** As byCoreCount, with the order of the conductors between rings and weight. */
+const byCores = (candidate: Candidate): number => byCoreCount(candidate) + candidate.conductorRank * 1e4;
 
 interface Found {
   readonly meeting: readonly Candidate[];
-  readonly closest: Candidate | undefined;
+  /** Of each mix, the one that misses least. */
+  readonly closest: ReadonlyMap<Mix, Candidate>;
 }
 
-/** Single windings; pairs in series only when no single one is enough. */
+/** Single windings; pairs in series only of mixes of which no single one is enough. */
 function search(
   need: ChokeNeed,
   cores: readonly CoreId[],
@@ -86,30 +116,35 @@ function search(
 ): Found {
   const stacks = stacksOf(need, cores);
   const meeting: Candidate[] = [];
-  let closest: Candidate | undefined;
+  const closest = new Map<Mix, Candidate>();
   const consider = (stack: Stack, rows: readonly number[]): void => {
     const coreCount = stack.count * rows.length;
     if (!allowed(stack.core.id, coreCount)) return;
-    const worth = Math.max(1, closest?.excess ?? Number.POSITIVE_INFINITY);
-    const excess = excessOf(need, stack, rows, worth);
-    if (excess > worth) return;
-    const found = candidateOf(stack, rows, coreCount, excess);
-    if (excess <= 1) meeting.push(found);
-    if (closest === undefined || excess < closest.excess) closest = found;
+    const nearest = closest.get(stack.core.mix);
+    const worth = nearest?.shortage ?? Number.POSITIVE_INFINITY;
+    const standing = standingOf(need, stack, rows, worth);
+    if (standing === undefined) return;
+    const found = candidateOf(stack, rows, coreCount, standing);
+    if (found.shortage <= 1) meeting.push(found);
+    if (nearest === undefined || found.shortage < nearest.shortage) closest.set(stack.core.mix, found);
   };
   for (const stack of stacks) for (let row = 0; row < stack.rows; row++) consider(stack, [row]);
-  if (meeting.length > 0) return { meeting, closest };
+  const enough = new Set(meeting.map(({ mix }) => mix));
   for (const stack of stacks) {
-    if (stack.count > MAX_PAIR_STACK) continue;
+    if (stack.count > MAX_PAIR_STACK || enough.has(stack.core.mix)) continue;
     for (let row = 0; row < stack.rows; row++) for (let other = 0; other <= row; other++) consider(stack, [row, other]);
   }
   return { meeting, closest };
 }
 
-/** Largest part used of any limit; stops counting once it is above `worth`. */
-function excessOf(need: ChokeNeed, stack: Stack, rows: readonly number[], worth: number): number {
+type Standing = Pick<Candidate, 'riseK' | 'excess' | 'shortage'>;
+
+/** How a candidate stands to the need; undefined as soon as its shortage is above `worth`. Ohms that are missing weigh more than heat. */
+function standingOf(need: ChokeNeed, stack: Stack, rows: readonly number[], worth: number): Standing | undefined {
   const { points } = need;
-  let excess = 0;
+  let ohms = 0;
+  let riseK = 0;
+  let shortage = 0;
   for (let p = 0; p < points.length; p++) {
     let r = 0;
     let x = 0;
@@ -120,24 +155,35 @@ function excessOf(need: ChokeNeed, stack: Stack, rows: readonly number[], worth:
       x += stack.x[row * points.length + p] as number;
       hottest = Math.max(hottest, rowR);
     }
-    excess = Math.max(excess, neededOhm(need, r, x) / Math.hypot(r, x));
+    ohms = Math.max(ohms, neededOhm(need, r, x) / Math.hypot(r, x));
+    riseK = Math.max(riseK, stack.cableRiseK[p] as number);
     const source = points[p]?.source ?? null;
     if (source !== null) {
       const amps2 = source.openV ** 2 / ((r + source.impedance.re) ** 2 + (x + source.impedance.im) ** 2);
       const coreRiseK = temperatureRiseK(amps2 * hottest * need.averageFactor, stack.surfaceM2, need.housing);
-      excess = Math.max(excess, (coreRiseK + (stack.cableRiseK[p] as number)) / RISE_LIMIT_K);
+      riseK = Math.max(riseK, coreRiseK + (stack.cableRiseK[p] as number));
     }
-    if (excess > worth) return excess;
+    shortage = Math.max(1, ohms) ** 3 * Math.max(1, riseK / RISE_LIMIT_K);
+    if (shortage > worth) return undefined;
   }
-  return excess;
+  return { riseK, excess: Math.max(ohms, riseK / RISE_LIMIT_K), shortage };
 }
 
-function candidateOf(stack: Stack, rows: readonly number[], coreCount: number, excess: number): Candidate {
+function candidateOf(stack: Stack, rows: readonly number[], coreCount: number, standing: Standing): Candidate {
   const { core, count, conductor, conductorRank } = stack;
+  const { mix, size } = core;
   const turns = rows.map((row) => row + FEWEST_TURNS);
   const lengthM = turns.reduce((sum, n) => sum + conductorLengthM(core, count, n, conductor.outerM, TAIL_M), 0);
   const massKg = stackMassKg(core, coreCount) + lengthM * conductor.massKgPerM;
-  return { build: { core: core.id, count, turns, conductor }, conductorRank, coreCount, massKg, excess };
+  return {
+    build: { core: core.id, count, turns, conductor },
+    mix,
+    size,
+    conductorRank,
+    coreCount,
+    massKg,
+    ...standing,
+  };
 }
 
 function stacksOf(need: ChokeNeed, cores: readonly CoreId[]): Stack[] {
@@ -175,11 +221,11 @@ function impedances(
   for (let row = 0; row < rows; row++) {
     const turns = row + FEWEST_TURNS;
     const strayF = windingFactor(turns) * betweenTurnsF;
-    oneTurn.forEach((z, p) => {
+    for (const [p, z] of oneTurn.entries()) {
       const at = withCapacitance(scale(z, turns ** 2 * count), strayF, need.points[p]?.hz ?? Number.NaN);
       r[row * oneTurn.length + p] = at.re;
       x[row * oneTurn.length + p] = at.im;
-    });
+    }
   }
   return { r, x };
 }

@@ -79,7 +79,12 @@ export interface ChokeDesign extends ChokeBuild, ChokeResult {
 export interface ChokeChoice {
   readonly fewestCores: ChokeDesign | null;
   readonly lightest: ChokeDesign | null;
+  readonly coolest: ChokeDesign | null;
+  /** From the cores on hand, and from more rings of a kind on hand. */
   readonly fromParts: ChokeDesign | null;
+  readonly moreOfOwn: ChokeDesign | null;
   /** The nearest miss when nothing in the catalogue meets the need. */
   readonly closest: ChokeDesign | null;
+  /** Who has nothing but this mix: the fewest rings of it that meet the need, else the nearest miss. */
+  ofMix(mix: Mix): ChokeDesign | null;
 }

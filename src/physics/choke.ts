@@ -8,7 +8,7 @@
  * cores is not computed but stands in the tolerance; windings in series do not couple.
  * Source: series permeability model as in ferrite makers' catalogues; parallel stray capacitance as usual for inductors.
  */
-import { add, type Complex, complex, divide, magnitude } from '../base/complex';
+import { add, type Complex, complex, magnitude } from '../base/complex';
 import type { RingSize } from '../catalog/cores';
 import type { Permeability } from '../catalog/ferrites';
 import { turnLengthM, type WoundConductor } from './conductor-on-core';
@@ -32,9 +32,11 @@ export interface ImpedanceBand {
 }
 
 /** `z` with a capacitor across it. */
-export function withCapacitance(z: Complex, capacitanceF: number, hz: number): Complex {
+export function withCapacitance({ re, im }: Complex, capacitanceF: number, hz: number): Complex {
   const b = 2 * Math.PI * hz * capacitanceF;
-  return divide(z, complex(1 - b * z.im, b * z.re));
+  const real = 1 - b * im;
+  const size2 = real ** 2 + (b * re) ** 2;
+  return complex((re * real + im * b * re) / size2, (im * real - re * b * re) / size2);
 }
 
 export const strayCapacitanceF = ({ ring, count, turns, conductor }: ChokeWinding): number =>
@@ -44,27 +46,32 @@ export const strayCapacitanceF = ({ ring, count, turns, conductor }: ChokeWindin
 export const chokeImpedance = (winding: ChokeWinding, mu: Permeability, hz: number): Complex =>
   withCapacitance(windingImpedance(winding.ring, winding.count, winding.turns, mu, hz), strayCapacitanceF(winding), hz);
 
-/** The same with every corner of the tolerances: µ′ and µ″ apart, capacitance apart. */
+/** The same with every corner of the tolerances: µ′ and µ″ apart, capacitance apart, in half steps, so that a resonance is not stepped over. */
 export function chokeBand(winding: ChokeWinding, mu: Permeability, hz: number, tolerance: Tolerance): ImpedanceBand {
   const capacitanceF = strayCapacitanceF(winding);
-  const at = (real: number, loss: number, stray: number): Complex =>
-    withCapacitance(
-      windingImpedance(
-        winding.ring,
-        winding.count,
-        winding.turns,
-        { muReal: mu.muReal * real, muImag: mu.muImag * loss },
-        hz,
-      ),
-      capacitanceF * stray,
-      hz,
-    );
+  const bare = windingImpedance(winding.ring, winding.count, winding.turns, mu, hz);
   const parts = [1 - tolerance.below, 1, 1 + tolerance.above];
-  // In half steps, so that a resonance between the extremes is not stepped over.
-  const strays = [-1, -0.5, 0, 0.5, 1].map((step) => 1 + step * CAPACITANCE_TOLERANCE);
-  const all = parts.flatMap((real) => parts.flatMap((loss) => strays.map((stray) => at(real, loss, stray))));
-  const range = (of: (z: Complex) => number): [number, number] => [Math.min(...all.map(of)), Math.max(...all.map(of))];
-  return { nominal: at(1, 1, 1), rOhm: range((z) => z.re), xOhm: range((z) => z.im), ohm: range(magnitude) };
+  const [rOhm, xOhm, ohm] = [emptyRange(), emptyRange(), emptyRange()];
+  for (const real of parts) {
+    for (const loss of parts) {
+      for (const step of CAPACITANCE_STEPS) {
+        const stray = capacitanceF * (1 + step * CAPACITANCE_TOLERANCE);
+        const z = withCapacitance({ re: bare.re * loss, im: bare.im * real }, stray, hz);
+        widen(rOhm, z.re);
+        widen(xOhm, z.im);
+        widen(ohm, magnitude(z));
+      }
+    }
+  }
+  return { nominal: withCapacitance(bare, capacitanceF, hz), rOhm, xOhm, ohm };
+}
+
+const CAPACITANCE_STEPS = [-1, -0.5, 0, 0.5, 1];
+const emptyRange = (): [number, number] => [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+
+function widen(range: [number, number], value: number): void {
+  if (value < range[0]) range[0] = value;
+  if (value > range[1]) range[1] = value;
 }
 
 /** Beads threaded once on a cable: no neighbouring turns, so no stray capacitance is reckoned. */

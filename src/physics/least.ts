@@ -1,3 +1,5 @@
+import type { CoreSize } from '../catalog/cores';
+
 /** The item for which `of` is lowest; the first of equals; undefined of none. */
 export function least<T>(items: readonly T[], of: (item: T) => number): T | undefined {
   let best: T | undefined;
@@ -15,3 +17,17 @@ export function least<T>(items: readonly T[], of: (item: T) => number): T | unde
 /** What a list of designs is judged by: weight in steps of 10 g, and within a step the one that is farthest from its limits. */
 export const byWeight = ({ massKg, excess }: { readonly massKg: number; readonly excess: number }): number =>
   Math.round(massKg * 100) + Math.min(excess, 1) / 2;
+
+const RARE: readonly CoreSize[] = ['ft290', 'ft400'];
+
+interface Built {
+  readonly size: CoreSize;
+  /** Rings in all. */
+  readonly coreCount: number;
+  readonly massKg: number;
+  readonly excess: number;
+}
+
+/** Rings that few shops have last, then fewest rings, then weight: each step outweighs all of the next. */
+export const byCoreCount = (built: Built): number =>
+  (RARE.includes(built.size) ? 1e8 : 0) + built.coreCount * 1e6 + byWeight(built);

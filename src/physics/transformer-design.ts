@@ -1,13 +1,15 @@
 /**
  * Search of the whole core catalogue for a wide-band transformer: every core, stack of up to four and turns count that gives the ratio.
  *
- * `lightest` and `coolest` meet the need; the coolest is the lightest of those within 3 K of the lowest rise, because smaller differences
- * are below what the model can tell. `fromParts` is the best that the cores on hand give, met or not.
+ * All but `fromParts` and `closest` meet the need. `fewestCores` ranks rings, then weight, and takes rings of 74 and 102 mm, which few shops
+ * have, only where no other does. The coolest is the lightest of those within 3 K of the lowest rise, because smaller differences are below
+ * what the model can tell. `fromParts` is the best that the cores on hand give, met or not; `moreOfOwn` may need more rings of a kind on hand.
+ * A near miss that less power cures comes before one that it does not.
  */
 import { InputError } from '../base/input-error';
-import { type Core, type CoreId, coreOf, coreSizes, type Mix, mixIds } from '../catalog/cores';
-import { ferrites } from '../catalog/ferrites';
-import { byWeight, least } from './least';
+import { type Core, type CoreId, coreIds, coreOf, type Mix, mixIds } from '../catalog/cores';
+import { ferrites, muAt, type Permeability } from '../catalog/ferrites';
+import { byCoreCount, byWeight, least } from './least';
 import { CAPACITORS_PF, evaluateTransformer, sketchTransformer, type TransformerSketch } from './transformer-evaluate';
 import type { TransformerBuild, TransformerChoice, TransformerDesign, TransformerNeed } from './transformer-need';
 import { fitsInHole } from './transformer-windings';
@@ -21,43 +23,85 @@ const SAME_RISE_K = 3;
 export function designTransformer(need: TransformerNeed): TransformerChoice {
   if (!(need.ratio >= 1)) throw new InputError('ratio-below-one', { ratio: need.ratio });
   if (need.points.length === 0) throw new InputError('no-frequencies');
-  const all = search(need, () => true);
-  const own = search(need, (build) =>
-    need.onHand.some(({ core, count }) => core === build.core && count >= build.count),
+  const all = search(need, coreIds, () => true);
+  const ours = need.mixes ?? nickelZinc;
+  const meeting = all.meeting.filter(({ mix }) => ours.includes(mix));
+  const own = search(
+    need,
+    need.onHand.map(({ core }) => core),
+    (build) => need.onHand.some(({ core, count }) => core === build.core && count >= build.count),
   );
-  const coolestK = Math.min(...all.meeting.map(({ riseK }) => riseK));
-  const cool = all.meeting.filter(({ riseK }) => riseK <= coolestK + SAME_RISE_K);
+  const coolestK = Math.min(...meeting.map(({ riseK }) => riseK));
   const settle = (sketch: TransformerSketch | undefined): TransformerDesign | null =>
     sketch === undefined ? null : withBestCapacitor(need, sketch.build);
+  const closestOf = (mixes: readonly Mix[]): TransformerSketch | undefined =>
+    least(
+      mixes.flatMap((mix) => all.closest.get(mix) ?? []),
+      ({ shortage }) => shortage,
+    );
+  const bestOf = (mix: Mix): TransformerSketch | undefined =>
+    least(
+      all.meeting.filter((each) => each.mix === mix),
+      byCoreCount,
+    ) ?? closestOf([mix]);
   return {
-    lightest: settle(least(all.meeting, byWeight)),
-    coolest: settle(least(cool, byWeight)),
-    fromParts: settle(least(own.meeting, byWeight) ?? own.closest),
-    closest: all.meeting.length === 0 ? settle(all.closest) : null,
+    fewestCores: settle(least(meeting, byCoreCount)),
+    lightest: settle(least(meeting, byWeight)),
+    coolest: settle(
+      least(
+        meeting.filter(({ riseK }) => riseK <= coolestK + SAME_RISE_K),
+        byWeight,
+      ),
+    ),
+    fromParts: settle(least(own.meeting, byCoreCount) ?? least([...own.closest.values()], ({ shortage }) => shortage)),
+    moreOfOwn: settle(
+      least(
+        all.meeting.filter(({ build }) => need.onHand.some(({ core }) => core === build.core)),
+        byCoreCount,
+      ),
+    ),
+    closest: meeting.length === 0 ? settle(closestOf(ours)) : null,
+    ofMix: (mix) => settle(bestOf(mix)),
   };
 }
 
+const nickelZinc: readonly Mix[] = mixIds.filter((mix) => ferrites[mix].composition.value === 'NiZn');
+
 interface Found {
   readonly meeting: readonly TransformerSketch[];
-  readonly closest: TransformerSketch | undefined;
+  /** Of each mix, the one that misses least. */
+  readonly closest: ReadonlyMap<Mix, TransformerSketch>;
 }
 
-/** Every build that meets the need, and the one that misses it least. */
-function search(need: TransformerNeed, allowed: (build: TransformerBuild) => boolean): Found {
+/** Every build that meets the need, and the nearest misses. The lowest and the highest frequency first: most builds fail there. */
+function search(need: TransformerNeed, cores: readonly CoreId[], allowed: (build: TransformerBuild) => boolean): Found {
+  const sorted = { ...need, points: endsFirst(need.points) };
   const meeting: TransformerSketch[] = [];
-  let closest: TransformerSketch | undefined;
-  for (const id of coresOf(need)) {
+  const closest = new Map<Mix, TransformerSketch>();
+  const turns = turnsFor(need.ratio);
+  const mus = new Map(mixIds.map((mix) => [mix, sorted.points.map(({ hz }) => muAt(mix, hz))]));
+  // Largest sizes first: one that meets the need soon makes short work of those that do not.
+  for (const id of cores.toReversed()) {
     const core = coreOf(id);
-    for (const build of builds(need, core)) {
+    const mu = mus.get(core.mix) as readonly Permeability[];
+    for (const build of builds(need, core, turns)) {
       if (!allowed(build)) continue;
-      const worth = Math.max(1, closest?.excess ?? Number.POSITIVE_INFINITY);
-      const sketch = sketchTransformer(need, core, build, worth);
+      const nearest = closest.get(core.mix);
+      const worth = nearest?.shortage ?? Number.POSITIVE_INFINITY;
+      const sketch = sketchTransformer(sorted, core, build, mu, worth);
       if (sketch === undefined) continue;
-      if (sketch.excess <= 1) meeting.push(sketch);
-      if (closest === undefined || sketch.excess < closest.excess) closest = sketch;
+      if (sketch.shortage <= 1) meeting.push(sketch);
+      if (nearest === undefined || sketch.shortage < nearest.shortage) closest.set(core.mix, sketch);
     }
   }
   return { meeting, closest };
+}
+
+function endsFirst<T extends { readonly hz: number }>(points: readonly T[]): T[] {
+  const byHz = points.toSorted((a, b) => a.hz - b.hz);
+  const last = byHz.pop() as T;
+  const first = byHz.shift();
+  return first === undefined ? [last] : [first, last, ...byHz];
 }
 
 /** Turns that give a ratio within the tolerance; undefined when this low side cannot. */
@@ -67,21 +111,21 @@ export function secondaryTurnsFor(primaryTurns: number, ratio: number): number |
   return missed <= RATIO_TOLERANCE ? secondaryTurns : undefined;
 }
 
-/** Largest sizes first: one that meets the need soon makes short work of those that do not. */
-const coresOf = ({ mixes = nickelZinc }: TransformerNeed): CoreId[] =>
-  coreSizes.toReversed().flatMap((size) => mixes.map((mix): CoreId => `${size}-${mix}`));
+type Turns = Pick<TransformerBuild, 'primaryTurns' | 'secondaryTurns'>;
 
-const nickelZinc: readonly Mix[] = mixIds.filter((mix) => ferrites[mix].composition.value === 'NiZn');
-
-function builds(need: TransformerNeed, core: Core): TransformerBuild[] {
-  return upTo(MAX_PRIMARY_TURNS).flatMap((primaryTurns) => {
-    const secondaryTurns = secondaryTurnsFor(primaryTurns, need.ratio);
-    if (secondaryTurns === undefined) return [];
-    const pair = { core: core.id, primaryTurns, secondaryTurns };
-    return fitsInHole(need.winding, core, { ...pair, count: 1 })
-      ? upTo(MAX_STACK).map((count) => ({ ...pair, count }))
-      : [];
+const turnsFor = (ratio: number): Turns[] =>
+  upTo(MAX_PRIMARY_TURNS).flatMap((primaryTurns) => {
+    const secondaryTurns = secondaryTurnsFor(primaryTurns, ratio);
+    return secondaryTurns === undefined ? [] : [{ primaryTurns, secondaryTurns }];
   });
+
+function builds(need: TransformerNeed, core: Core, turns: readonly Turns[]): TransformerBuild[] {
+  const found: TransformerBuild[] = [];
+  for (const { primaryTurns, secondaryTurns } of turns) {
+    if (!fitsInHole(need.winding, core, primaryTurns, secondaryTurns)) continue;
+    for (let count = 1; count <= MAX_STACK; count++) found.push({ core: core.id, count, primaryTurns, secondaryTurns });
+  }
+  return found;
 }
 
 const upTo = (last: number): number[] => Array.from({ length: last }, (_, i) => i + 1);

@@ -6,8 +6,8 @@
  */
 import { complex } from '../base/complex';
 import { C0 } from '../base/constants';
-import { type Core, coreOf } from '../catalog/cores';
-import { ferrites, muAt } from '../catalog/ferrites';
+import { type Core, type CoreSize, coreOf, type Mix } from '../catalog/cores';
+import { ferrites, muAt, type Permeability } from '../catalog/ferrites';
 import { heatForRiseW, RISE_LIMIT_K, temperatureRiseK } from './core-heat';
 import { permeabilityTolerance } from './core-tolerance';
 import { LEAKAGE_FACTOR } from './leakage';
@@ -44,9 +44,13 @@ interface Assembly {
 /** What a search compares: how a build stands, without the figures behind it. */
 export interface TransformerSketch {
   readonly build: TransformerBuild;
+  readonly mix: Mix;
+  readonly size: CoreSize;
+  readonly coreCount: number;
   readonly massKg: number;
   readonly riseK: number;
   readonly excess: number;
+  readonly shortage: number;
 }
 
 /** Judge one build. `capacitorPf` is chosen when left out. */
@@ -57,12 +61,12 @@ export function evaluateTransformer(
 ): TransformerDesign {
   const assembly = assemble(need, coreOf(build.core), build, capacitorPf);
   const { core, windings, surfaceM2 } = assembly;
-  const points = need.points.map((point) => pointOf(need, assembly, point));
+  const points = need.points.map((point) => pointOf(need, assembly, point, muAt(core.mix, point.hz)));
   const worst = (of: (point: TransformerPoint) => number): number => Math.max(...points.map(of));
   const heatW = worst((point) => point.coreHeatW + point.copperHeatW);
   const continuousW = (need.powerW * need.averageFactor * heatForRiseW(RISE_LIMIT_K, surfaceM2, need.housing)) / heatW;
   const uses = points.map((point) => usesOf(core, point));
-  const fits = fitsInHole(need.winding, core, build);
+  const fits = fitsInHole(need.winding, core, build.primaryTurns, build.secondaryTurns);
   const highPeakV = worst((point) => point.highPeakV);
   const fluxLimitW = need.powerW / Math.max(...uses.map((use) => use.flux)) ** 2;
   return {
@@ -91,24 +95,33 @@ export function evaluateTransformer(
   };
 }
 
-/** The same in short, for a build that fits; undefined as soon as one point is more than `worth` of a limit. */
+/** How far from meeting a need: what less power does not cure weighs more. 1 is met. */
+const shortageOf = (electrical: number, power: number): number => Math.max(1, electrical) ** 3 * Math.max(1, power);
+
+/** The same in short, for a build that fits; undefined as soon as its shortage is more than `worth`. `mus` belong to the need's points. */
 export function sketchTransformer(
   need: TransformerNeed,
   core: Core,
   build: TransformerBuild,
+  mus: readonly Permeability[],
   worth: number,
 ): TransformerSketch | undefined {
   const assembly = assemble(need, core, build);
+  const { massKg } = assembly;
   let riseK = 0;
-  let excess = 0;
-  for (const at of need.points) {
-    const point = pointOf(need, assembly, at);
+  let electrical = 0;
+  let power = 0;
+  for (const [i, at] of need.points.entries()) {
+    const point = pointOf(need, assembly, at, mus[i] as Permeability);
     riseK = Math.max(riseK, point.riseK);
     const { loss, swr: mismatch, heat, flux, 'winding-too-long': length } = usesOf(core, point);
-    excess = Math.max(excess, loss, mismatch, heat, flux, length);
-    if (excess > worth) return undefined;
+    electrical = Math.max(electrical, loss, mismatch, length);
+    power = Math.max(power, heat, flux);
+    if (shortageOf(electrical, power) > worth) return undefined;
   }
-  return { build, massKg: assembly.massKg, riseK, excess };
+  const excess = Math.max(electrical, power);
+  const { mix, size } = core;
+  return { build, mix, size, coreCount: build.count, massKg, riseK, excess, shortage: shortageOf(electrical, power) };
 }
 
 function assemble(need: TransformerNeed, core: Core, build: TransformerBuild, capacitorPf?: number): Assembly {
@@ -149,10 +162,10 @@ const ratioOf = ({ primaryTurns, secondaryTurns }: TransformerModel): number => 
 
 function pointOf(
   need: TransformerNeed,
-  { core, model, windings, surfaceM2 }: Assembly,
+  { model, windings, surfaceM2 }: Assembly,
   { hz, load }: TransformerNeed['points'][number],
+  mu: Permeability,
 ): TransformerPoint {
-  const mu = muAt(core.mix, hz);
   const real = transformerState(model, mu, hz, load);
   const nominal = transformerState(model, mu, hz, complex(need.lineOhm * need.ratio));
   const averageW = need.powerW * need.averageFactor;

@@ -101,9 +101,14 @@ export interface TransformerDesign extends TransformerBuild {
 }
 
 export interface TransformerChoice {
+  readonly fewestCores: TransformerDesign | null;
   readonly lightest: TransformerDesign | null;
   readonly coolest: TransformerDesign | null;
+  /** From the cores on hand, and from more rings of a kind on hand. */
   readonly fromParts: TransformerDesign | null;
+  readonly moreOfOwn: TransformerDesign | null;
   /** The nearest miss when nothing in the catalogue meets the need. */
   readonly closest: TransformerDesign | null;
+  /** Who has nothing but this mix: the fewest rings of it that meet the need, else the nearest miss. */
+  ofMix(mix: Mix): TransformerDesign | null;
 }

@@ -28,11 +28,15 @@ export interface Windings {
 }
 
 /** Turns that pass the hole: an autotransformer's high side contains its low side. */
-const turnsInHole = (winding: WindingKind, { primaryTurns, secondaryTurns }: TransformerBuild): number =>
+const turnsInHole = (winding: WindingKind, primaryTurns: number, secondaryTurns: number): number =>
   winding === 'auto' ? secondaryTurns : primaryTurns + secondaryTurns;
 
-export const fitsInHole = (winding: WindingKind, core: RingSize, build: TransformerBuild): boolean =>
-  turnsInHole(winding, build) <= turnsThatFit(core, WIRE.outerM);
+export const fitsInHole = (
+  winding: WindingKind,
+  core: RingSize,
+  primaryTurns: number,
+  secondaryTurns: number,
+): boolean => turnsInHole(winding, primaryTurns, secondaryTurns) <= turnsThatFit(core, WIRE.outerM);
 
 export function windingsOf(need: TransformerNeed, core: Core, build: TransformerBuild): Windings {
   const { primaryTurns, secondaryTurns, count } = build;
@@ -40,7 +44,7 @@ export function windingsOf(need: TransformerNeed, core: Core, build: Transformer
   const strands = need.winding === 'auto' && (turnsRatio === 2 || turnsRatio === 3) ? turnsRatio : 1;
   const turnM = turnLengthM(core, count, WIRE.outerM);
   const pieces = strands > 1 ? strands : 2;
-  const woundTurns = turnsInHole(need.winding, build);
+  const woundTurns = turnsInHole(need.winding, primaryTurns, secondaryTurns);
   return {
     strands,
     primaryLengthM: primaryTurns * turnM,

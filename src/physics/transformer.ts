@@ -12,7 +12,7 @@
  * stray capacitance are estimates; core at low field and 25 °C. Loss in the capacitor is left out.
  * Source: Snelling, Soft Ferrites, 2nd ed., ch. 7, wide-band transformers (memory); series permeability model of ferrite makers.
  */
-import { add, type Complex, complex, divide, magnitude, reciprocal, scale } from '../base/complex';
+import { type Complex, complex, scale } from '../base/complex';
 import type { RingSize } from '../catalog/cores';
 import type { Permeability } from '../catalog/ferrites';
 import { wireResistanceOhmPerM } from './skin-effect';
@@ -55,7 +55,7 @@ export const turnsRatioFor = (highOhm: number, lowOhm: number): number => Math.s
 /** What an ideal transformer of this ratio shows of `load`: for a part that does not belong to the feed point. */
 export const throughIdeal = (load: Complex, ratio: number): Complex => scale(load, 1 / ratio);
 
-/** Input impedance and where the power goes, at one frequency into one load. */
+/** Input impedance and where the power goes, at one frequency into one load. In plain numbers, because a design search asks it ten thousand times. */
 export function transformerState(
   model: TransformerModel,
   mu: Permeability,
@@ -65,23 +65,34 @@ export function transformerState(
   const omega = 2 * Math.PI * hz;
   const n = model.secondaryTurns / model.primaryTurns;
   const ratio = n ** 2;
-  const output = reciprocal(add(reciprocal(scale(load, 1 / ratio)), complex(0, omega * model.strayF * ratio)));
+  // Load and stray capacitance, seen from the low side.
+  const load2 = load.re ** 2 + load.im ** 2;
+  const outG = (ratio * load.re) / load2;
+  const outB = (-ratio * load.im) / load2 + omega * model.strayF * ratio;
+  const out2 = outG ** 2 + outB ** 2;
+  // Copper and leakage in series with it.
   const { diameterM, conductivitySPerM } = model.wire;
   const copper = model.copperLengthM * wireResistanceOhmPerM(hz, diameterM, conductivitySPerM);
-  const branch = reciprocal(add(output, complex(copper, omega * model.leakageH)));
-  const core = reciprocal(windingImpedance(model.ring, model.count, model.primaryTurns, mu, hz));
-  const total = add(add(branch, core), complex(0, omega * model.compensationF));
-  const branchA2 = branch.re ** 2 + branch.im ** 2; // at 1 V
-  const efficiency = (branchA2 * output.re) / total.re;
-  const lowVPerRootW = 1 / Math.sqrt(total.re);
+  const branchR = copper + outG / out2;
+  const branchX = omega * model.leakageH - outB / out2;
+  const branch2 = branchR ** 2 + branchX ** 2;
+  const branchA2 = 1 / branch2; // at 1 V
+  // Core and capacitor across the input.
+  const core = windingImpedance(model.ring, model.count, model.primaryTurns, mu, hz);
+  const core2 = core.re ** 2 + core.im ** 2;
+  const totalG = branchR / branch2 + core.re / core2;
+  const totalB = -branchX / branch2 - core.im / core2 + omega * model.compensationF;
+  const total2 = totalG ** 2 + totalB ** 2;
+  const efficiency = (branchA2 * outG) / out2 / totalG;
+  const lowVPerRootW = 1 / Math.sqrt(totalG);
   return {
-    input: reciprocal(total),
-    coreShare: core.re / total.re,
-    copperShare: (branchA2 * copper) / total.re,
+    input: complex(totalG / total2, -totalB / total2),
+    coreShare: core.re / core2 / totalG,
+    copperShare: (branchA2 * copper) / totalG,
     efficiency,
     lossDb: -10 * Math.log10(efficiency),
     lowVPerRootW,
-    highVPerRootW: lowVPerRootW * magnitude(divide(branch, reciprocal(output))) * n,
+    highVPerRootW: lowVPerRootW * Math.sqrt(branchA2 / out2) * n,
   };
 }
 

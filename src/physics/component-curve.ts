@@ -1,0 +1,63 @@
+/**
+ * Loss of a transformer and impedance of a choke over a range of frequencies, with what the tolerances of the core allow: for plots.
+ * µ′ and µ″ are taken at their corners apart; the limits are those of transformer.ts and choke.ts.
+ */
+import { complex } from '../base/complex';
+import { coreOf } from '../catalog/cores';
+import { muAt } from '../catalog/ferrites';
+import { bandsInSeries, chokeBand, type ImpedanceBand } from './choke';
+import type { ChokeBuild } from './choke-need';
+import { permeabilityTolerance } from './core-tolerance';
+import { swr } from './line';
+import { transformerState } from './transformer';
+import type { TransformerDesign, TransformerNeed } from './transformer-need';
+import { modelOf, windingsOf } from './transformer-windings';
+
+export interface LossPoint {
+  readonly hz: number;
+  readonly lossDb: number;
+  /** Least and most that the core's tolerance allows. */
+  readonly lossRangeDb: readonly [number, number];
+  /** On the line, into the load that the ratio is made for. */
+  readonly swr: number;
+}
+
+/** Into the load that the ratio is made for. */
+export function transformerCurve(
+  need: TransformerNeed,
+  design: TransformerDesign,
+  hzs: readonly number[],
+): LossPoint[] {
+  const core = coreOf(design.core);
+  const bare = modelOf(need, core, design, windingsOf(need, core, design));
+  const model = { ...bare, compensationF: design.capacitorPf * 1e-12 };
+  const load = complex(need.lineOhm * need.ratio);
+  const { below, above } = permeabilityTolerance(core);
+  const parts = [1 - below, 1 + above];
+  return hzs.map((hz) => {
+    const { muReal, muImag } = muAt(core.mix, hz);
+    const nominal = transformerState(model, { muReal, muImag }, hz, load);
+    const corners = parts.flatMap((real) =>
+      parts.map((loss) => transformerState(model, { muReal: muReal * real, muImag: muImag * loss }, hz, load).lossDb),
+    );
+    const range = [Math.min(...corners), Math.max(...corners)] as const;
+    return { hz, lossDb: nominal.lossDb, lossRangeDb: range, swr: swr(nominal.input, need.lineOhm) };
+  });
+}
+
+export interface ImpedancePoint extends ImpedanceBand {
+  readonly hz: number;
+}
+
+export function chokeCurve(
+  { core: id, count, turns, conductor }: ChokeBuild,
+  hzs: readonly number[],
+): ImpedancePoint[] {
+  const core = coreOf(id);
+  const tolerance = permeabilityTolerance(core);
+  return hzs.map((hz) => {
+    const mu = muAt(core.mix, hz);
+    const windings = turns.map((n) => chokeBand({ ring: core, count, turns: n, conductor }, mu, hz, tolerance));
+    return { hz, ...bandsInSeries(windings) };
+  });
+}
