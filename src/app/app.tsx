@@ -34,7 +34,8 @@ export function App() {
     document.title = say(shell.title, { page: document.querySelector('h1')?.textContent ?? say(shell.appName) });
     if (visits.value === 0) return; // the first page of a visit is read from its top
     scrollTo(0, 0);
-    heading?.focus();
+    heading?.focus({ preventScroll: true });
+    if (heading?.hasAttribute('data-focus')) heading.scrollIntoView({ block: 'center' });
   }, [visits.value, screen]);
 
   return (

@@ -17,6 +17,8 @@ export type Route =
   | { readonly screen: JobScreen; readonly planId: string; readonly rest: readonly string[] };
 
 export type ScreenName = Route['screen'];
+/** The screens of one antenna. */
+export type JobRoute = Extract<Route, { readonly screen: JobScreen }>;
 
 export function parseRoute(hash: string): Route {
   const [first = '', second = '', third = '', ...rest] = hash.replace(/^#\/?/, '').split('/');

@@ -34,11 +34,15 @@ export function planChanges(before: Plan, after: Plan): PlanChange[] {
   return ids.flatMap((id): PlanChange[] => {
     const old = was.get(id);
     const now = is.get(id);
-    if (old !== undefined && now !== undefined && same(old.value, now.value)) return [];
-    const name = now?.name ?? old?.name ?? '';
+    if (old !== undefined && now !== undefined && (stays(id) || same(old.value, now.value))) return [];
+    const name = capital(now?.name ?? old?.name ?? '');
     return [{ id, name, before: old?.value ?? null, after: now?.value ?? null }];
   });
 }
+
+/** A warning that was there before is no news when only its number moved. */
+const stays = (id: string): boolean => id.startsWith('stop:') || id.startsWith('warn:');
+const capital = (name: string): string => name.charAt(0).toUpperCase() + name.slice(1);
 
 function same(a: ChangedValue, b: ChangedValue): boolean {
   if (a.kind === 'length' && b.kind === 'length') {
@@ -69,8 +73,8 @@ function factsOf(plan: Plan): Facts {
   for (const { band, publicM } of plan.exposure) {
     if (publicM !== null) tell(`people:${band}`, say(changes.people, { band }), length(coarse(publicM)));
   }
-  const lines = plan.cautions.find(({ id }) => id === 'power-lines');
-  if (typeof lines?.distanceM === 'number') tell('keep-away', say(changes.keepAway), length(coarse(lines.distanceM)));
+  const keepAwayM = powerLineDistanceM(plan);
+  if (keepAwayM !== null) tell('keep-away', say(changes.keepAway), length(coarse(keepAwayM)));
   for (const warning of plan.warnings.filter(({ severity }) => severity === 'warn')) {
     tell(`warn:${warning.id}`, say(changes.warning), text(warning.text));
   }
@@ -108,6 +112,10 @@ const coarse = (metres: number): number => {
 };
 
 const radiatorPieces: readonly string[] = ['wire', 'leg', 'short-leg', 'long-leg', 'vertical', 'folded-conductor'];
+
+/** How far overhead lines must be from every part, m: nothing may fall on one. Null when the plan has no outdoor step. */
+export const powerLineDistanceM = (plan: Plan): number | null =>
+  plan.cautions.find(({ id, distanceM }) => id === 'fall-path' && distanceM !== null)?.distanceM ?? null;
 
 /** All the wire that sends, as it will hang, m; the longest of several wires on one feed point; null when the plan has none. */
 export function radiatorM(plan: Plan): number | null {

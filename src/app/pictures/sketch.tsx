@@ -2,7 +2,7 @@
 import type { ComponentChildren } from 'preact';
 
 export const Sketch = ({ children }: { children: ComponentChildren }) => (
-  <svg class="d" viewBox="0 0 120 72" aria-hidden="true">
+  <svg class="d th" viewBox="0 0 120 72" aria-hidden="true">
     {children}
   </svg>
 );

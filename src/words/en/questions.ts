@@ -182,7 +182,7 @@ export const questions = {
   },
   transmitShare: {
     title: 'How much of the time do you send?',
-    meaning: 'In any half hour: 50 % when you send as much as you listen.',
+    meaning: 'In any half hour: 50\u00a0% when you send as much as you listen.',
     findOut: 'A chat is about half. Calling all day in a contest is more, listening to a net much less.',
     taken: 'all the time',
     short: 'Time sending',
@@ -262,7 +262,7 @@ export const questions = {
   },
   wire: {
     title: 'What wire is it?',
-    meaning: 'A plastic coat makes the wire act 2 to 5 % longer, so it is cut shorter.',
+    meaning: 'A plastic coat makes the wire act 2 to 5\u00a0% longer, so it is cut shorter.',
     findOut: 'Look at the cut end: coated or bare, one thick strand or many thin ones. The drum names the size.',
     taken: 'PVC wire, 1.5 mm²',
     short: 'Wire',

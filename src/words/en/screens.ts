@@ -52,7 +52,7 @@ export const storageFailures = {
 export const plans = {
   title: 'Plans',
   works: 'Works with no signal',
-  worksNotYet: 'Needs a signal until loaded',
+  worksNotYet: 'Not ready for no signal yet',
   newPlan: 'New plan',
   receive: 'Receive',
   firstLine: 'Four questions, then a plan: what to cut, what feeds it, what to mind.',
@@ -136,7 +136,6 @@ export const fileRefusals = {
 
 export const ask = {
   count: ({ number, of }) => `Question ${number} of ${of}`,
-  surerCount: 'To make it surer',
   change: 'Change',
   changeOf: ({ what }) => `Change: ${what}`,
   back: 'Back',
@@ -165,14 +164,13 @@ export const ask = {
   unusedList: 'Kept, but not used now',
   chooseOne: 'Choose one, or tap Not sure.',
   chooseBand: 'Choose at least one band, or tap Not sure.',
-  missingBand: 'Choose a band first',
   missingChoice: 'Choose first',
   newerReadOnly:
     'A newer version of Halyard has written this plan. It can be read there, and it is kept as it is here.',
   changed: ({ what }) => `Changed: ${what}`,
   was: 'was',
   notSaid: 'not told',
-  keepChange: 'Fine',
+  keepChange: 'Keep it',
   keys: 'Number keys',
   erase: 'Erase',
   point: 'Point or comma',
@@ -297,7 +295,7 @@ export const settings = {
     'The browser has not promised to keep your plans: it may clear them when the phone runs full. Put Halyard on the home screen, and keep a file now and then.',
   'cannot-tell': 'The browser does not say whether it keeps your plans. Keep a file now and then.',
   askToKeep: 'Ask it to keep them',
-  room: ({ usedMb, allowedMb }) => `${usedMb} MB used, ${allowedMb} MB allowed.`,
+  room: ({ usedMb, allowedGb }) => `${usedMb} MB used. ${allowedGb} GB allowed.`,
   wrote: 'A test record was written and read back.',
   notWrote: 'A test record could not be written. Plans last only until the page is closed.',
   files: 'Files',

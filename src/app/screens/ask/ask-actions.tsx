@@ -45,7 +45,7 @@ export function AskActions({ backHref, unsureHref, onUnsure, onNext, missing, la
         </a>
       )}
       <button type="button" class={waits ? 'btn go wait' : 'btn go'} onClick={press}>
-        {say(waits ? (missing === 'bands' ? ask.missingBand : ask.missingChoice) : last ? ask.done : ask.next)}
+        {say(waits ? ask.missingChoice : last ? ask.done : ask.next)}
         {!waits && <Icon name="next" />}
       </button>
     </section>

@@ -5,7 +5,7 @@ import { completeAnswers, type Question, routeOf, safeDefault } from '../../../a
 import type { AnswerKey, DraftAnswers } from '../../../design/answers';
 import type { SavedPlan } from '../../../design/saved-plan';
 import { questions, questionWords } from '../../../words/en/questions';
-import { ask, shell } from '../../../words/en/screens';
+import { ask, shell, surer as surerWords } from '../../../words/en/screens';
 import { answerText } from '../../answer-text';
 import { SaveTrouble } from '../../parts/save-note';
 import { Top } from '../../parts/top';
@@ -50,6 +50,7 @@ interface AskedProps {
 }
 
 function Asked({ plan, id, unsure }: AskedProps) {
+  const say = useSay();
   const stores = useStores();
   const { library } = stores;
   const accept = useRef<() => boolean>(() => true);
@@ -57,6 +58,7 @@ function Asked({ plan, id, unsure }: AskedProps) {
   const draft = effectiveDraft(answers, stores.settings.settings.value, stores.parts.parts.value);
   const whole = completeAnswers(draft) !== null;
   const question = routeOf(draft).find((each) => each.id === id);
+  const surer = plan !== null && !firstQuestions(draft).some((each) => each.id === id);
   const words = questionWords(id);
   const taken = useTaken(id, draft);
 
@@ -101,7 +103,13 @@ function Asked({ plan, id, unsure }: AskedProps) {
   };
   return (
     <>
-      <Top up={{ href: to.plans, words: shell.plans }} />
+      <Top
+        up={
+          surer
+            ? { href: to.surer(plan.id), words: say(surerWords.title) }
+            : { href: to.plans, words: say(shell.plans) }
+        }
+      />
       <main id="main" class="ask">
         <SaveTrouble />
         <Where id={id} draft={draft} planId={plan?.id} />
@@ -171,7 +179,7 @@ function Where({ id, draft, planId }: { id: AnswerKey; draft: DraftAnswers; plan
   const first = firstQuestions(draft);
   const index = first.findIndex((each) => each.id === id);
   const earlier = first[index - 1];
-  if (index < 0) return <p class="count">{say(ask.surerCount)}</p>;
+  if (index < 0) return null;
   // Before the radiator is known it is not known either whether its feed point must be asked.
   const of = Math.max(first.length, draft.radiator === undefined ? 4 : first.length);
   return (

@@ -37,16 +37,6 @@ export function ChangedStrip({ plan }: { plan: SavedPlan }) {
         {answerText(key, plan.answers, say.format) ?? say(ask.notSaid)}, {say(ask.was)}{' '}
         <s>{answerText(key, before, say.format) ?? say(ask.notSaid)}</s>
       </p>
-      <button
-        type="button"
-        class="btn"
-        onClick={() => {
-          library.answer(plan.id, key, edit.before);
-        }}
-      >
-        <Icon name="undo" />
-        {say(shell.undo)}
-      </button>
       <ul class="what">
         {list.slice(0, shownChanges).map((change) => (
           <ChangeLine key={change.id} change={change} />
@@ -54,9 +44,21 @@ export function ChangedStrip({ plan }: { plan: SavedPlan }) {
         {list.length === 0 && <li>{say(words.nothing)}</li>}
         {list.length > shownChanges && <li>{say(words.more, { count: list.length - shownChanges })}</li>}
       </ul>
-      <button type="button" class="btn" onClick={() => library.edit(plan.id, { kind: 'accept-edit' })}>
-        {say(ask.keepChange)}
-      </button>
+      <div class="ways">
+        <button
+          type="button"
+          class="btn"
+          onClick={() => {
+            library.answer(plan.id, key, edit.before);
+          }}
+        >
+          <Icon name="undo" />
+          {say(shell.undo)}
+        </button>
+        <button type="button" class="btn" onClick={() => library.edit(plan.id, { kind: 'accept-edit' })}>
+          {say(ask.keepChange)}
+        </button>
+      </div>
     </section>
   );
 }

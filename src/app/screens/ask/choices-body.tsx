@@ -27,7 +27,7 @@ export function ChoicesBody({ question, answers, draft, onAnswer, accept }: Body
     const bands = bandIds.filter((band) => (band === option ? !isChosen(band) : isChosen(band)));
     onAnswer(bands.length === 0 ? {} : { bands });
   };
-  const layout = many ? 'choices three' : long.includes(id) ? 'choices rows' : 'choices';
+  const layout = many ? 'choices bands' : long.includes(id) ? 'choices long' : 'choices';
   const odd = layout === 'choices' && options.length % 2 === 1;
   return (
     <fieldset role={many ? undefined : 'radiogroup'} aria-labelledby="question">

@@ -25,7 +25,7 @@ export function PartsBody({ answers, onAnswer, accept }: BodyProps) {
   return (
     <fieldset aria-labelledby="question">
       {listed.length === 0 && <p>{say(ask.noParts)}</p>}
-      <ul class="choices rows">
+      <ul class="choices long">
         {listed.map((part) => (
           <li key={JSON.stringify(part)}>
             <label class="choice wordy">

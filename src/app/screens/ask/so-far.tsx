@@ -5,7 +5,7 @@
 import { feedPointOf } from '../../../advice/route';
 import { feedPositionsOf } from '../../../advice/system';
 import type { DraftAnswers } from '../../../design/answers';
-import { radiatorM } from '../../../plan/plan-changes';
+import { powerLineDistanceM, radiatorM } from '../../../plan/plan-changes';
 import type { Plan } from '../../../plan/plan-schema';
 import { ask, plans as plansWords, shell } from '../../../words/en/screens';
 import { useSay } from '../../say';
@@ -31,7 +31,7 @@ function openLengths(planner: Planner, draft: DraftAnswers): number[] {
 
 export function PowerLines({ plan }: { plan: Plan }) {
   const say = useSay();
-  const distanceM = plan.cautions.find(({ id }) => id === 'power-lines')?.distanceM ?? null;
+  const distanceM = powerLineDistanceM(plan);
   return (
     <section class="danger">
       <p class="one">

@@ -67,7 +67,9 @@ export function TypedField(props: TypedFieldProps) {
         onNext();
       }}
     >
-      <label for="field">{label}</label>
+      <label for="field" class="vh">
+        {label}
+      </label>
       {props.children}
       <input
         id="field"

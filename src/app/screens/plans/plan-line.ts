@@ -9,7 +9,8 @@ import { plans as words } from '../../../words/en/screens';
 import { bandList } from '../../answer-text';
 import type { Say } from '../../say';
 
-export const planName = (plan: SavedPlan, say: Say): string => plan.answers.name ?? kindOf(plan.answers, null, say);
+export const planName = (saved: SavedPlan, say: Say, plan: Plan | null = null): string =>
+  saved.answers.name ?? kindOf(saved.answers, plan, say);
 
 /** "Inverted V, 80 m": the system once a plan names it, before that what hangs in the air. */
 export function kindOf(answers: DraftAnswers, plan: Plan | null, say: Say): string {

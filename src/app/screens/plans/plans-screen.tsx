@@ -134,11 +134,11 @@ function usePlanFacts(saved: SavedPlan) {
   const job = latestJob(saved);
   const address = job !== null && hasScreen(job) ? to.job(saved.id, job) : goOnAddress(saved.id, draft);
   return {
-    say,
     address,
     metres: plan === null ? null : radiatorM(plan),
     stop: plan?.warnings.find(({ severity }) => severity === 'stop'),
     kind: kindOf(saved.answers, plan, say),
+    name: planName(saved, say, plan),
     state: stateOf(saved, draft, say),
     radiator: saved.answers.radiator ?? 'other',
     begun: job !== null,
@@ -146,7 +146,7 @@ function usePlanFacts(saved: SavedPlan) {
 }
 
 function GoOn({ plan }: { plan: SavedPlan }) {
-  const { say, address, metres, stop, kind, state, radiator, begun } = usePlanFacts(plan);
+  const { address, metres, stop, kind, name, state, radiator, begun } = usePlanFacts(plan);
   return (
     <section>
       <a class="go-on" href={address}>
@@ -154,7 +154,7 @@ function GoOn({ plan }: { plan: SavedPlan }) {
           <RadiatorSketch radiator={radiator} />
         </div>
         <div class="words">
-          <h2>{planName(plan, say)}</h2>
+          <h2>{name}</h2>
           <p class="what">
             {plan.answers.name !== undefined && <span>{kind}</span>}
             {metres !== null && (
@@ -183,14 +183,14 @@ function GoOn({ plan }: { plan: SavedPlan }) {
 }
 
 function PlanRow({ plan }: { plan: SavedPlan }) {
-  const { say, address, metres, stop, kind, state, radiator } = usePlanFacts(plan);
+  const { address, metres, stop, kind, name, state, radiator } = usePlanFacts(plan);
   return (
     <a class="plan" href={address}>
       <span class="pic">
         <RadiatorSketch radiator={radiator} />
       </span>
       <span class="txt">
-        <b class="name">{planName(plan, say)}</b>
+        <b class="name">{name}</b>
         {plan.answers.name !== undefined && <span>{kind}</span>}
         {metres !== null && (
           <span class="lenrow">

@@ -52,7 +52,7 @@ function Told({ found: { files, wrote, room } }: { found: Found }) {
       </p>
       {room !== null && (
         <p class="small">
-          {say(words.room, { usedMb: megabytes(room.usedBytes), allowedMb: megabytes(room.allowedBytes) })}
+          {say(words.room, { usedMb: megabytes(room.usedBytes), allowedGb: (room.allowedBytes / 1e9).toPrecision(2) })}
         </p>
       )}
     </>
