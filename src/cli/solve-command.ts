@@ -6,7 +6,6 @@ import { InputError } from '../base/input-error';
 import { problemsOf } from '../base/problem';
 import type { Geometry as GeometryRecord } from '../solver/geometry';
 import { Geometry } from '../solver/geometry-schema';
-import { plainKernels } from '../solver/kernels';
 import type { Sweep } from '../solver/prepared';
 import { examineGeometry } from '../solver/resolve';
 import { solve } from '../solver/solve';
@@ -15,6 +14,7 @@ import { geometryProblemLine } from '../words/en/geometry-problems';
 import { problemLine } from '../words/en/problems';
 import type { CommandIo } from './command';
 import { readJson } from './read-json';
+import { startKernels } from './start-kernels';
 
 const record = 'geometry';
 
@@ -36,7 +36,7 @@ export async function run(args: readonly string[], io: CommandIo): Promise<numbe
   const read = raw.map((entry, index) => readGeometry(entry, isList ? `[${index}]` : ''));
   const lines = read.flatMap((entry) => ('lines' in entry ? entry.lines : []));
   const solutions: unknown[] = [];
-  const kernels = plainKernels;
+  const kernels = await startKernels();
   for (const [index, entry] of read.entries()) {
     if (lines.length > 0 || 'lines' in entry) break;
     try {

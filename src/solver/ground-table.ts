@@ -33,7 +33,13 @@ const STEP = 0.22;
 const BEAT = 0.8;
 export const TABLE_WIDTH = 8;
 
-export function buildGroundTable(epsilon: Complex, hMin: number, hMax: number, rhoMax: number): GroundTable {
+export function buildGroundTable(
+  epsilon: Complex,
+  hMin: number,
+  hMax: number,
+  rhoMax: number,
+  product: TableProduct = plainTableProduct,
+): GroundTable {
   const root = squareRoot(epsilon);
   const inverseScaleRho = Math.max(1, (BEAT * (root.re - 1)) / (1 + 4 * Math.abs(root.im))) / SCALE;
   const countU = Math.max(5, Math.ceil((Math.asinh(rhoMax / hMin) + rhoMax * inverseScaleRho) / STEP) + 2);
@@ -56,7 +62,7 @@ export function buildGroundTable(epsilon: Complex, hMin: number, hMax: number, r
     let to = from + 1;
     const low = Math.max(rho[from], 0.5 * hMin);
     while (to < countU && rho[to] <= 2 * low) to++;
-    fillBand(values, epsilon, rho, h, from, to);
+    fillBand(values, product, epsilon, rho, h, from, to);
     from = to;
   }
   const kappa = staticImage(epsilon);
@@ -99,43 +105,66 @@ function gridPoints(
   return points;
 }
 
+/** Sums the raw integrals of the rows `from` to `to`, which share their nodes. */
 function fillBand(
   values: Float64Array,
+  product: TableProduct,
   epsilon: Complex,
   rho: Float64Array,
   h: Float64Array,
   from: number,
   to: number,
 ) {
-  const nodes = bandNodes(
-    epsilon,
-    Math.max(rho[from], 0.25 * h[0]),
-    Math.max(rho[to - 1], 0.5 * h[0]),
-    h[0],
-    h[h.length - 1],
-  );
-  const countV = h.length;
-  const width = countV * TABLE_WIDTH;
+  const low = Math.max(rho[from], 0.25 * h[0]);
+  const nodes = bandNodes(epsilon, low, Math.max(rho[to - 1], 0.5 * h[0]), h[0], h[h.length - 1]);
+  const width = h.length * TABLE_WIDTH;
   const spectrum = new Float64Array(TABLE_WIDTH);
-  const row = new Float64Array(width);
+  const heights = new Float64Array(nodes.count * width);
+  const j0 = new Float64Array((to - from) * nodes.count);
+  const j1 = new Float64Array((to - from) * nodes.count);
   for (let n = 0; n < nodes.count; n++) {
     const at = nodes.at[n];
     const isPropagating = n < nodes.propagating;
     spectrumInto(spectrum, isPropagating ? { re: 0, im: at } : { re: at, im: 0 }, epsilon);
-    heightRow(row, spectrum, at, nodes.weight[n], h, isPropagating);
+    heightRow(heights.subarray(n * width, (n + 1) * width), spectrum, at, nodes.weight[n], h, isPropagating);
     for (let i = from; i < to; i++) {
       const x = nodes.k[n] * rho[i];
-      const j0 = besselJ0(x);
-      const j1 = besselJ1OverX(x);
-      const out = i * width;
+      j0[(i - from) * nodes.count + n] = besselJ0(x);
+      j1[(i - from) * nodes.count + n] = besselJ1OverX(x);
+    }
+  }
+  product(values.subarray(from * width, to * width), j0, j1, heights, to - from, nodes.count, width);
+}
+
+/**
+ * out[r][c] += Σ_n j(r, n)·m[n][c] for `rows` rows of `width` columns: of each eight columns the first six with j0, the last two
+ * with j1.
+ */
+export type TableProduct = (
+  out: Float64Array,
+  j0: Float64Array,
+  j1: Float64Array,
+  m: Float64Array,
+  rows: number,
+  nodes: number,
+  width: number,
+) => void;
+
+export const plainTableProduct: TableProduct = (out, j0, j1, m, rows, nodes, width) => {
+  for (let r = 0; r < rows; r++) {
+    for (let n = 0; n < nodes; n++) {
+      const a = j0[r * nodes + n];
+      const b = j1[r * nodes + n];
       for (let c = 0; c < width; c += TABLE_WIDTH) {
-        for (let q = 0; q < 6; q++) values[out + c + q] += j0 * row[c + q];
-        values[out + c + 6] += j1 * row[c + 6];
-        values[out + c + 7] += j1 * row[c + 7];
+        const o = r * width + c;
+        const i = n * width + c;
+        for (let q = 0; q < 6; q++) out[o + q] += a * m[i + q];
+        out[o + 6] += b * m[i + 6];
+        out[o + 7] += b * m[i + 7];
       }
     }
   }
-}
+};
 
 /** weight · spectrum · e^(−u0 h) for every height; du0 is −j sin θ dθ for propagating waves. */
 function heightRow(

@@ -3,14 +3,16 @@
  */
 import type { SymmetricMatrix } from './assemble';
 import { fillPairs } from './fill';
-import type { GroundTable } from './ground-table';
+import { type GroundTable, plainTableProduct, type TableProduct } from './ground-table';
 import { factorLdlt, solveLdlt } from './ldlt';
 import type { PairPlan } from './pair-plan';
 
 export interface Kernels {
   readonly name: 'plain' | 'simd' | 'relaxed-simd';
-  /** Impedances between element ends of every pair; see fill.ts. */
+  /** Impedances between element ends of every pair; see fill.ts. The array is good until the next call. */
   fillPairs(plan: PairPlan, k0: number, table: GroundTable | undefined): Float64Array;
+  /** The sum that makes a ground table; see ground-table.ts. */
+  readonly tableProduct: TableProduct;
   /** Factors the matrix (used up) and overwrites the columns of b, one after another, with solutions. */
   factorAndSolve(matrix: SymmetricMatrix, bRe: Float64Array, bIm: Float64Array): void;
 }
@@ -18,6 +20,7 @@ export interface Kernels {
 export const plainKernels: Kernels = {
   name: 'plain',
   fillPairs,
+  tableProduct: plainTableProduct,
   factorAndSolve(matrix, bRe, bIm) {
     factorLdlt(matrix);
     for (let from = 0; from < bRe.length; from += matrix.size) {

@@ -8,7 +8,7 @@ import { type Currents, endCurrents, type FarGround, farField } from './far-fiel
 import type { Geometry, PowerShare, Solution } from './geometry';
 import { reachWithPoints } from './ground-cache';
 import { soilPermittivity } from './ground-spectrum';
-import type { Kernels } from './kernels';
+import { type Kernels, plainKernels } from './kernels';
 import { fieldAt } from './near-field';
 import { type Excitation, excite, type PortState } from './ports';
 import { feedOf } from './prepared';
@@ -48,7 +48,7 @@ export function solve(geometry: Geometry, options: SolveOptions = {}): Solution 
     gainDbi: 10 * Math.log10((4 * Math.PI * far.peakWPerSr) / inputW),
     gainThetaDeg: far.thetaDeg,
     gainPhiDeg: far.phiDeg,
-    fields: fieldsAt(geometry, system, currents, inputW),
+    fields: fieldsAt(geometry, system, currents, inputW, options.kernels ?? plainKernels),
     segments: system.mesh.elementCount,
     errorEstimate,
     warnings: system.resolved.warnings,
@@ -62,13 +62,21 @@ export function excitationOf(geometry: Geometry, system: System): Excitation {
 }
 
 /** Rms fields when the antenna accepts `powerW`, 100 W unless told. */
-function fieldsAt(geometry: Geometry, system: System, currents: Currents, inputW: number): Solution['fields'] {
+function fieldsAt(
+  geometry: Geometry,
+  system: System,
+  currents: Currents,
+  inputW: number,
+  kernels: Kernels,
+): Solution['fields'] {
   const points = geometry.fieldPoints ?? [];
   if (points.length === 0) return [];
   const frequencyHz = geometry.frequencyMHz * 1e6;
   const { ground } = geometry;
   const table =
-    ground.kind === 'soil' ? sharedGround.table(frequencyHz, ground, reachWithPoints(system.mesh, points)) : undefined;
+    ground.kind === 'soil'
+      ? sharedGround.table(frequencyHz, ground, reachWithPoints(system.mesh, points), kernels.tableProduct)
+      : undefined;
   const scaleToRms = Math.sqrt((geometry.powerW ?? 100) / inputW / 2);
   return points.map((point) => {
     const field = fieldAt(point, system.plan, currents, (2 * Math.PI * frequencyHz) / C0, table);

@@ -1,0 +1,113 @@
+/** The WebAssembly kernels against the plain ones. Their last bits differ by design, so every comparison has a tolerance. */
+import { expect, test } from 'vitest';
+import { startKernels } from '../../src/cli/start-kernels';
+import type { SymmetricMatrix } from '../../src/solver/assemble';
+import { chooseKernels } from '../../src/solver/choose-kernels';
+import type { Geometry, Ground } from '../../src/solver/geometry';
+import { plainTableProduct } from '../../src/solver/ground-table';
+import { plainKernels } from '../../src/solver/kernels';
+import { solve } from '../../src/solver/solve';
+
+const kernels = await startKernels();
+
+/** Numbers that look random and are the same every time. */
+function noise(seed: number): () => number {
+  let state = seed;
+  return () => {
+    state = (state * 1664525 + 1013904223) % 2 ** 32;
+    return state / 2 ** 31 - 1;
+  };
+}
+
+function randomMatrix(size: number): SymmetricMatrix {
+  const next = noise(size);
+  const re = Float64Array.from({ length: size * size }, next);
+  const im = Float64Array.from({ length: size * size }, next);
+  for (let i = 0; i < size; i++) re[i * size + i] += 3 + Math.sqrt(size);
+  return { size, re, im };
+}
+
+const copyOf = ({ size, re, im }: SymmetricMatrix): SymmetricMatrix => ({ size, re: re.slice(), im: im.slice() });
+
+/** Largest |Z x − b| of the lower triangle read as symmetric. */
+function residual({ size, re, im }: SymmetricMatrix, x: Float64Array[], b: Float64Array[]): number {
+  let largest = 0;
+  for (let i = 0; i < size; i++) {
+    let [sumRe, sumIm] = [-b[0][i], -b[1][i]];
+    for (let j = 0; j < size; j++) {
+      const o = i >= j ? i * size + j : j * size + i;
+      sumRe += re[o] * x[0][j] - im[o] * x[1][j];
+      sumIm += re[o] * x[1][j] + im[o] * x[0][j];
+    }
+    largest = Math.max(largest, Math.hypot(sumRe, sumIm));
+  }
+  return largest;
+}
+
+test('this engine runs the fast kernels, so the tests below mean something', () => {
+  expect(kernels.name).toMatch(/simd/);
+});
+
+test.each([1, 2, 3, 4, 5, 15, 16, 17, 31, 33, 50, 64, 101, 130])(
+  'a symmetric system of %i unknowns is solved',
+  (size) => {
+    const matrix = randomMatrix(size);
+    const next = noise(7);
+    const right = [Float64Array.from({ length: 2 * size }, next), Float64Array.from({ length: 2 * size }, next)];
+    for (const one of [kernels, plainKernels]) {
+      const x = right.map((part) => part.slice());
+      one.factorAndSolve(copyOf(matrix), x[0], x[1]);
+      for (const column of [0, 1]) {
+        const cut = (parts: Float64Array[]) => parts.map((part) => part.slice(column * size, (column + 1) * size));
+        expect(residual(matrix, cut(x), cut(right))).toBeLessThan(1e-12 * size);
+      }
+    }
+  },
+);
+
+test('the table product agrees with the plain sum', () => {
+  const next = noise(3);
+  const [rows, nodes, width] = [5, 37, 24];
+  const make = (length: number) => Float64Array.from({ length }, next);
+  const [out, j0, j1, m] = [rows * width, rows * nodes, rows * nodes, nodes * width].map(make);
+  const [fast, slow] = [out.slice(), out.slice()];
+  kernels.tableProduct(fast, j0, j1, m, rows, nodes, width);
+  plainTableProduct(slow, j0, j1, m, rows, nodes, width);
+  for (let i = 0; i < slow.length; i++) expect(fast[i]).toBeCloseTo(slow[i], 11);
+});
+
+const soil: Ground = { kind: 'soil', epsilonR: 13, sigmaSPerM: 0.005 };
+const near = (ground: Ground): Geometry => ({
+  frequencyMHz: 14.2,
+  ground,
+  wires: [
+    { id: 'arm1', from: [-5, 0, 6], to: [0, 0, 7], radiusM: 0.001, conductivitySPerM: 5.8e7 },
+    { id: 'arm2', from: [0, 0, 7], to: [5, 0.5, 6], radiusM: 0.001, insulation: { epsilonR: 3, thicknessM: 0.001 } },
+    { id: 'drop', from: [0, 0, 7], to: [1, -3, 0.1], radiusM: 0.0025 },
+    { id: 'run', from: [1, -3, 0.1], to: [2, -12, 0.05], radiusM: 0.0025 },
+  ],
+  source: { wire: 'arm2', at: 'from' },
+  loads: [{ wire: 'drop', distanceM: 1, impedance: { r: 500, x: 300 } }],
+  probes: [{ id: 'foot', wire: 'run', at: 'from' }],
+});
+
+// Tables are held in single precision here: 1e-6 of a kernel, far below their grid's 1e-4.
+test.each([{ kind: 'none' }, { kind: 'perfect-conductor' }, soil] as Ground[])(
+  'a whole antenna agrees, $kind',
+  (ground) => {
+    const geometry = near(ground);
+    const [fast, slow] = [solve(geometry, { kernels }), solve(geometry)];
+    const size = Math.hypot(slow.impedance.r, slow.impedance.x);
+    expect(Math.abs(fast.impedance.r - slow.impedance.r)).toBeLessThan(1e-5 * size);
+    expect(Math.abs(fast.impedance.x - slow.impedance.x)).toBeLessThan(1e-5 * size);
+    expect(fast.probes[0].re).toBeCloseTo(slow.probes[0].re, 5);
+    expect(fast.powerShare.radiated).toBeCloseTo(slow.powerShare.radiated, 5);
+  },
+);
+
+test('an engine without SIMD gets the plain kernels', async () => {
+  const none = new Uint8Array();
+  const bytes = { ldlt: none, ldltRelaxed: none, fields: none, fieldsRelaxed: none };
+  const engine = { validate: () => false, instantiate: () => Promise.reject(new Error('not asked for')) };
+  expect(await chooseKernels(bytes, engine)).toBe(plainKernels);
+});
