@@ -65,14 +65,16 @@ function endFedVolts(facts: Facts, dimensions: Dimensions, at: BandFacts, size: 
 const behind = (facts: Facts): number =>
   facts.system === 'off-centre-fed' ? 850 : isEndFed(facts.system) ? 300 : 1000;
 
-/** The source at `powerW`, behind whatever choke stands there. `solvedV`: across the planned choke, when a field solution knows it. */
+/** The source at `powerW`, behind whatever choke stands there. `solved`: at 100 W, when a field solution knows it. */
 export function chokeSource(
   facts: Facts,
   dimensions: Dimensions,
   at: BandFacts,
   powerW: number,
-  solvedV: number | undefined,
+  solved: CommonModeSource | undefined,
 ): CommonModeSource {
-  const volts = (solvedV ?? chokeVolts(facts, dimensions, at)) * Math.sqrt(powerW / SOLVED_AT_W);
+  const scale = Math.sqrt(powerW / SOLVED_AT_W);
+  if (solved !== undefined) return { openV: solved.openV * scale, impedance: solved.impedance };
+  const volts = chokeVolts(facts, dimensions, at) * scale;
   return sourceBehind(volts, complex(SOLVED_OHM), complex(behind(facts)));
 }

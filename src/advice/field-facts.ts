@@ -1,29 +1,119 @@
 /**
  * What a field solution tells of one antenna. All of it optional: what is given replaces the value of the rules, the rest stays.
- * Currents and choke duty are per 100 W accepted at the feed gap, rms.
+ * Currents and choke duty are per 100 W accepted at the feed gap, rms. Confidence, from our own field computations (average ground, 8 to 10 m
+ * up, coax 15 to 35 m along the ground): currents with chokes at both ends 3 dB, with one or none 6 dB, choke heat 25 %.
  */
 import type { Band } from '../catalog/bands';
 import type { Ohms } from '../design/answers';
+import type { CommonModeSource } from '../physics/choke';
+import type { Data } from './finding';
+
+/** On the outside of the coax: mA, and dB relative to the feed current. Null where there is no current to speak of: an open end. */
+export interface ShieldCurrent {
+  readonly entryMa: number;
+  readonly entryDb: number;
+  readonly radioMa: number;
+  readonly radioDb: number | null;
+}
+
+export interface ChokeDutyAt {
+  readonly distanceM: number;
+  /** |Z| it was computed with. */
+  readonly ohm: number;
+  readonly voltageV: number;
+  readonly heatW: number;
+}
+
+/** A set of chokes on the coax and what it does. */
+export interface ShieldState extends ShieldCurrent {
+  readonly chokes: readonly ChokeDutyAt[];
+}
+
+/** The operator's own chokes, each at the place of the chain where they do most; `part` is its index in `onHand`. */
+export interface OwnedState extends ShieldState {
+  readonly places: readonly { readonly part: number; readonly distanceM: number }[];
+}
+
+/** Power towards a direction: `db` below the strongest. */
+export interface PatternPoint {
+  readonly deg: number;
+  readonly db: number;
+}
 
 export interface BandField {
+  /** With the planned chokes in place. */
   readonly feedPoint?: Ohms;
+  readonly feedCurrentA?: number;
   /** On the outside of the coax at the building entry, mA. */
   readonly entryCurrentMa?: number;
   /** The same relative to the feed current, dB. */
   readonly shieldCurrentDb?: number;
+  readonly noChoke?: ShieldState;
+  readonly planned?: ShieldState;
+  readonly owned?: OwnedState | null;
   /** Radiated part of the power accepted. */
   readonly efficiency?: number;
   readonly gainDbi?: number;
-  /** Across and in the antenna-end choke as planned. */
-  readonly chokeV?: number;
-  readonly chokeW?: number;
+  /** Height above the horizon of the strongest radiation. */
+  readonly takeOffDeg?: number;
+  /** What drives the antenna-end choke as planned. */
+  readonly chokeSource?: CommonModeSource;
+  /** Impedance at the feed point over the band. */
+  readonly sweep?: readonly { readonly mhz: number; readonly r: number; readonly x: number }[];
+  /** Part of the power that goes up to 15°, 15 to 35°, 35 to 60°, and above. */
+  readonly elevationShares?: readonly [number, number, number, number];
+  /** Along the strongest azimuth, by height above the horizon. */
+  readonly elevation?: readonly PatternPoint[];
+  /** Round the horizon at the take-off angle; 0° lies along the wire, 90° where coax leaves at a right angle. */
+  readonly azimuth?: readonly PatternPoint[];
+  /** The solver's own estimate of its error in impedance, as part of it. */
+  readonly errorEstimate?: number;
   /** Least distance from any part of the antenna at which the limits of the rule set are met, m. */
   readonly knowingM?: number;
   readonly publicM?: number;
 }
 
+/** Conductor lengths that the site asks for, in place of those of the rules. */
+export interface SolvedLengths {
+  readonly radiatorM: number;
+  readonly ruleM: number;
+  /** Whole length of each further pair of parallel dipoles. */
+  readonly pairs: Readonly<Partial<Record<Band, { readonly wholeM: number; readonly ruleM: number }>>>;
+  /** What it was chosen by: no reactance at the focus, the worst SWR over the wanted bands behind the ratio, or nothing (a told length). */
+  readonly by: 'resonance' | 'worst-swr' | 'told';
+  /** SWR behind the transformer at the focus of each band, with the rule's length and with this one. */
+  readonly swr: readonly { readonly band: Band; readonly rule: number; readonly chosen: number }[];
+}
+
+export interface ChosenChoke {
+  readonly role: 'antenna' | 'entry' | 'radio' | 'line-end' | 'further';
+  readonly distanceM: number;
+  readonly ohm: number;
+}
+
+/** A set of chokes with the worst of the wanted bands. */
+export interface ChokeSetResult {
+  readonly chokes: readonly ChosenChoke[];
+  readonly worstMa: number;
+  readonly worstBand: Band;
+  /** Greatest heat in the choke nearest to the antenna, W per 100 W. */
+  readonly heatW: number;
+}
+
+export interface ChokeChoice {
+  readonly house: ChokeSetResult;
+  readonly chosen: ChokeSetResult;
+  /** Cheapest set that brings every wanted band to 10 mA; null when none tried does. */
+  readonly tenMa: ChokeSetResult | null;
+  readonly goalMet: boolean;
+}
+
 export interface FieldFacts {
   readonly bands: Readonly<Partial<Record<Band, BandField>>>;
+  readonly lengths?: SolvedLengths;
+  readonly chokes?: ChokeChoice;
+  /** What this antenna's own numbers say for a dispute, by its id. */
+  readonly disputes?: Readonly<Record<string, Data>>;
 }
 
 export const noField: BandField = {};

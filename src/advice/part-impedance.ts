@@ -8,12 +8,16 @@ import { type Complex, complex, magnitude } from '../base/complex';
 import type { Band } from '../catalog/bands';
 import { type CoreId, coreOf } from '../catalog/cores';
 import { muAt } from '../catalog/ferrites';
-import { type CoaxId, coaxes } from '../catalog/lines';
+import { type CoaxId, coaxes, coaxIds } from '../catalog/lines';
+import type { PartOnHand } from '../design/answers';
 import { closeWound, coilImpedance } from '../physics/air-coil';
 import { chokeImpedance, isMostlyReactive } from '../physics/choke';
 import { turnsThatFit } from '../physics/conductor-on-core';
 import { coaxToWind } from '../physics/wound-conductor';
 import type { BandFacts } from './facts';
+
+/** Over frequency, Hz. */
+export type ImpedanceAt = (hz: number) => Complex;
 
 export interface Impedance {
   readonly ohm: number;
@@ -29,7 +33,7 @@ const BEAD_LEVEL_MHZ = 28;
 const BEAD_REFERENCE_MHZ = 14;
 
 /** Impedance at lower edge, focus and upper edge of every band wanted. */
-function overBands(bands: readonly BandFacts[], zAt: (hz: number) => Complex): readonly Impedance[] {
+function overBands(bands: readonly BandFacts[], zAt: ImpedanceAt): readonly Impedance[] {
   return bands.flatMap(({ band, focusMHz, edgesMHz: { lowMHz, highMHz } }) =>
     [lowMHz, focusMHz, highMHz].map((mhz) => {
       const z = zAt(mhz * 1e6);
@@ -42,26 +46,53 @@ function overBands(bands: readonly BandFacts[], zAt: (hz: number) => Complex): r
 export const coaxTurnsThatFit = (core: CoreId, line: CoaxId): number =>
   turnsThatFit(coreOf(core), coaxes[line].outerDiameterM.value);
 
-export function chokeOnHand(
-  part: { readonly core: CoreId; readonly count: number; readonly turns: number; readonly line: CoaxId },
-  bands: readonly BandFacts[],
-): readonly Impedance[] {
+interface ChokePart {
+  readonly core: CoreId;
+  readonly count: number;
+  readonly turns: number;
+  readonly line: CoaxId;
+}
+
+interface CoilPart {
+  readonly turns: number;
+  /** Of the form the coax is wound on. */
+  readonly diameterM: number;
+  readonly line: CoaxId;
+}
+
+export function chokeImpedanceAt(part: ChokePart): ImpedanceAt {
   const ring = coreOf(part.core);
   const winding = { ring, count: part.count, turns: part.turns, conductor: coaxToWind(part.line) };
-  return overBands(bands, (hz) => chokeImpedance(winding, muAt(ring.mix, hz), hz));
+  return (hz) => chokeImpedance(winding, muAt(ring.mix, hz), hz);
 }
 
-/** `diameterM`: of the form the coax is wound on. */
-export function coilOnHand(
-  part: { readonly turns: number; readonly diameterM: number; readonly line: CoaxId },
-  bands: readonly BandFacts[],
-): readonly Impedance[] {
+export function coilImpedanceAt(part: CoilPart): ImpedanceAt {
   const coil = closeWound(part.turns, part.diameterM, coaxes[part.line].outerDiameterM.value);
-  return overBands(bands, (hz) => coilImpedance(coil, hz));
+  return (hz) => coilImpedance(coil, hz);
 }
 
-export const beadsOnHand = (count: number, bands: readonly BandFacts[]): readonly Impedance[] =>
-  overBands(bands, (hz) => {
+export const beadsImpedanceAt =
+  (count: number): ImpedanceAt =>
+  (hz) => {
     const mhz = Math.min(hz / 1e6, BEAD_LEVEL_MHZ);
     return complex(count * BEAD_OHM * (mhz / BEAD_REFERENCE_MHZ) ** (2 / 3), 0);
-  });
+  };
+
+export const chokeOnHand = (part: ChokePart, bands: readonly BandFacts[]): readonly Impedance[] =>
+  overBands(bands, chokeImpedanceAt(part));
+
+export const coilOnHand = (part: CoilPart, bands: readonly BandFacts[]): readonly Impedance[] =>
+  overBands(bands, coilImpedanceAt(part));
+
+export const beadsOnHand = (count: number, bands: readonly BandFacts[]): readonly Impedance[] =>
+  overBands(bands, beadsImpedanceAt(count));
+
+const isCoax = (line: string): line is CoaxId => coaxIds.some((id) => id === line);
+
+/** Impedance of anything owned that chokes; null for what is none, or is wound of something that is no coax or does not fit. */
+export function partImpedanceAt(part: PartOnHand): ImpedanceAt | null {
+  if (part.part === 'beads') return beadsImpedanceAt(part.count);
+  if ((part.part !== 'choke' && part.part !== 'coil') || !isCoax(part.line)) return null;
+  if (part.part === 'coil') return coilImpedanceAt({ ...part, line: part.line });
+  return part.turns > coaxTurnsThatFit(part.core, part.line) ? null : chokeImpedanceAt({ ...part, line: part.line });
+}

@@ -35,7 +35,7 @@ interface Duty {
 /** Duty of a resistive choke of `ohm` at the plan's place on each band, at full power while keyed. */
 function duties({ facts, dimensions, field }: Judged, ohm: number): readonly Duty[] {
   return facts.bands.map((at) => {
-    const source = chokeSource(facts, dimensions, at, facts.settled.powerW, fieldOf(field, at.band).chokeV);
+    const source = chokeSource(facts, dimensions, at, facts.settled.powerW, fieldOf(field, at.band).chokeSource);
     const { voltageV, heatW } = chokeDuty(complex(ohm), source);
     return { at, voltageV, heatW };
   });
@@ -103,7 +103,7 @@ function needOf({ facts, dimensions, field }: Judged): ChokeNeed {
     reactiveMinimumOhm: reactiveMinimumOhm(facts),
     points: facts.bands.map((at) => ({
       hz: at.focusMHz * 1e6,
-      source: chokeSource(facts, dimensions, at, facts.settled.powerW, fieldOf(field, at.band).chokeV),
+      source: chokeSource(facts, dimensions, at, facts.settled.powerW, fieldOf(field, at.band).chokeSource),
     })),
     powerW: facts.settled.powerW,
     averageFactor: facts.averageW / facts.settled.powerW,

@@ -1,0 +1,73 @@
+/**
+ * The operator's antenna as a layout for the field solver: settled answers, the lengths of the plan, wire and coax of the catalogue. Null for an
+ * antenna whose shape nobody told.
+ *
+ * More radials than the solver can take in reasonable time are laid as the most it can: beyond 16 on the ground the gain is small.
+ */
+import type { Dimensions } from '../advice/dimensions';
+import type { Facts } from '../advice/facts';
+import type { Link } from '../advice/finding';
+import { coaxes } from '../catalog/lines';
+import type { Wire } from '../catalog/wires';
+import type { CoaxRun, Conductor, Layout } from '../geometry/layout';
+
+export const MOST_RADIALS = 16;
+
+export function layoutOf(facts: Facts, dimensions: Dimensions, chain: readonly Link[]): Layout | null {
+  const { settled, system } = facts;
+  if (system === 'other' || settled.radiator === 'other') return null;
+  const radials = dimensions.pieces.find(({ piece }) => piece === 'radial');
+  const counterpoises = dimensions.pieces.filter(({ piece }) => piece === 'counterpoise');
+  const worksAgainst = !facts.balanced && system !== 'off-centre-fed';
+  return {
+    radiator: settled.radiator,
+    fedAt: settled.fedAt,
+    heightM: settled.heightM,
+    endHeightM: settled.endHeightM,
+    supportHeightM: settled.supportHeightM,
+    radiatorM: dimensions.radiator.metres,
+    feedFraction: settled.fedAt === 'off-centre' ? settled.feedFraction : 0.5,
+    riseM: dimensions.riseM,
+    furtherPairsM: furtherPairsOf(facts, dimensions),
+    loopShape: settled.loopShape,
+    loopPlane: settled.loopPlane,
+    wire: conductorOf(facts.wire),
+    returnPath: worksAgainst ? settled.returnPath : 'none',
+    radials:
+      radials === undefined ? null : { count: Math.min(radials.count, MOST_RADIALS), lengthM: radials.length.metres },
+    counterpoisesM: counterpoises.map(({ length }) => length.metres),
+    shieldAtMidGap: system === 'off-centre-fed' && transformerKind(chain) === 'voltage',
+    coax: coaxOf(facts),
+  };
+}
+
+/** Legs of parallel dipoles beyond the longest pair, as whole lengths. */
+function furtherPairsOf({ system }: Facts, { pieces }: Dimensions): readonly number[] {
+  if (system !== 'parallel-dipoles') return [];
+  return pieces
+    .filter(({ piece }) => piece === 'leg')
+    .slice(1)
+    .map(({ length }) => 2 * length.metres);
+}
+
+const transformerKind = (chain: readonly Link[]): Link['kind'] =>
+  chain.find(({ device, at }) => device === 'transformer' && at === 'feed-point')?.kind ?? null;
+
+const conductorOf = ({ diameterM, conductivitySPerM, insulation }: Wire): Conductor => ({
+  radiusM: diameterM.value / 2,
+  conductivitySPerM: conductivitySPerM.value,
+  insulation:
+    insulation === null ? null : { epsilonR: insulation.epsilonR.value, thicknessM: insulation.thicknessM.value },
+});
+
+function coaxOf({ line, settled }: Facts): CoaxRun | null {
+  if (line === null || line.kind !== 'coax') return null;
+  return {
+    lengthM: settled.feedLineLengthM,
+    shieldRadiusM: coaxes[line.id].shieldRadiusM.value,
+    route: settled.feedLineRoute,
+    runHeightM: settled.runHeightM,
+    entryDistanceM: Math.min(settled.entryDistanceM, settled.feedLineLengthM),
+    houseEarth: settled.houseEarth,
+  };
+}
