@@ -103,6 +103,7 @@ function ln(x: v128): v128 {
 // What the elements are; set by `setElements`. Eight numbers to an element: start, direction, length, half the squared radius.
 let elements: usize = 0;
 let count: i32 = 0;
+let copyOf: usize = 0;
 let directRow: usize = 0;
 let imageRow: usize = 0;
 let orders: usize = 0;
@@ -113,6 +114,7 @@ let ends: usize = 0;
 export function setElements(
   elementsAt: usize,
   elementCount: i32,
+  copyOfAt: usize,
   directAt: usize,
   imageAt: usize,
   ordersAt: usize,
@@ -122,6 +124,7 @@ export function setElements(
 ): void {
   elements = elementsAt;
   count = elementCount;
+  copyOf = copyOfAt;
   directRow = directAt;
   imageRow = imageAt;
   orders = ordersAt;
@@ -370,6 +373,11 @@ export function fillPairs(k0: f64, ground: i32, factor: f64): void {
   for (let i = 0; i < count; i++) {
     const e = elements + (<usize>i << 6);
     for (let j = 0; j <= i; j++, pair++) {
+      const earlier = load<i32>(copyOf + (pair << 2));
+      if (earlier >= 0) {
+        memory.copy(ends + (pair << 6), ends + (<usize>earlier << 6), 64);
+        continue;
+      }
       const f = elements + (<usize>j << 6);
       m00Re = m00Im = m01Re = m01Im = m10Re = m10Im = m11Re = m11Im = chargeRe = chargeIm = 0;
       const across = load<f64>(e, 24) * load<f64>(f, 24) + load<f64>(e, 32) * load<f64>(f, 32);
@@ -390,6 +398,69 @@ export function fillPairs(k0: f64, ground: i32, factor: f64): void {
       store<f64>(out, -factor * (k0 * m11Im - cIm), 48);
       store<f64>(out, factor * (k0 * m11Re - cRe), 56);
     }
+  }
+}
+
+/** Adds the impedances of all pairs into the packed matrix of the unknowns; see solver/assemble.ts. */
+export function assemble(offset: usize, unknown: usize, sign: usize, re: usize, im: usize): void {
+  let out = ends;
+  for (let e = 0; e < count; e++) {
+    for (let f = 0; f <= e; f++) {
+      for (let i = 0; i < 2; i++) {
+        const m0 = load<i32>(offset + (<usize>(2 * e + i) << 2));
+        const m1 = load<i32>(offset + (<usize>(2 * e + i + 1) << 2));
+        for (let j = 0; j < 2; j++, out += 16) {
+          const n0 = load<i32>(offset + (<usize>(2 * f + j) << 2));
+          const n1 = load<i32>(offset + (<usize>(2 * f + j + 1) << 2));
+          for (let m = m0; m < m1; m++) {
+            const row = load<i32>(unknown + (<usize>m << 2));
+            for (let n = n0; n < n1; n++) {
+              const column = load<i32>(unknown + (<usize>n << 2));
+              if (e == f && column > row) continue;
+              let factor = load<f64>(sign + (<usize>m << 3)) * load<f64>(sign + (<usize>n << 3));
+              if (row == column && e != f) factor *= 2;
+              const high = max(row, column);
+              const slot = <usize>(high * (high + 1) / 2 + min(row, column)) << 3;
+              store<f64>(re + slot, load<f64>(re + slot) + factor * load<f64>(out));
+              store<f64>(im + slot, load<f64>(im + slot) + factor * load<f64>(out, 8));
+            }
+          }
+        }
+      }
+    }
+  }
+}
+
+/** out = factor·e^(−jkd) Σ share·node over `length` numbers, a multiple of 2; see solver/matrix-interpolation.ts. */
+export function combine(
+  outRe: usize,
+  outIm: usize,
+  re: usize,
+  im: usize,
+  distance: usize,
+  shares: usize,
+  nodes: i32,
+  length: i32,
+  k0: f64,
+  factor: f64,
+): void {
+  const line = <usize>length << 3;
+  const turn: f64 = k0 < 0 ? -factor : factor;
+  for (let n = 0; n < length; n += 2) {
+    const o = <usize>n << 3;
+    let sumRe = f64x2.splat(0);
+    let sumIm = f64x2.splat(0);
+    let from = o;
+    for (let i = 0; i < nodes; i++, from += line) {
+      const share = v128.load64_splat(shares + (<usize>i << 3));
+      sumRe = madd(share, v128.load(re + from), sumRe);
+      sumIm = madd(share, v128.load(im + from), sumIm);
+    }
+    cosSin(f64x2.mul(f64x2.splat(Math.abs(k0)), v128.load(distance + o)));
+    const c = f64x2.mul(f64x2.splat(factor), cosine);
+    const s = f64x2.mul(f64x2.splat(-turn), sine);
+    v128.store(outRe + o, f64x2.sub(f64x2.mul(sumRe, c), f64x2.mul(sumIm, s)));
+    v128.store(outIm + o, madd(sumRe, s, f64x2.mul(sumIm, c)));
   }
 }
 

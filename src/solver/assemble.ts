@@ -6,7 +6,8 @@
  *   insulation  −(1 − 1/εr) ln(b/a) / (jω 2πε0) · (±1)(±1)/L       a, b  inner and outer radius of the coat
  *
  * The coat's form is that of the charge, which gives the exact TM0 mode of a coated wire (Richmond & Newman, Radio Science 11, 1976,
- * treat the same boundary). The matrix is complex symmetric; the lower triangle is stored, row by row, re and im apart.
+ * treat the same boundary). The matrix is complex symmetric; only its lower triangle is kept, row after row, re and im apart: row i begins at
+ * i(i + 1)/2.
  */
 import { type Complex, complex } from '../base/complex';
 import { EPSILON0 } from '../base/constants';
@@ -17,15 +18,15 @@ import { wireImpedanceOhmPerM } from './wire-impedance';
 
 export interface SymmetricMatrix {
   readonly size: number;
-  /** Full square storage; only the lower triangle (column ≤ row) counts. */
+  /** Packed lower triangle: entry (row, column ≤ row) at row(row + 1)/2 + column. */
   readonly re: Float64Array;
   readonly im: Float64Array;
 }
 
 export function assembleMatrix(mesh: Mesh, ends: Float64Array): SymmetricMatrix {
   const size = mesh.unknownCount;
-  const re = new Float64Array(size * size);
-  const im = new Float64Array(size * size);
+  const re = new Float64Array((size * (size + 1)) / 2);
+  const im = new Float64Array(re.length);
   const { offset, unknown, sign } = mesh;
   for (let e = 0, pair = 0; e < mesh.elementCount; e++) {
     for (let f = 0; f <= e; f++, pair++) {
@@ -39,7 +40,7 @@ export function assembleMatrix(mesh: Mesh, ends: Float64Array): SymmetricMatrix 
               // A pair of different elements stands twice in the sum, as (e, f) and (f, e): on the diagonal both fall together.
               const twice = row === column && e !== f ? 2 * factor : factor;
               if (e === f && column > row) continue;
-              const slot = row >= column ? row * size + column : column * size + row;
+              const slot = row >= column ? (row * (row + 1)) / 2 + column : (column * (column + 1)) / 2 + row;
               re[slot] += twice * ends[o];
               im[slot] += twice * ends[o + 1];
             }

@@ -24,6 +24,11 @@ export function fillPairs(plan: PairPlan, k0: number, table: GroundTable | undef
   const sums: Sums = new Float64Array(10);
   for (let e = 0, pair = 0; e < count; e++) {
     for (let f = 0; f <= e; f++, pair++) {
+      if (plan.copyOf[pair] >= 0) {
+        const from = ENDS_WIDTH * plan.copyOf[pair];
+        out.copyWithin(ENDS_WIDTH * pair, from, from + ENDS_WIDTH);
+        continue;
+      }
       sums.fill(0);
       addDirect(sums, plan, k0, e, f, pair);
       if (plan.groundKind === 'perfect-conductor') addMirror(sums, plan, k0, e, f, pair);

@@ -1,16 +1,21 @@
 /**
  * The hot loops behind one interface, so that a WebAssembly build can stand in for the plain one. The plain one is the check.
  */
-import type { SymmetricMatrix } from './assemble';
+import { assembleMatrix, type SymmetricMatrix } from './assemble';
 import { fillPairs } from './fill';
 import { type GroundTable, plainTableProduct, type TableProduct } from './ground-table';
 import { factorLdlt, solveLdlt } from './ldlt';
+import { type Combine, plainCombine } from './matrix-interpolation';
 import type { PairPlan } from './pair-plan';
 
 export interface Kernels {
   readonly name: 'plain' | 'simd' | 'relaxed-simd';
   /** Impedances between element ends of every pair; see fill.ts. The array is good until the next call. */
   fillPairs(plan: PairPlan, k0: number, table: GroundTable | undefined): Float64Array;
+  /** The matrix of the unknowns from those impedances; see assemble.ts. */
+  assemble(plan: PairPlan, ends: Float64Array): SymmetricMatrix;
+  /** The sum behind the interpolation over frequency; see matrix-interpolation.ts. */
+  readonly combine: Combine;
   /** The sum that makes a ground table; see ground-table.ts. */
   readonly tableProduct: TableProduct;
   /** Factors the matrix (used up) and overwrites the columns of b, one after another, with solutions. */
@@ -20,6 +25,8 @@ export interface Kernels {
 export const plainKernels: Kernels = {
   name: 'plain',
   fillPairs,
+  assemble: (plan, ends) => assembleMatrix(plan.mesh, ends),
+  combine: plainCombine,
   tableProduct: plainTableProduct,
   factorAndSolve(matrix, bRe, bIm) {
     factorLdlt(matrix);

@@ -8,9 +8,9 @@ import type { SymmetricMatrix } from './assemble';
 
 export function factorLdlt({ size, re, im }: SymmetricMatrix): void {
   for (let i = 0; i < size; i++) {
-    const row = i * size;
+    const row = (i * (i + 1)) / 2;
     for (let j = 0; j < i; j++) {
-      const other = j * size;
+      const other = (j * (j + 1)) / 2;
       let sumRe = re[row + j];
       let sumIm = im[row + j];
       for (let k = 0; k < j; k++) {
@@ -24,17 +24,18 @@ export function factorLdlt({ size, re, im }: SymmetricMatrix): void {
       re[row + j] = sumRe;
       im[row + j] = sumIm;
     }
-    finishRow(re, im, row, size, i);
+    finishRow(re, im, row, i);
   }
 }
 
 /** Row i holds L·D so far: divides by D and takes the diagonal's share off. */
-function finishRow(re: Float64Array, im: Float64Array, row: number, size: number, i: number): void {
+function finishRow(re: Float64Array, im: Float64Array, row: number, i: number): void {
   let pivotRe = re[row + i];
   let pivotIm = im[row + i];
   for (let k = 0; k < i; k++) {
-    const dRe = re[k * size + k];
-    const dIm = im[k * size + k];
+    const d = (k * (k + 1)) / 2 + k;
+    const dRe = re[d];
+    const dIm = im[d];
     const aRe = re[row + k];
     const aIm = im[row + k];
     const lRe = aRe * dRe - aIm * dIm;
@@ -52,7 +53,7 @@ function finishRow(re: Float64Array, im: Float64Array, row: number, size: number
 /** Overwrites b (re and im apart) with the solution. */
 export function solveLdlt({ size, re, im }: SymmetricMatrix, bRe: Float64Array, bIm: Float64Array): void {
   for (let i = 0; i < size; i++) {
-    const row = i * size;
+    const row = (i * (i + 1)) / 2;
     let sumRe = bRe[i];
     let sumIm = bIm[i];
     for (let k = 0; k < i; k++) {
@@ -63,13 +64,13 @@ export function solveLdlt({ size, re, im }: SymmetricMatrix, bRe: Float64Array, 
     bIm[i] = sumIm;
   }
   for (let i = 0; i < size; i++) {
-    const d = i * size + i;
+    const d = (i * (i + 1)) / 2 + i;
     const real = bRe[i] * re[d] - bIm[i] * im[d];
     bIm[i] = bRe[i] * im[d] + bIm[i] * re[d];
     bRe[i] = real;
   }
   for (let i = size - 1; i > 0; i--) {
-    const row = i * size;
+    const row = (i * (i + 1)) / 2;
     const xRe = bRe[i];
     const xIm = bIm[i];
     for (let k = 0; k < i; k++) {

@@ -15,11 +15,45 @@ export interface MatrixInterpolant {
   readonly size: number;
   readonly nodesHz: Float64Array;
   readonly weights: Float64Array;
-  /** Lower triangles one after another, entry by entry, with f·e^(+jkd) taken in. */
-  readonly re: readonly Float64Array[];
-  readonly im: readonly Float64Array[];
+  /** Packed triangles one after another, with f·e^(+jkd) taken in. */
+  readonly re: Float64Array;
+  readonly im: Float64Array;
+  /** d of each packed entry. */
   readonly distanceM: Float64Array;
 }
+
+/**
+ * out = (1/f) e^(−jkd) Σ_i share_i·node_i for every packed entry: the sum behind the interpolation, as a kernel may do it. `nodes` stays
+ * the same from call to call.
+ */
+export type Combine = (
+  out: SymmetricMatrix,
+  nodes: Pick<MatrixInterpolant, 're' | 'im' | 'distanceM'>,
+  shares: Float64Array,
+  k0: number,
+  factor: number,
+) => void;
+
+export const plainCombine: Combine = (out, nodes, shares, k0, factor) => {
+  const { distanceM } = nodes;
+  const length = distanceM.length;
+  out.re.fill(0);
+  out.im.fill(0);
+  shares.forEach((share, i) => {
+    const from = i * length;
+    for (let n = 0; n < length; n++) {
+      out.re[n] += share * nodes.re[from + n];
+      out.im[n] += share * nodes.im[from + n];
+    }
+  });
+  for (let n = 0; n < length; n++) {
+    const c = factor * Math.cos(k0 * distanceM[n]);
+    const s = -factor * Math.sin(k0 * distanceM[n]);
+    const re = out.re[n];
+    out.re[n] = re * c - out.im[n] * s;
+    out.im[n] = re * s + out.im[n] * c;
+  }
+};
 
 /** Points needed for a relative error of about 1e-5. */
 export function interpolationNodes(fromHz: number, toHz: number, highestM: number): Float64Array {
@@ -40,58 +74,36 @@ export function makeInterpolant(
   mesh: Mesh,
   nodesHz: Float64Array,
   matrixAt: (frequencyHz: number) => SymmetricMatrix,
+  combine: Combine,
   onNode: (done: number) => void,
 ): MatrixInterpolant {
   const count = nodesHz.length;
   const distanceM = unknownDistances(mesh);
-  const re: Float64Array[] = [];
-  const im: Float64Array[] = [];
+  const length = distanceM.length;
+  const re = new Float64Array(count * length);
+  const im = new Float64Array(count * length);
   for (let i = 0; i < count; i++) {
     const matrix = matrixAt(nodesHz[i]);
-    const [packedRe, packedIm] = [new Float64Array(distanceM.length), new Float64Array(distanceM.length)];
+    const out = {
+      size: matrix.size,
+      re: re.subarray(i * length, (i + 1) * length),
+      im: im.subarray(i * length, (i + 1) * length),
+    };
+    // The same sum with one node and the phase the other way round.
     const k0 = (2 * Math.PI * nodesHz[i]) / C0;
-    for (let row = 0, n = 0; row < matrix.size; row++) {
-      for (let column = 0; column <= row; column++, n++) {
-        const o = row * matrix.size + column;
-        const c = nodesHz[i] * Math.cos(k0 * distanceM[n]);
-        const s = nodesHz[i] * Math.sin(k0 * distanceM[n]);
-        packedRe[n] = matrix.re[o] * c - matrix.im[o] * s;
-        packedIm[n] = matrix.re[o] * s + matrix.im[o] * c;
-      }
-    }
-    re.push(packedRe);
-    im.push(packedIm);
+    combine(out, { re: matrix.re, im: matrix.im, distanceM }, Float64Array.of(1), -k0, nodesHz[i]);
     onNode(i + 1);
   }
   const weights = nodesHz.map((_, i) => (i % 2 === 0 ? 1 : -1) * Math.sin(((2 * i + 1) * Math.PI) / (2 * count)));
   return { size: mesh.unknownCount, nodesHz, weights, re, im, distanceM };
 }
 
-export function matrixAt(interpolant: MatrixInterpolant, frequencyHz: number): SymmetricMatrix {
+export function matrixAt(interpolant: MatrixInterpolant, frequencyHz: number, combine: Combine): SymmetricMatrix {
   const { size, distanceM } = interpolant;
-  const shares = nodeShares(interpolant, frequencyHz);
-  const sumRe = new Float64Array(distanceM.length);
-  const sumIm = new Float64Array(distanceM.length);
-  shares.forEach((share, i) => {
-    if (share === 0) return;
-    const [fromRe, fromIm] = [interpolant.re[i], interpolant.im[i]];
-    for (let n = 0; n < sumRe.length; n++) {
-      sumRe[n] += share * fromRe[n];
-      sumIm[n] += share * fromIm[n];
-    }
-  });
-  const re = new Float64Array(size * size);
-  const im = new Float64Array(size * size);
+  const out = { size, re: new Float64Array(distanceM.length), im: new Float64Array(distanceM.length) };
   const k0 = (2 * Math.PI * frequencyHz) / C0;
-  for (let row = 0, n = 0; row < size; row++) {
-    for (let column = 0; column <= row; column++, n++) {
-      const c = Math.cos(k0 * distanceM[n]) / frequencyHz;
-      const s = -Math.sin(k0 * distanceM[n]) / frequencyHz;
-      re[row * size + column] = sumRe[n] * c - sumIm[n] * s;
-      im[row * size + column] = sumRe[n] * s + sumIm[n] * c;
-    }
-  }
-  return { size, re, im };
+  combine(out, interpolant, nodeShares(interpolant, frequencyHz), k0, 1 / frequencyHz);
+  return out;
 }
 
 function nodeShares({ nodesHz, weights }: MatrixInterpolant, frequencyHz: number): Float64Array {

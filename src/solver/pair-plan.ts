@@ -8,13 +8,18 @@ import type { Ground, Point } from './geometry';
 import type { Mesh } from './mesh';
 import { gaussRule } from './quadrature';
 import { type Piece, staticMoments } from './static-moments';
-import { along, distance, mirrored } from './vector';
+import { along, mirrored } from './vector';
 
 export interface PairPlan {
   readonly mesh: Mesh;
   readonly groundKind: Ground['kind'];
   /** x, y, z of the two Gauss points of each element. */
   readonly points: Float64Array;
+  /**
+   * Number of an earlier pair with the same integrals, or −1: on the even part of a straight wire, in free space or level over ground,
+   * (e, f) is (e − 1, f − 1) moved along.
+   */
+  readonly copyOf: Int32Array;
   /** Row of `statics` for each pair, or −1 where plain quadrature does. */
   readonly direct: Int32Array;
   readonly image: Int32Array;
@@ -31,8 +36,9 @@ const NEAR = 2;
 
 export function planPairs(mesh: Mesh, groundKind: Ground['kind']): PairPlan {
   const pieces = meshPieces(mesh);
-  const middles = pieces.map((piece) => along(piece.start, piece.direction, piece.lengthM / 2));
+  const middles = Float64Array.from(pieces.flatMap((p) => along(p.start, p.direction, p.lengthM / 2)));
   const count = pairCount(mesh.elementCount);
+  const copyOf = new Int32Array(count).fill(-1);
   const direct = new Int32Array(count).fill(-1);
   const image = new Int32Array(count).fill(-1);
   const order = new Uint8Array(count).fill(2);
@@ -40,16 +46,35 @@ export function planPairs(mesh: Mesh, groundKind: Ground['kind']): PairPlan {
   const known = new Map<string, number>();
   for (let e = 0, pair = 0; e < pieces.length; e++) {
     for (let f = 0; f <= e; f++, pair++) {
-      const reach = NEAR * (pieces[e].lengthM + pieces[f].lengthM);
-      if (distance(middles[e], middles[f]) < reach) direct[pair] = addRow(rows, known, pieces[e], pieces[f]);
+      if (f > 0 && isMovedAlong(mesh, groundKind, e, f)) {
+        const before = pair - e - 1; // (e − 1, f − 1)
+        copyOf[pair] = copyOf[before] >= 0 ? copyOf[before] : before;
+        continue;
+      }
+      const reach = NEAR * (mesh.lengthM[e] + mesh.lengthM[f]);
+      const across = squared(middles[3 * e] - middles[3 * f]) + squared(middles[3 * e + 1] - middles[3 * f + 1]);
+      if (across + squared(middles[3 * e + 2] - middles[3 * f + 2]) < reach * reach) {
+        direct[pair] = addRow(rows, known, pieces[e], pieces[f]);
+      }
       if (groundKind === 'none') continue;
-      const imageM = distance(middles[e], mirrored(middles[f]));
-      if (imageM >= reach) continue;
+      const imageSquared = across + squared(middles[3 * e + 2] + middles[3 * f + 2]);
+      if (imageSquared >= reach * reach) continue;
       image[pair] = addRow(rows, known, pieces[e], mirroredPiece(pieces[f]));
-      order[pair] = reflectedOrder(pieces[e], pieces[f], imageM);
+      order[pair] = reflectedOrder(pieces[e], pieces[f], Math.sqrt(imageSquared));
     }
   }
-  return { mesh, groundKind, points: gaussPoints(mesh), direct, image, statics: Float64Array.from(rows), order };
+  const statics = Float64Array.from(rows);
+  return { mesh, groundKind, points: gaussPoints(mesh), copyOf, direct, image, statics, order };
+}
+
+const squared = (x: number): number => x * x;
+
+/** True if elements e and f and the ones before them are four equal parts of one straight wire that lies level or in free space. */
+function isMovedAlong({ wire, lengthM, direction }: Mesh, groundKind: Ground['kind'], e: number, f: number): boolean {
+  if (wire[e] !== wire[f - 1]) return false;
+  if (groundKind !== 'none' && Math.abs(direction[3 * e + 2]) > 1e-12) return false;
+  const same = (other: number): boolean => Math.abs(lengthM[other] - lengthM[e]) < 1e-9 * lengthM[e];
+  return same(e - 1) && same(f) && same(f - 1);
 }
 
 export function meshPieces(mesh: Mesh): Piece[] {

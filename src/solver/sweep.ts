@@ -82,12 +82,13 @@ class SweepJob {
       system.mesh,
       nodesHz,
       (frequencyHz) => systemMatrix(system, frequencyHz, kernels),
+      kernels.combine,
       () => this.step(expected),
     );
     const x: number[] = [];
     const values: Float64Array[] = [];
     const addSample = (frequencyHz: number): Float64Array => {
-      const { y } = solveMatrix(system, matrixAt(interpolant, frequencyHz), kernels);
+      const { y } = solveMatrix(system, matrixAt(interpolant, frequencyHz, kernels.combine), kernels);
       x.push(frequencyHz);
       values.push(interleaved(y.re, y.im));
       return values[values.length - 1];

@@ -4,7 +4,7 @@
  */
 import { C0 } from '../base/constants';
 import { InputError } from '../base/input-error';
-import { addOwnImpedances, assembleMatrix, type SymmetricMatrix } from './assemble';
+import { addOwnImpedances, type SymmetricMatrix } from './assemble';
 import type { Geometry } from './geometry';
 import { GroundCache, type Reach, reachOf } from './ground-cache';
 import { type Kernels, plainKernels } from './kernels';
@@ -55,7 +55,7 @@ export function systemMatrix(system: System, frequencyHz: number, kernels: Kerne
     ground.kind === 'soil' ? sharedGround.table(frequencyHz, ground, reach, kernels.tableProduct) : undefined;
   const ends = kernels.fillPairs(plan, k0, table);
   addOwnImpedances(ends, resolved, mesh, frequencyHz);
-  return assembleMatrix(mesh, ends);
+  return kernels.assemble(plan, ends);
 }
 
 /** The matrix is used up. */

@@ -44,7 +44,7 @@ function inducedEmf(
   let [r, x] = [0, 0];
   for (let m = 0; m < size; m++) {
     for (let n = 0; n < size; n++) {
-      const slot = m >= n ? m * size + n : n * size + m;
+      const slot = m >= n ? (m * (m + 1)) / 2 + n : (n * (n + 1)) / 2 + m;
       r += a[m] * b[n] * re[slot];
       x += a[m] * b[n] * im[slot];
     }

@@ -7,6 +7,7 @@ import type { Geometry, Ground } from '../../src/solver/geometry';
 import { plainTableProduct } from '../../src/solver/ground-table';
 import { plainKernels } from '../../src/solver/kernels';
 import { solve } from '../../src/solver/solve';
+import { sweep } from '../../src/solver/sweep';
 
 const kernels = await startKernels();
 
@@ -21,21 +22,21 @@ function noise(seed: number): () => number {
 
 function randomMatrix(size: number): SymmetricMatrix {
   const next = noise(size);
-  const re = Float64Array.from({ length: size * size }, next);
-  const im = Float64Array.from({ length: size * size }, next);
-  for (let i = 0; i < size; i++) re[i * size + i] += 3 + Math.sqrt(size);
+  const re = Float64Array.from({ length: (size * (size + 1)) / 2 }, next);
+  const im = Float64Array.from({ length: (size * (size + 1)) / 2 }, next);
+  for (let i = 0; i < size; i++) re[(i * (i + 1)) / 2 + i] += 3 + Math.sqrt(size);
   return { size, re, im };
 }
 
 const copyOf = ({ size, re, im }: SymmetricMatrix): SymmetricMatrix => ({ size, re: re.slice(), im: im.slice() });
 
-/** Largest |Z x − b| of the lower triangle read as symmetric. */
+/** Largest |Z x − b|. */
 function residual({ size, re, im }: SymmetricMatrix, x: Float64Array[], b: Float64Array[]): number {
   let largest = 0;
   for (let i = 0; i < size; i++) {
     let [sumRe, sumIm] = [-b[0][i], -b[1][i]];
     for (let j = 0; j < size; j++) {
-      const o = i >= j ? i * size + j : j * size + i;
+      const o = i >= j ? (i * (i + 1)) / 2 + j : (j * (j + 1)) / 2 + i;
       sumRe += re[o] * x[0][j] - im[o] * x[1][j];
       sumIm += re[o] * x[1][j] + im[o] * x[0][j];
     }
@@ -76,6 +77,22 @@ test('the table product agrees with the plain sum', () => {
   for (let i = 0; i < slow.length; i++) expect(fast[i]).toBeCloseTo(slow[i], 11);
 });
 
+test.each([40, 41])('the sum over frequency nodes agrees with the plain sum, %i entries', (length) => {
+  const next = noise(length);
+  const make = (count: number) => Float64Array.from({ length: count }, next);
+  const nodes = { re: make(5 * length), im: make(5 * length), distanceM: make(length).map(Math.abs) };
+  const out = () => ({ size: 8, re: new Float64Array(length), im: new Float64Array(length) });
+  const [fast, slow] = [out(), out()];
+  for (const k0 of [3, -3]) {
+    kernels.combine(fast, nodes, Float64Array.of(0.3, -0.2, 0.5, 0.1, 0.3), k0, 2);
+    plainKernels.combine(slow, nodes, Float64Array.of(0.3, -0.2, 0.5, 0.1, 0.3), k0, 2);
+    for (let i = 0; i < length; i++) {
+      expect(fast.re[i]).toBeCloseTo(slow.re[i], 12);
+      expect(fast.im[i]).toBeCloseTo(slow.im[i], 12);
+    }
+  }
+});
+
 const soil: Ground = { kind: 'soil', epsilonR: 13, sigmaSPerM: 0.005 };
 const near = (ground: Ground): Geometry => ({
   frequencyMHz: 14.2,
@@ -104,6 +121,15 @@ test.each([{ kind: 'none' }, { kind: 'perfect-conductor' }, soil] as Ground[])(
     expect(fast.powerShare.radiated).toBeCloseTo(slow.powerShare.radiated, 5);
   },
 );
+
+test('a sweep agrees', () => {
+  const hz = Float64Array.from({ length: 60 }, (_, i) => 1e6 * (6 + 0.15 * i));
+  const [fast, slow] = [sweep(near(soil), hz, { kernels }), sweep(near(soil), hz)];
+  for (let i = 0; i < 120; i++) {
+    const size = Math.hypot(slow.impedance[i & ~1], slow.impedance[i | 1]);
+    expect(Math.abs(fast.impedance[i] - slow.impedance[i])).toBeLessThan(1e-3 * size);
+  }
+});
 
 test('an engine without SIMD gets the plain kernels', async () => {
   const none = new Uint8Array();

@@ -225,7 +225,7 @@ test('soil of great conductivity tends to perfect ground, soil like air to free 
     solve(slanted({ kind: 'perfect-conductor' })),
     5e-4,
   );
-  close(solve(slanted({ kind: 'soil', epsilonR: 1, sigmaSPerM: 0 })), solve(slanted({ kind: 'none' })), 1e-7);
+  close(solve(slanted({ kind: 'soil', epsilonR: 1, sigmaSPerM: 0 })), solve(slanted({ kind: 'none' })), 1e-6);
   close(solve(slanted({ kind: 'soil', epsilonR: 1.002, sigmaSPerM: 0 })), solve(slanted({ kind: 'none' })), 2e-3);
 });
 
