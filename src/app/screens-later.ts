@@ -8,6 +8,12 @@ export type Screen = ComponentType<{ route: never }>;
 const atOnce: readonly ScreenName[] = ['plans', 'new', 'ask'];
 
 const later: Partial<Record<ScreenName, () => Promise<Screen>>> = {
+  plan: async () => (await import('./screens/plan/plan-screen')).PlanScreen,
+  shop: async () => (await import('./screens/shop/shop-screen')).ShopScreen,
+  cut: async () => (await import('./screens/cut/cut-screen')).CutScreen,
+  raise: async () => (await import('./screens/raise/raise-screen')).RaiseScreen,
+  trim: async () => (await import('./screens/trim/trim-screen')).TrimScreen,
+  why: async () => (await import('./screens/why/why-screen')).WhyScreen,
   surer: async () => (await import('./screens/ask/surer-screen')).SurerScreen,
   'on-hand': async () => (await import('./screens/on-hand/on-hand-screen')).OnHandScreen,
   settings: async () => (await import('./screens/settings/settings-screen')).SettingsScreen,

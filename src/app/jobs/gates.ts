@@ -1,0 +1,53 @@
+/**
+ * Which cautions stand before a step, and which of their lines are still to be read on this plan. A line that was ticked counts until an
+ * answer about site, size or power changes; then it is asked again.
+ */
+import { type StepId, stepGates } from '../../advice/steps';
+import type { AnswerKey } from '../../design/answers';
+import type { SavedPlan } from '../../design/saved-plan';
+import type { Plan } from '../../plan/plan-schema';
+
+export type Gate = Plan['cautions'][number];
+type Step = Plan['steps'][number];
+
+const siteAnswers: readonly AnswerKey[] = [
+  'station',
+  'indoors',
+  'radiator',
+  'wireLengthM',
+  'spanM',
+  'heightM',
+  'endHeightM',
+  'supportHeightM',
+  'runHeightM',
+  'radialLengthM',
+  'counterpoiseM',
+  'nearestPersonM',
+  'nearestPowerLineM',
+  'powerW',
+  'mode',
+  'wire',
+];
+
+export const lineKey = (gate: Gate, line: number): string => `${gate.id}:${line}`;
+
+const lastSiteChange = ({ answeredAt }: SavedPlan): number =>
+  Math.max(0, ...siteAnswers.map((key) => answeredAt[key] ?? 0));
+
+/** When the line was read, ms since 1970; null when it must be read (again). */
+export function readAt(saved: SavedPlan, gate: Gate, line: number): number | null {
+  const mark = saved.cautionsRead[lineKey(gate, line)];
+  return mark?.on === true && mark.at >= lastSiteChange(saved) ? mark.at : null;
+}
+
+export const unreadLines = (saved: SavedPlan, gate: Gate): number[] =>
+  gate.lines.filter((line) => readAt(saved, gate, line) === null);
+
+/** The gates before a step, in order. */
+export function gatesOf(plan: Plan, step: Step): Gate[] {
+  const before = stepGates[step.id as StepId] as readonly string[];
+  return plan.cautions.filter((gate) => before.includes(gate.before));
+}
+
+export const openGates = (saved: SavedPlan, plan: Plan, step: Step): Gate[] =>
+  gatesOf(plan, step).filter((gate) => unreadLines(saved, gate).length > 0);

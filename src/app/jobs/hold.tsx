@@ -1,0 +1,59 @@
+/** Rain and pockets: covers everything but the number. Let go with A, then B, in opposite corners; nothing else answers. */
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { hold } from '../../words/en/job-screens';
+import { useSay } from '../say';
+
+export function HoldButton({ onHold }: { readonly onHold: () => void }) {
+  const say = useSay();
+  return (
+    <button type="button" class="btn" onClick={onHold}>
+      <svg viewBox="0 0 24 24" aria-hidden="true" fill="none" stroke="currentColor" stroke-width="2.5">
+        <path d="M3 12h18M8 12c0-5 8-5 8 0s-8 5-8 0" />
+      </svg>
+      {say(hold.hold)}
+    </button>
+  );
+}
+
+export function Holding({ onLetGo, children }: { readonly onLetGo: () => void; readonly children: ComponentChildren }) {
+  const say = useSay();
+  const [first, setFirst] = useState(false);
+  const dialog = useRef<HTMLDialogElement>(null);
+  useEffect(() => {
+    dialog.current?.showModal();
+  }, []);
+  return (
+    <dialog
+      ref={dialog}
+      class="holding"
+      aria-label={say(hold.held)}
+      onCancel={(event) => event.preventDefault()}
+      onKeyDown={(event) => event.key === 'Escape' && event.preventDefault()}
+    >
+      <div class="row">
+        <p>
+          <b>{say(hold.held)}.</b> {say(hold.letGo)}
+        </p>
+      </div>
+      <div class="middle">{children}</div>
+      <div class="row">
+        <button
+          type="button"
+          class={first ? 'btn ab pressed' : 'btn ab'}
+          aria-pressed={first}
+          onClick={() => setFirst(true)}
+        >
+          A
+        </button>
+        <button
+          type="button"
+          class={first ? 'btn ab' : 'btn ab wait'}
+          onClick={() => (first ? onLetGo() : setFirst(false))}
+        >
+          B
+        </button>
+      </div>
+    </dialog>
+  );
+}

@@ -1,0 +1,87 @@
+/** A saved plan and what is made from it, for the screens that work on one antenna; every way in which it may not be there is said here. */
+import type { ComponentChildren } from 'preact';
+import { useEffect } from 'preact/hooks';
+import { completeAnswers, nextQuestion } from '../../advice/route';
+import type { Answers } from '../../design/answers';
+import { isDeleted, type SavedPlan } from '../../design/saved-plan';
+import type { Plan } from '../../plan/plan-schema';
+import { jobs } from '../../words/en/job-screens';
+import { plans, shell } from '../../words/en/screens';
+import { Top } from '../parts/top';
+import { to } from '../routes';
+import { useSay } from '../say';
+import { NotHere, ReadOnly } from '../screens/ask/not-here';
+import { effectiveDraft } from '../stores/effective-answers';
+import { useStores } from '../stores/stores';
+
+export interface OpenPlan {
+  readonly saved: SavedPlan;
+  readonly answers: Answers;
+  readonly plan: Plan;
+  readonly name: string;
+}
+
+interface OpenPlanProps {
+  readonly planId: string;
+  readonly children: (open: OpenPlan) => ComponentChildren;
+}
+
+export function WithPlan({ planId, children }: OpenPlanProps) {
+  const { library, planner, settings, parts } = useStores();
+  useEffect(() => void planner.fetch(), [planner]);
+  const entry = library.entries.value.get(planId);
+  if (entry === undefined) return <NotHere />;
+  if (entry.kind !== 'good') return <ReadOnly newer={entry.kind === 'newer'} />;
+  const saved = entry.record;
+  if (isDeleted(saved)) return <NotHere />;
+  const draft = effectiveDraft(saved.answers, settings.settings.value, parts.parts.value);
+  const answers = completeAnswers(draft);
+  if (answers === null) return <Unfinished planId={planId} question={nextQuestion(draft)?.id ?? 'bands'} />;
+  const plan = planner.planOf(answers);
+  if (plan === null) return <Waiting planId={planId} failed={planner.failed.value !== null} />;
+  return <>{children({ saved, answers, plan, name: saved.answers.name ?? plans.unnamed })}</>;
+}
+
+function Unfinished({ planId, question }: { readonly planId: string; readonly question: string }) {
+  const say = useSay();
+  return (
+    <>
+      <Top up={{ href: to.plans, words: shell.plans }} />
+      <main id="main">
+        <section class="stop">
+          <h1 tabIndex={-1}>{say(jobs.unfinished)}</h1>
+          <p>{say(jobs.unfinishedWhy)}</p>
+          <div class="ways">
+            <a class="btn tall" href={to.ask(planId, question)}>
+              {say(plans.goOn)}
+            </a>
+            <a class="btn tall" href={to.plans}>
+              {say(shell.allPlans)}
+            </a>
+          </div>
+        </section>
+      </main>
+    </>
+  );
+}
+
+function Waiting({ planId, failed }: { readonly planId: string; readonly failed: boolean }) {
+  const say = useSay();
+  return (
+    <>
+      <Top up={{ href: to.plans, words: shell.plans }} />
+      <main id="main">
+        {failed ? (
+          <section class="stop" role="alert">
+            <h1 tabIndex={-1}>{say(shell.planFailed)}</h1>
+            <a class="btn tall" href={to.surer(planId)}>
+              {say(jobs.checkAnswers)}
+            </a>
+          </section>
+        ) : (
+          <p role="status">{say(jobs.working)}</p>
+        )}
+      </main>
+    </>
+  );
+}

@@ -1,0 +1,23 @@
+/** Next and back by key, for hands in gloves and for presentation remotes: Space, Enter, arrows, Page keys. */
+import { useEffect } from 'preact/hooks';
+
+const forward = new Set([' ', 'Enter', 'ArrowRight', 'ArrowDown', 'PageDown']);
+const backward = new Set(['ArrowLeft', 'ArrowUp', 'PageUp']);
+
+/** A key pressed on a control belongs to that control; an arrow that would scroll a long page may scroll it. */
+const belongsElsewhere = (target: EventTarget | null): boolean =>
+  target instanceof Element && target.closest('a, button, input, select, textarea, summary, dialog') !== null;
+
+export function useStepKeys(onNext: () => void, onBack: () => void): void {
+  useEffect(() => {
+    const press = (event: KeyboardEvent): void => {
+      if (event.altKey || event.ctrlKey || event.metaKey || event.repeat || belongsElsewhere(event.target)) return;
+      const act = forward.has(event.key) ? onNext : backward.has(event.key) ? onBack : null;
+      if (act === null) return;
+      event.preventDefault();
+      act();
+    };
+    addEventListener('keydown', press);
+    return () => removeEventListener('keydown', press);
+  }, [onNext, onBack]);
+}

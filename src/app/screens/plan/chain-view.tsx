@@ -1,0 +1,113 @@
+/** The feed system on the plumb line, from wire to radio: devices are tags, the stretch between two tags is the distance. */
+
+import { radiatorM } from '../../../plan/plan-changes';
+import type { ChainItem, Plan } from '../../../plan/plan-schema';
+import { planScreen } from '../../../words/en/plan-screen';
+import { KeyLength } from '../../jobs/key-length';
+import { SourceNote } from '../../jobs/source-note';
+import { Length } from '../../parts/length';
+import { useSay } from '../../say';
+import { BuildView } from './build-view';
+import { WorkingView } from './working-view';
+
+const places = {
+  'feed-point': planScreen.atFeedPoint,
+  'along-line': planScreen.alongLine,
+  'building-entry': planScreen.atEntry,
+  radio: planScreen.atRadio,
+} as const;
+
+/** A device is told where it stands once: at the feed point it needs no distance. */
+const AT_FEED_POINT_M = 0.05;
+
+export function ChainView({ plan }: { readonly plan: Plan }) {
+  const say = useSay();
+  const wireM = radiatorM(plan);
+  return (
+    <section aria-labelledby="chain">
+      <h2 id="chain" tabIndex={-1}>
+        {say(planScreen.chain)}
+      </h2>
+      <ol class="chain">
+        <li class="sky">
+          <svg class="d" viewBox="0 0 328 96" aria-hidden="true">
+            <path class="w" d="M24 110 L24 96 L322 12" />
+            <circle class="o" cx="322" cy="12" r="6" />
+          </svg>
+          <h3>{say(planScreen.wire)}</h3>
+          {wireM !== null && <KeyLength metres={wireM} what={say(planScreen.wire)} />}
+        </li>
+        {plan.chain.map((item, index) => {
+          const key = `${item.device} ${item.at} ${index}`;
+          if (item.device === 'line') return <Stretch key={key} item={item} />;
+          return <Device key={key} item={item} last={item.device === 'radio'} />;
+        })}
+      </ol>
+    </section>
+  );
+}
+
+function Stretch({ item }: { readonly item: ChainItem }) {
+  const say = useSay();
+  return (
+    <li class="span">
+      <span class="dim" />
+      {item.lengthM !== null && <KeyLength metres={item.lengthM} what={item.name} />}
+      <p>{say(planScreen.stretch, { line: item.name })}</p>
+      <Why item={item} />
+    </li>
+  );
+}
+
+function Device({ item, last }: { readonly item: ChainItem; readonly last: boolean }) {
+  const say = useSay();
+  const [first] = item.why;
+  const away = item.distanceM !== null && item.distanceM > AT_FEED_POINT_M && !last;
+  return (
+    <li class={last ? 'node end' : 'node'}>
+      <h3 class="tag">{item.name.charAt(0).toUpperCase() + item.name.slice(1)}</h3>
+      {last && <Bob />}
+      <div class="body">
+        {!last && <p class="at">{say(places[item.at])}</p>}
+        {away && item.distanceM !== null && (
+          <p>
+            {say(planScreen.counted)} <Length metres={item.distanceM} />
+          </p>
+        )}
+        {item.minimumOhm !== null && item.minimumOhmBand !== null && (
+          <p>{say(planScreen.atLeast, { ohm: item.minimumOhm, band: item.minimumOhmBand })}</p>
+        )}
+        {last && first !== undefined && <p>{first.text}</p>}
+        {!last && <Why item={item} />}
+        {item.build !== null && <BuildView item={item} build={item.build} />}
+        {item.build === null && (item.device === 'arrester' || item.device === 'tuner') && (
+          <p class="small">{item.buy}</p>
+        )}
+      </div>
+    </li>
+  );
+}
+
+function Why({ item }: { readonly item: ChainItem }) {
+  const say = useSay();
+  if (item.why.length === 0) return null;
+  return (
+    <details>
+      <summary aria-label={`${say(planScreen.why)}: ${item.name}`}>{say(planScreen.why)}</summary>
+      <div class="reasons">
+        {item.why.map(({ code, text }) => (
+          <p key={code}>{text}</p>
+        ))}
+        <WorkingView working={item.distanceMWorking} what={item.name} />
+        <SourceNote sources={item.why.map(({ source }) => source)} />
+      </div>
+    </details>
+  );
+}
+
+const Bob = () => (
+  <svg class="bob" viewBox="0 0 48 58" aria-hidden="true">
+    <path d="M24 0V10" stroke="currentColor" stroke-width="7" />
+    <path d="M13 9h22v7l5 12-16 28L8 28l5-12z" fill="currentColor" />
+  </svg>
+);

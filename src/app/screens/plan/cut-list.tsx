@@ -1,0 +1,50 @@
+/** Every piece: cut length large, finished length and spare beside its name. */
+import type { Plan } from '../../../plan/plan-schema';
+import { planScreen } from '../../../words/en/plan-screen';
+import { KeyLength } from '../../jobs/key-length';
+import { to } from '../../routes';
+import { useSay } from '../../say';
+import { WorkingView } from './working-view';
+
+/** Spare below this, m, is not told. */
+const NO_SPARE_M = 0.005;
+
+export function CutList({ plan, planId }: { readonly plan: Plan; readonly planId: string }) {
+  const say = useSay();
+  if (plan.cuts.length === 0) return null;
+  return (
+    <section aria-labelledby="cuts">
+      <h2 id="cuts" tabIndex={-1}>
+        {say(planScreen.cut)}
+      </h2>
+      <table class="cuts">
+        <thead>
+          <tr>
+            <th scope="col">{say(planScreen.piece)}</th>
+            <th scope="col">{say(planScreen.cutLength)}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {plan.cuts.map((cut) => (
+            <tr key={cut.piece}>
+              <th scope="row">
+                {cut.name.charAt(0).toUpperCase() + cut.name.slice(1)}
+                {cut.count > 1 && <span>{say(planScreen.times, { count: cut.count })}</span>}
+                {cut.cutM - cut.finishedM > NO_SPARE_M && (
+                  <span>{say(planScreen.finished, { finishedM: cut.finishedM })}</span>
+                )}
+                <WorkingView working={cut.working} what={cut.name} />
+              </th>
+              <td>
+                <KeyLength metres={cut.cutM} what={cut.name} />
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <a class="btn tall" href={to.job(planId, 'cut')}>
+        {say(planScreen.startCutting)}
+      </a>
+    </section>
+  );
+}

@@ -1,0 +1,34 @@
+/** A long plan's own table of contents: leads to a heading and puts the focus there. */
+import { planScreen } from '../../../words/en/plan-screen';
+import { useSay } from '../../say';
+
+export interface JumpTarget {
+  readonly id: string;
+  readonly words: string;
+}
+
+export function JumpList({ targets }: { readonly targets: readonly JumpTarget[] }) {
+  const say = useSay();
+  return (
+    <details class="jump">
+      <summary>{say(planScreen.onThisPage)}</summary>
+      <nav aria-label={say(planScreen.onThisPage)}>
+        <ul>
+          {targets.map(({ id, words }) => (
+            <li key={id}>
+              <button type="button" onClick={() => jumpTo(id)}>
+                {words}
+              </button>
+            </li>
+          ))}
+        </ul>
+      </nav>
+    </details>
+  );
+}
+
+function jumpTo(id: string): void {
+  const heading = document.getElementById(id);
+  heading?.scrollIntoView();
+  heading?.focus({ preventScroll: true });
+}

@@ -1,0 +1,220 @@
+/** What follows the feed system on a plan: what is not needed, parts owned, people near, cautions, what was assumed, where people differ. */
+import type { AnswerKey, Answers } from '../../../design/answers';
+import type { Plan } from '../../../plan/plan-schema';
+import { cautionNames } from '../../../words/en/cautions';
+import { bandName, ruleSetName } from '../../../words/en/names';
+import { planScreen } from '../../../words/en/plan-screen';
+import { questionWords } from '../../../words/en/questions';
+import { verdictNames } from '../../../words/en/verdicts';
+import { answerText, partText } from '../../answer-text';
+import { LocalCodes } from '../../jobs/gate';
+import { SourceNote } from '../../jobs/source-note';
+import { Length } from '../../parts/length';
+import { to } from '../../routes';
+import { useSay } from '../../say';
+import { WorkingView } from './working-view';
+
+interface PlanProps {
+  readonly plan: Plan;
+}
+
+export function NotNeeded({ plan }: PlanProps) {
+  const say = useSay();
+  if (plan.notNeeded.length === 0) return null;
+  return (
+    <section aria-labelledby="not-needed">
+      <h2 id="not-needed" tabIndex={-1}>
+        {say(planScreen.notNeeded)}
+      </h2>
+      <ul class="rows">
+        {plan.notNeeded.map(({ code, device, why, source }) => (
+          <li key={code} class="row">
+            <details>
+              <summary>{device}</summary>
+              <p>{why}</p>
+              <SourceNote sources={[source]} />
+            </details>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+export function Verdicts({ plan, answers }: PlanProps & { readonly answers: Answers }) {
+  const say = useSay();
+  if (plan.verdicts.length === 0) return null;
+  return (
+    <section aria-labelledby="verdicts">
+      <h2 id="verdicts" tabIndex={-1}>
+        {say(planScreen.verdicts)}
+      </h2>
+      <ul class="rows">
+        {plan.verdicts.map(({ part, verdict, why }) => {
+          const owned = answers.onHand?.[part];
+          return (
+            <li key={part} class="row">
+              <p>
+                <b>{owned === undefined ? '' : partText(owned, say.format)}</b>{' '}
+                <span class="chip">{verdictNames[verdict]}</span>
+              </p>
+              <p>{why}</p>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}
+
+export function ExposureView({ plan }: PlanProps) {
+  const say = useSay();
+  const [first] = plan.exposure;
+  if (first === undefined) return null;
+  const judged = (ok: boolean) => plan.exposure.filter(({ nearestPersonOk }) => nearestPersonOk === ok);
+  const [good, over] = [judged(true), judged(false)];
+  const names = (rows: readonly Plan['exposure'][number][]): string =>
+    rows.map(({ band }) => bandName(band)).join(', ');
+  const most = over.flatMap(({ powerAtNearestPersonW }) => powerAtNearestPersonW ?? []);
+  return (
+    <section aria-labelledby="people">
+      <h2 id="people" tabIndex={-1}>
+        {say(planScreen.exposure)}
+      </h2>
+      <p>{say(planScreen.exposureIntro, { rules: ruleSetName(first.ruleSet) })}</p>
+      <table class="people">
+        <thead>
+          <tr>
+            <th scope="col">{say(planScreen.band)}</th>
+            <th scope="col">{say(planScreen.knowing)}</th>
+            <th scope="col">{say(planScreen.anyone)}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {plan.exposure.map(({ band, knowingM, publicM }) => (
+            <tr key={band}>
+              <th scope="row">{bandName(band)}</th>
+              <td>{knowingM === null ? say(planScreen.notKnown) : <Length metres={knowingM} />}</td>
+              <td>{publicM === null ? say(planScreen.notKnown) : <Length metres={publicM} />}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {good.length > 0 && <p>{say(planScreen.nearestOk, { bands: names(good) })}</p>}
+      {over.length > 0 && (
+        <p>
+          <b>{say(planScreen.nearestNot, { bands: names(over), watts: say.format.number(Math.min(...most), 2) })}</b>
+        </p>
+      )}
+      {plan.exposure.map(({ band, decidedBy, publicMWorking }) => (
+        <details key={band}>
+          <summary>{say(planScreen.decided, { band: bandName(band) })}</summary>
+          <div class="reasons">
+            <p>{decidedBy}</p>
+            <WorkingView working={publicMWorking} what={bandName(band)} />
+          </div>
+        </details>
+      ))}
+    </section>
+  );
+}
+
+export function CautionsView({ plan }: PlanProps) {
+  const say = useSay();
+  if (plan.cautions.length === 0) return null;
+  return (
+    <section aria-labelledby="cautions">
+      <h2 id="cautions" tabIndex={-1}>
+        {say(planScreen.cautions)}
+      </h2>
+      {plan.cautions.map((caution, index) => (
+        <details key={`${caution.id} ${index}`}>
+          <summary>
+            {say(planScreen.cautionOf, { name: cautionNames[caution.id] ?? '', before: caution.before })}
+          </summary>
+          <div class="reasons">
+            {caution.lineTexts.map(({ act, reason }) => (
+              <p key={act}>
+                <b>{act}</b> {reason}
+              </p>
+            ))}
+            <WorkingView working={caution.distanceMWorking} what={cautionNames[caution.id] ?? ''} />
+            <SourceNote sources={caution.lineTexts.map(({ source }) => source)} />
+          </div>
+        </details>
+      ))}
+      <LocalCodes />
+    </section>
+  );
+}
+
+export function AssumedView({ plan, planId }: PlanProps & { readonly planId: string }) {
+  const say = useSay();
+  if (plan.assumed.length === 0) return null;
+  return (
+    <section aria-labelledby="assumed">
+      <h2 id="assumed" tabIndex={-1}>
+        {say(planScreen.assumed)}
+      </h2>
+      <p>{say(planScreen.assumedIntro)}</p>
+      <ul class="rows assumed">
+        {plan.assumed.map(({ key, value, why }) => {
+          const [id = '', band] = key.split('.');
+          const { short } = questionWords(id);
+          const given = band === undefined ? value : { [band]: value };
+          const text = value === 'not-told' ? null : answerText(id as AnswerKey, { [id]: given }, say.format);
+          return (
+            <li key={key}>
+              <div>
+                <b>{text === null ? short : `${short}: ${text}`}</b>
+                <span>{why}</span>
+              </div>
+              <a class="btn" href={to.ask(planId, id)} aria-label={say(planScreen.changeAnswer, { what: short })}>
+                {say(planScreen.change)}
+              </a>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}
+
+export function DisputesView({ plan }: PlanProps) {
+  const say = useSay();
+  if (plan.disputes.length === 0) return null;
+  return (
+    <section aria-labelledby="disputes" class="views">
+      <h2 id="disputes" tabIndex={-1}>
+        {say(planScreen.disputes)}
+      </h2>
+      {plan.disputes.map((dispute) => (
+        <details key={dispute.id}>
+          <summary>{dispute.question}</summary>
+          <DisputeBody dispute={dispute} />
+        </details>
+      ))}
+    </section>
+  );
+}
+
+export function DisputeBody({ dispute }: { readonly dispute: Plan['disputes'][number] }) {
+  const say = useSay();
+  return (
+    <dl class="dispute">
+      <dt>{say(planScreen.oneSide)}</dt>
+      <dd>{dispute.one}</dd>
+      <dt>{say(planScreen.otherSide)}</dt>
+      <dd>{dispute.other}</dd>
+      <dt>{say(planScreen.settles)}</dt>
+      <dd>
+        {dispute.decides}
+        <SourceNote sources={[dispute.source]} />
+      </dd>
+      <div class="house">
+        <dt>{say(planScreen.house)}</dt>
+        <dd>{dispute.house}</dd>
+      </div>
+    </dl>
+  );
+}

@@ -1,0 +1,104 @@
+/** The plan: danger first, then the answer in one sentence, then everything it rests on, each reason one tap away. */
+import { dimensionsOf, type Harmonic } from '../../../advice/dimensions';
+import { type Facts, factsOf, isNoSystem } from '../../../advice/facts';
+import type { Answers } from '../../../design/answers';
+import type { Plan } from '../../../plan/plan-schema';
+import { planScreen } from '../../../words/en/plan-screen';
+import { shell } from '../../../words/en/screens';
+import { type OpenPlan, WithPlan } from '../../jobs/open-plan';
+import { SaveTrouble } from '../../parts/save-note';
+import { Top } from '../../parts/top';
+import { type JobRoute, to } from '../../routes';
+import { useSay } from '../../say';
+import { ChangedStrip } from '../ask/changed-strip';
+import { Answer } from './answer';
+import { BandsView } from './bands-view';
+import { CandidatesView } from './candidates-view';
+import { ChainView } from './chain-view';
+import { CutList } from './cut-list';
+import { Danger } from './danger';
+import { JumpList, type JumpTarget } from './jump-list';
+import { AssumedView, CautionsView, DisputesView, ExposureView, NotNeeded, Verdicts } from './more-sections';
+import { Share } from './share';
+import { SiteFigure } from './site-figure';
+import { sitePictureOf } from './site-picture';
+import { Stops, WarningsView } from './warnings-view';
+import '../../jobs/jobs.css';
+import './plan.css';
+
+export function PlanScreen({ route }: { route: JobRoute }) {
+  return <WithPlan planId={route.planId}>{(open) => <PlanPage {...open} />}</WithPlan>;
+}
+
+interface Known {
+  readonly facts: Facts | null;
+  readonly harmonics: readonly Harmonic[];
+}
+
+function knownOf(answers: Answers): Known {
+  if (answers.radiator === undefined || answers.fedAt === undefined) return { facts: null, harmonics: [] };
+  const facts = factsOf(answers);
+  return isNoSystem(facts) ? { facts: null, harmonics: [] } : { facts, harmonics: dimensionsOf(facts).harmonics };
+}
+
+function PlanPage({ saved, answers, plan, name }: OpenPlan) {
+  const say = useSay();
+  const picture = sitePictureOf(answers, plan);
+  return (
+    <>
+      <Top up={{ href: to.plans, words: shell.plans }} />
+      <main id="main" class="two plan">
+        <div class="stack">
+          <h1 tabIndex={-1}>{name}</h1>
+          <SaveTrouble />
+          <Danger plan={plan} />
+          <Stops warnings={plan.warnings} answers={answers} planId={saved.id} />
+          <Answer text={plan.summary} />
+          <ChangedStrip plan={saved} />
+          <JumpList targets={targetsOf(plan)} />
+          <CandidatesView plan={plan} saved={saved} />
+          {picture !== null && <SiteFigure picture={picture} plan={plan} />}
+          {plan.chain.length > 0 && <ChainView plan={plan} />}
+        </div>
+        <div class="stack">
+          <CutList plan={plan} planId={saved.id} />
+          <BandsView plan={plan} {...knownOf(answers)} />
+          <WarningsView warnings={plan.warnings} answers={answers} planId={saved.id} />
+          <Verdicts plan={plan} answers={answers} />
+          <NotNeeded plan={plan} />
+          <ExposureView plan={plan} />
+          <AssumedView plan={plan} planId={saved.id} />
+          <DisputesView plan={plan} />
+          <CautionsView plan={plan} />
+          <Share plan={plan} saved={saved} name={name} />
+          <div class="ways">
+            <a class="btn tall" href={to.surer(saved.id)}>
+              {say(planScreen.surer)}
+            </a>
+            <a class="btn tall" href={`${to.why}/${saved.id}`}>
+              {say(planScreen.whyScreen)}
+            </a>
+          </div>
+        </div>
+      </main>
+    </>
+  );
+}
+
+function targetsOf(plan: Plan): JumpTarget[] {
+  const all: readonly (readonly [string, string, boolean])[] = [
+    ['candidates', planScreen.candidates, plan.candidates !== undefined],
+    ['chain', planScreen.chain, plan.chain.length > 0],
+    ['cuts', planScreen.cut, plan.cuts.length > 0],
+    ['bands', planScreen.bands, plan.bands.length > 0],
+    ['warnings', planScreen.warnings, plan.warnings.some(({ severity }) => severity !== 'stop')],
+    ['verdicts', planScreen.verdicts, plan.verdicts.length > 0],
+    ['not-needed', planScreen.notNeeded, plan.notNeeded.length > 0],
+    ['people', planScreen.exposure, plan.exposure.length > 0],
+    ['assumed', planScreen.assumed, plan.assumed.length > 0],
+    ['disputes', planScreen.disputes, plan.disputes.length > 0],
+    ['cautions', planScreen.cautions, plan.cautions.length > 0],
+    ['share', planScreen.share, true],
+  ];
+  return all.filter(([, , there]) => there).map(([id, words]) => ({ id, words }));
+}

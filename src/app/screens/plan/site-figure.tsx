@@ -1,0 +1,71 @@
+/** The site from the side and from above, with what the numbers in it stand for. */
+import { SideView, sideViewScale } from '../../../drawing/side-view';
+import { TopView, topViewScale } from '../../../drawing/top-view';
+import type { Plan } from '../../../plan/plan-schema';
+import { drawings } from '../../../words/en/drawings';
+import { planScreen } from '../../../words/en/plan-screen';
+import { feetInchesText, metresText } from '../../../words/length-text';
+import { useSay } from '../../say';
+import { useStores } from '../../stores/stores';
+import type { SitePicture } from './site-picture';
+
+interface SiteFigureProps {
+  readonly picture: SitePicture;
+  readonly plan: Plan;
+}
+
+/** Farthest that people keep on any band; null when a band has no result. */
+function keepOutOf({ exposure }: Plan): number | null {
+  const known = exposure.flatMap(({ publicM }) => (publicM === null ? [] : [publicM]));
+  return known.length === 0 || known.length < exposure.length ? null : Math.max(...known);
+}
+
+export function SiteFigure({ picture, plan }: SiteFigureProps) {
+  const say = useSay();
+  const metric = useStores().settings.units.value === 'metric';
+  const { site, runM, square, chokes } = picture;
+  const wire = site.arms.flat().map(([, , z]) => z);
+  const keepOutM = keepOutOf(plan);
+  const coaxM = site.coax.at(-1)?.alongM ?? 0;
+  const label = say(drawings.side, {
+    feedM: site.feed[2],
+    topM: Math.max(...wire),
+    endM: Math.min(...wire),
+    coax: site.coax.length > 0,
+    coaxM,
+    chokes: chokes.map(({ metres }) => say.format.length(metres)).join(', '),
+  });
+  const height = (metres: number): readonly [string, string] =>
+    metric ? [metresText(metres), feetInchesText(metres)] : [feetInchesText(metres), metresText(metres)];
+  const topLabel = say(drawings.top, { runM, coax: site.coax.length > 0, square, keepOutM: keepOutM ?? 0 });
+  return (
+    <section aria-label={say(planScreen.site)} id="site">
+      <figure class="plate">
+        <SideView site={site} words={{ label, height }} id="stripes-side" />
+        <figcaption>
+          {chokes.length > 0 && (
+            <ol class="legend">
+              {chokes.map(({ name, metres }) => (
+                <li key={metres}>{say(planScreen.chokeAt, { name, metres })}</li>
+              ))}
+            </ol>
+          )}
+          <p>
+            {say(planScreen.sideCaption, { squareM: sideViewScale(site).squareM })}{' '}
+            {square && site.coax.length > 0 && say(planScreen.coaxTurned)} {say(planScreen.supportsGuessed)}
+          </p>
+        </figcaption>
+      </figure>
+      <details>
+        <summary>{say(planScreen.fromAbove)}</summary>
+        <figure class="plate">
+          <TopView site={site} label={topLabel} keepOutM={keepOutM} id="stripes-top" />
+          <figcaption>
+            {say(planScreen.topCaption, { squareM: topViewScale(site, keepOutM).squareM })}{' '}
+            {keepOutM !== null && say(planScreen.topKeepOut, { keepOutM })}
+          </figcaption>
+        </figure>
+      </details>
+    </section>
+  );
+}

@@ -1,0 +1,42 @@
+/** Which questions a way out of a warning leads to: the answers that can be changed, the likeliest first. What no answer changes has none. */
+import type { AnswerKey } from '../../../design/answers';
+
+const keys: Readonly<Record<string, readonly AnswerKey[]>> = {
+  'no-such-feed-point': ['fedAt', 'radiator'],
+  'power-line-too-near': ['nearestPowerLineM', 'supportHeightM'],
+  'power-line-ask': ['nearestPowerLineM', 'supportHeightM'],
+  'outside-band': ['focusMHz', 'bands', 'region'],
+  'national-permission': ['focusMHz', 'bands'],
+  'power-limit-60m': ['powerW', 'bands'],
+  'unit-doubt': ['focusMHz', 'wireLengthM', 'heightM'],
+  'does-not-fit': ['radiator', 'spanM', 'bands'],
+  'band-not-served': ['bands', 'shackEnd', 'radiator'],
+  'wrong-transformer': ['onHand'],
+  'two-in-one-box': ['onHand', 'powerW'],
+  'current-4to1-off-centre': ['onHand'],
+  'no-4to1-on-open-wire': ['shackEnd'],
+  'open-wire-needs-choke': ['shackEnd', 'feedLine'],
+  'line-does-not-belong': ['feedLine', 'fedAt'],
+  'wire-near-half-wave': ['wireLengthM', 'lengthChoice', 'bands'],
+  'tuner-range': ['shackEnd', 'wireLengthM'],
+  'leg-plus-line-half-wave': ['feedLineLengthM'],
+  'off-centre-null': ['feedFraction', 'bands'],
+  'harmonics-high': ['focusMHz'],
+  'choke-at-voltage-maximum': ['entryDistanceM', 'powerW'],
+  'choke-too-small': ['onHand', 'powerW'],
+  'reactive-choke': ['onHand'],
+  'core-heat': ['powerW', 'mode', 'onHand'],
+  'choke-without-return': ['returnPath', 'feedLine'],
+  'return-path-needed': ['returnPath'],
+  'line-under-wire': ['feedLineRoute'],
+  'line-shorter-than-counterpoise': ['feedLineLengthM', 'returnPath'],
+  'line-overrated': ['feedLine', 'powerW'],
+  'line-loss': ['feedLine', 'feedLineLengthM'],
+  'few-radials': ['radialCount', 'returnPath'],
+  'low-height': ['heightM'],
+  'wet-line': ['feedLine'],
+  indoors: ['powerW', 'mode'],
+  'thin-wire': ['wire'],
+};
+
+export const answersFor = (warningId: string): readonly AnswerKey[] => keys[warningId] ?? [];

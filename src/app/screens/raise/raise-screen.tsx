@@ -1,0 +1,221 @@
+/** The job step by step, on the rope: cautions first, ticked line by line; then what to do; then the next step. Progress is kept. */
+import { useState } from 'preact/hooks';
+import type { SavedPlan } from '../../../design/saved-plan';
+import type { Plan } from '../../../plan/plan-schema';
+import { jobs } from '../../../words/en/job-screens';
+import { raiseScreen } from '../../../words/en/raise-screen';
+import { shopScreen } from '../../../words/en/shop-screen';
+import { stepNames } from '../../../words/en/steps';
+import { LocalCodes } from '../../jobs/gate';
+import { gatesOf } from '../../jobs/gates';
+import { GatesFirst } from '../../jobs/gates-first';
+import { HoldButton, Holding } from '../../jobs/hold';
+import { type OpenPlan, WithPlan } from '../../jobs/open-plan';
+import { PartList } from '../../jobs/part-list';
+import { isTicked, partRows, tickKey } from '../../jobs/part-rows';
+import { useWakeLock } from '../../jobs/wake-lock';
+import { Icon } from '../../parts/icon';
+import { SaveTrouble } from '../../parts/save-note';
+import { Top } from '../../parts/top';
+import { go } from '../../router';
+import { type JobRoute, to } from '../../routes';
+import { useSay } from '../../say';
+import { useStores } from '../../stores/stores';
+import { SiteFigure } from '../plan/site-figure';
+import { sitePictureOf } from '../plan/site-picture';
+import { Rope } from './rope';
+import '../../jobs/jobs.css';
+import '../../jobs/part-list.css';
+import '../plan/plan.css';
+import './raise.css';
+
+const JOB = 'raise';
+const DONE = 'done';
+
+type Step = Plan['steps'][number];
+export const doneKey = (step: Step): string => `${JOB}:${step.id}`;
+
+export function RaiseScreen({ route }: { route: JobRoute }) {
+  return <WithPlan planId={route.planId}>{(open) => <Raising open={open} at={route.rest[0] ?? ''} />}</WithPlan>;
+}
+
+/** The step of the address; else where the job was left; else the first. -1: all are done. */
+function stepAt({ steps }: Plan, saved: SavedPlan, at: string): number {
+  const asked = at === '' ? (saved.progress[JOB]?.step ?? '') : at;
+  if (asked === DONE) return -1;
+  return Math.max(
+    steps.findIndex(({ id }) => id === asked),
+    0,
+  );
+}
+
+function Raising({ open, at }: { readonly open: OpenPlan; readonly at: string }) {
+  const say = useSay();
+  const [held, setHeld] = useState(false);
+  useWakeLock();
+  const { plan, saved, name } = open;
+  const index = stepAt(plan, saved, at);
+  const step = plan.steps[index];
+  return (
+    <>
+      <Top up={{ href: to.plan(saved.id), words: name }}>
+        {step !== undefined && <HoldButton onHold={() => setHeld(true)} />}
+      </Top>
+      {step === undefined ? (
+        <NoStep plan={plan} saved={saved} />
+      ) : (
+        <GatesFirst
+          key={step.id}
+          gates={gatesOf(plan, step)}
+          saved={saved}
+          title={say(raiseScreen.before, { step: stepNames[step.id] ?? '' })}
+          backHref={backFrom(plan, saved, index)}
+        >
+          {() => <OneStep open={open} step={step} index={index} />}
+        </GatesFirst>
+      )}
+      {held && step !== undefined && (
+        <Holding onLetGo={() => setHeld(false)}>
+          <h2>{stepNames[step.id]}</h2>
+          <p class="held-text">{step.text}</p>
+        </Holding>
+      )}
+    </>
+  );
+}
+
+function backFrom({ steps }: Plan, saved: SavedPlan, index: number): string {
+  const before = steps[index - 1];
+  return before === undefined ? to.plan(saved.id) : to.job(saved.id, 'raise', before.id);
+}
+
+function OneStep({ open, step, index }: { readonly open: OpenPlan; readonly step: Step; readonly index: number }) {
+  const say = useSay();
+  const { library } = useStores();
+  const { plan, saved } = open;
+  const next = plan.steps[index + 1]?.id ?? DONE;
+  const done = (): void => {
+    library.edit(saved.id, { kind: 'tick', key: doneKey(step), on: true }, { kind: 'progress', job: JOB, step: next });
+    go(to.job(saved.id, 'raise', next));
+  };
+  return (
+    <>
+      <main id="main" class="two">
+        <div class="stack">
+          <div class="head">
+            <h1 tabIndex={-1}>{stepNames[step.id]}</h1>
+            <p>{say(raiseScreen.step, { now: index + 1, count: plan.steps.length })}</p>
+          </div>
+          <SaveTrouble />
+          <p class="do">{step.text}</p>
+          <StepHelp open={open} step={step} />
+          {step.cautions.length > 0 && <LocalCodes />}
+        </div>
+        <div class="stack">
+          <Rope plan={plan} saved={saved} now={index} />
+        </div>
+      </main>
+      <section class="act" aria-label={say(jobs.next)}>
+        <a class="btn tall" href={backFrom(plan, saved, index)}>
+          <Icon name="back" />
+          {say(jobs.back)}
+        </a>
+        <button type="button" class="btn go" onClick={done}>
+          <Icon name="tick" />
+          {say(next === DONE ? raiseScreen.last : raiseScreen.next)}
+        </button>
+      </section>
+    </>
+  );
+}
+
+/** What this step needs from elsewhere: the packing list, the cut list, the drawing, Trim. */
+function StepHelp({ open: { plan, saved, answers }, step }: { readonly open: OpenPlan; readonly step: Step }) {
+  const say = useSay();
+  const picture = ['walk-site', 'lay-out', 'raise', 'connect'].includes(step.id) ? sitePictureOf(answers, plan) : null;
+  return (
+    <>
+      {step.id === 'pack' && <Packing plan={plan} saved={saved} />}
+      {step.id === 'leave' && <Packing plan={plan} saved={saved} />}
+      {step.id === 'cut-wire' && (
+        <a class="btn tall" href={to.job(saved.id, 'cut')}>
+          {say(raiseScreen.toCut)}
+        </a>
+      )}
+      {step.id === 'make-boxes' && (
+        <a class="btn tall" href={to.plan(saved.id)}>
+          {say(raiseScreen.toPlan)}
+        </a>
+      )}
+      {(step.id === 'measure' || step.id === 'trim') && (
+        <a class="btn tall" href={to.job(saved.id, 'trim')}>
+          {say(raiseScreen.toTrim)}
+        </a>
+      )}
+      {picture !== null && <SiteFigure picture={picture} plan={plan} />}
+    </>
+  );
+}
+
+/** The parts list once more with ticks of its own: what is in the bag. */
+function Packing({ plan, saved }: { readonly plan: Plan; readonly saved: SavedPlan }) {
+  const say = useSay();
+  const { library } = useStores();
+  const rows = partRows(plan);
+  const ticked = rows.filter((row) => isTicked(saved, 'pack', row));
+  return (
+    <section aria-labelledby="packing" class="packing">
+      <h2 id="packing">{say(raiseScreen.packing)}</h2>
+      <p role="status">{say(shopScreen.packed, { have: ticked.length, buy: rows.length - ticked.length })}</p>
+      <PartList rows={rows} saved={saved} list="pack" onTicked={() => undefined} />
+      {ticked.length > 0 && (
+        <button
+          type="button"
+          class="btn tall"
+          onClick={() =>
+            library.edit(
+              saved.id,
+              ...ticked.map((row) => ({ kind: 'tick', key: tickKey('pack', row), on: false }) as const),
+            )
+          }
+        >
+          {say(raiseScreen.clearPack)}
+        </button>
+      )}
+    </section>
+  );
+}
+
+function NoStep({ plan, saved }: { readonly plan: Plan; readonly saved: SavedPlan }) {
+  const say = useSay();
+  const { library } = useStores();
+  const [first] = plan.steps;
+  if (first === undefined) {
+    return (
+      <main id="main">
+        <h1 tabIndex={-1}>{say(raiseScreen.none)}</h1>
+      </main>
+    );
+  }
+  return (
+    <>
+      <main id="main">
+        <h1 tabIndex={-1}>{say(raiseScreen.allDone)}</h1>
+        <p>{say(raiseScreen.allDoneWhy)}</p>
+        <Rope plan={plan} saved={saved} now={plan.steps.length} />
+      </main>
+      <section class="act" aria-label={say(jobs.next)}>
+        <a
+          class="btn tall"
+          href={to.job(saved.id, 'raise', first.id)}
+          onClick={() => library.edit(saved.id, { kind: 'progress', job: JOB, step: first.id })}
+        >
+          {say(raiseScreen.again)}
+        </a>
+        <a class="btn go" href={to.job(saved.id, 'trim')}>
+          {say(raiseScreen.toTrim)}
+        </a>
+      </section>
+    </>
+  );
+}

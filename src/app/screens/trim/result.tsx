@@ -1,0 +1,86 @@
+/** What to do with the wire after a measurement: fold back, let out, or stop. */
+import type { Measurement } from '../../../design/saved-plan';
+import { trimStep, trimVerdict } from '../../../physics/trim';
+import { bandName } from '../../../words/en/names';
+import { trimScreen } from '../../../words/en/trim-screen';
+import { KeyLength } from '../../jobs/key-length';
+import { useSay } from '../../say';
+import { useStores } from '../../stores/stores';
+import { mhzText, wireField } from './trim-state';
+import type { TrimTarget } from './trim-targets';
+
+interface ResultProps {
+  readonly planId: string;
+  readonly target: TrimTarget;
+  readonly measurement: Measurement;
+  readonly wireM: number;
+  readonly stopped: boolean;
+}
+
+export function Result({ planId, target, measurement, wireM, stopped }: ResultProps) {
+  const say = useSay();
+  const { library } = useStores();
+  const measured = { dipMHz: measurement.dipMHz, wantedMHz: target.aimMHz, swr: measurement.swr };
+  const verdict = trimVerdict(measured);
+  const step = trimStep(wireM, measurement.dipMHz, target.aimMHz);
+  const mhz = mhzText(target.aimMHz);
+  const band = bandName(target.band);
+  if (verdict === 'stop') {
+    return (
+      <section class="result" aria-live="polite">
+        <h2 class="verb">{say(trimScreen.stopHead)}</h2>
+        <p>
+          {measurement.swr !== undefined && measurement.swr <= 2
+            ? say(trimScreen.stopSwr, { swr: measurement.swr })
+            : say(trimScreen.stopDip, { mhz, band })}
+        </p>
+      </section>
+    );
+  }
+  const done = (): void =>
+    library.edit(planId, { kind: 'typed', field: wireField(target), text: step.newWireM.toFixed(3) });
+  return (
+    <section class="result" aria-live="polite">
+      <h2 class="verb">{say(step.nowM < 0 ? trimScreen.tooLong : trimScreen.tooShort, { band })}</h2>
+      <Amount target={target} nowM={step.nowM} />
+      <p>
+        {say(Math.abs(step.wholeM - step.nowM) < 0.005 ? trimScreen.whole : trimScreen.half, {
+          nowM: Math.abs(step.nowM),
+          wholeM: Math.abs(step.wholeM),
+        })}
+      </p>
+      <p>{say(step.nowM < 0 ? trimScreen.dontCut : trimScreen.noSpare)}</p>
+      {verdict === 'may-stop' && <p class="may">{say(trimScreen.mayStop, { mhz })}</p>}
+      {!stopped && (
+        <button type="button" class="btn go" onClick={done}>
+          {say(trimScreen.done)}
+        </button>
+      )}
+    </section>
+  );
+}
+
+/** The number to act on: at each end, at the one end, or leg by leg where the legs differ. */
+function Amount({ target, nowM }: { readonly target: TrimTarget; readonly nowM: number }) {
+  const say = useSay();
+  const amountM = Math.abs(nowM);
+  const shorten = nowM < 0;
+  if (target.shortShare !== null) {
+    const shortM = amountM * target.shortShare;
+    const words = say(shorten ? trimScreen.foldLegs : trimScreen.letOutLegs);
+    return (
+      <>
+        <p class="verb">{words}</p>
+        <KeyLength metres={amountM - shortM} what={words} />
+        <p class="verb">{say(trimScreen.shortLeg, { metres: shortM })}</p>
+      </>
+    );
+  }
+  const words = say(shorten ? trimScreen.fold : trimScreen.letOut, { ends: target.ends });
+  return (
+    <>
+      <p class="verb">{words}</p>
+      <KeyLength metres={amountM / target.ends} what={words} />
+    </>
+  );
+}

@@ -1,0 +1,140 @@
+/** Beside the trimming: how much wire is in use, the touch test, and the log of what was measured. */
+import { useState } from 'preact/hooks';
+import { isLengthProblem, readLength } from '../../../base/read-length';
+import type { SavedPlan } from '../../../design/saved-plan';
+import { bandName } from '../../../words/en/names';
+import { trimScreen } from '../../../words/en/trim-screen';
+import { Length } from '../../parts/length';
+import { clock, useSay } from '../../say';
+import { useStores } from '../../stores/stores';
+import { mhzText, wireField } from './trim-state';
+import type { TrimTarget } from './trim-targets';
+
+interface WireInUseProps {
+  readonly saved: SavedPlan;
+  readonly target: TrimTarget;
+  readonly wireM: number;
+}
+
+export function WireInUse({ saved, target, wireM }: WireInUseProps) {
+  const say = useSay();
+  const { library, settings } = useStores();
+  const [text, setText] = useState('');
+  const [wrong, setWrong] = useState(false);
+  const take = (): void => {
+    const read = readLength(text, settings.units.value === 'metric' ? 'm' : 'ft');
+    if (isLengthProblem(read)) {
+      setWrong(true);
+      return;
+    }
+    library.edit(saved.id, { kind: 'typed', field: wireField(target), text: read.metres.toFixed(3) });
+    setText('');
+  };
+  return (
+    <section class="in-use" aria-labelledby="in-use">
+      <h2 id="in-use">
+        {say(trimScreen.inUse)}: <Length metres={wireM} />
+      </h2>
+      <details>
+        <summary>{say(trimScreen.inUseChange)}</summary>
+        <form
+          class="typed"
+          onSubmit={(event) => {
+            event.preventDefault();
+            take();
+          }}
+        >
+          <label for="wire-in-use">{say(trimScreen.inUse)}</label>
+          <input
+            id="wire-in-use"
+            type="text"
+            autoComplete="off"
+            value={text}
+            aria-describedby={wrong ? 'wire-wrong' : undefined}
+            onInput={(event) => {
+              setText(event.currentTarget.value);
+              setWrong(false);
+            }}
+          />
+          {wrong && (
+            <p class="stop" role="alert" id="wire-wrong">
+              {say(trimScreen.inUseWrong, { text })}
+            </p>
+          )}
+          <button type="submit" class="btn tall">
+            {say(trimScreen.inUseTake)}
+          </button>
+        </form>
+      </details>
+    </section>
+  );
+}
+
+const TOUCH = 'trim:touch';
+
+/** On: passed. Off, once judged: failed. */
+export function TouchTest({ saved }: { readonly saved: SavedPlan }) {
+  const say = useSay();
+  const { library } = useStores();
+  const mark = saved.ticks[TOUCH];
+  const judge = (on: boolean): void => library.edit(saved.id, { kind: 'tick', key: TOUCH, on });
+  return (
+    <section aria-labelledby="touch">
+      <h2 id="touch">{say(trimScreen.touch)}</h2>
+      <p>{say(trimScreen.touchHow)}</p>
+      <div class="ways">
+        <button type="button" class="btn tall" aria-pressed={mark?.on === true} onClick={() => judge(true)}>
+          {say(trimScreen.steady)}
+        </button>
+        <button type="button" class="btn tall" aria-pressed={mark?.on === false} onClick={() => judge(false)}>
+          {say(trimScreen.moves)}
+        </button>
+      </div>
+      <div role="status">
+        {mark?.on === true && <p>{say(trimScreen.touchPassed, { time: clock(mark.at) })}</p>}
+        {mark?.on === false && (
+          <p class="stop">
+            <b>{say(trimScreen.touchFailed)}</b>
+          </p>
+        )}
+      </div>
+    </section>
+  );
+}
+
+export function Log({ saved }: { readonly saved: SavedPlan }) {
+  const say = useSay();
+  const { library } = useStores();
+  if (saved.measurements.length === 0) return null;
+  const list = [...saved.measurements].sort((a, b) => b.at - a.at);
+  return (
+    <section aria-labelledby="log">
+      <h2 id="log">{say(trimScreen.log)}</h2>
+      <ul class="rows log">
+        {list.map(({ id, at, band, dipMHz, swr, wireM }) => {
+          const text = say(trimScreen.logLine, {
+            band: bandName(band),
+            mhz: mhzText(dipMHz),
+            swr: swr ?? '',
+            time: clock(at),
+          });
+          return (
+            <li key={id}>
+              <p>
+                <b>{text}</b> {wireM !== undefined && say(trimScreen.logWire, { metres: wireM })}
+              </p>
+              <button
+                type="button"
+                class="btn"
+                aria-label={say(trimScreen.remove, { what: text })}
+                onClick={() => library.edit(saved.id, { kind: 'unmeasured', id })}
+              >
+                {say(trimScreen.removeShort)}
+              </button>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}

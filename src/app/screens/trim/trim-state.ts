@@ -1,0 +1,49 @@
+/** What is known of the wire while it is trimmed: how much of it is in use, the last dips, and where every band's dip is now and after a step. */
+import type { Measurement, SavedPlan } from '../../../design/saved-plan';
+import { dipForLength, dipOfMultiple } from '../../../physics/trim';
+import type { TrimTarget } from './trim-targets';
+
+/** To a kilohertz on the low bands, ten above: what an analyser shows. */
+export const mhzText = (mhz: number): string => mhz.toFixed(mhz < 10 ? 3 : 2);
+
+export const wireField = (target: TrimTarget): string => `trim-${target.wire}`;
+export const dipField = (target: TrimTarget): string => `trim-dip-${target.band}`;
+
+/** Wire in use, m: as last told, else as last measured, else as planned. */
+export function wireInUseM(saved: SavedPlan, target: TrimTarget, all: readonly TrimTarget[]): number {
+  const told = Number(saved.typed[wireField(target)]?.text);
+  if (told > 0) return told;
+  const bands = all.filter(({ wire }) => wire === target.wire).map(({ band }) => band as string);
+  return (
+    saved.measurements.findLast(({ band, wireM }) => bands.includes(band) && wireM !== undefined)?.wireM ??
+    target.plannedM
+  );
+}
+
+/** Measurements of a band, the oldest first. */
+export const measuredOn = (saved: SavedPlan, target: TrimTarget): readonly Measurement[] =>
+  saved.measurements.filter(({ band }) => band === target.band).sort((a, b) => a.at - b.at);
+
+export interface DipNow {
+  readonly megahertz: number;
+  /** False: worked out from another band or another length. */
+  readonly measured: boolean;
+}
+
+/** Where the dip of a band is with the wire in use; null before anything was measured on that wire. */
+export function dipNow(saved: SavedPlan, target: TrimTarget, all: readonly TrimTarget[]): DipNow | null {
+  const wireM = wireInUseM(saved, target, all);
+  const own = measuredOn(saved, target).at(-1);
+  if (own !== undefined) {
+    const atM = own.wireM ?? wireM;
+    return { megahertz: dipForLength(own.dipMHz, atM, wireM), measured: Math.abs(atM - wireM) < 0.005 };
+  }
+  const others = all.filter((each) => each.wire === target.wire && each !== target);
+  for (const other of others) {
+    const last = measuredOn(saved, other).at(-1);
+    if (last === undefined) continue;
+    const there = dipForLength(last.dipMHz, last.wireM ?? wireM, wireM);
+    return { megahertz: dipOfMultiple(there, other.n, target.n), measured: false };
+  }
+  return null;
+}

@@ -1,0 +1,102 @@
+/** The site from above, to scale: the wire, what holds it, the coax with its chokes, and how far people stay away. */
+import type { Vector } from '../geometry/layout';
+import { Drawing, Grid, Hatch, Marker, path, px } from './figures';
+import { type Scale, scaleFor } from './scale';
+import type { Site } from './site';
+
+interface TopViewProps {
+  readonly site: Site;
+  readonly label: string;
+  /** People stay this far from every part of the antenna, m; null when no distance is known. */
+  readonly keepOutM: number | null;
+  readonly id: string;
+}
+
+const WIDTH = 324;
+const MOST_HEIGHT = 300;
+const MARGIN = 14;
+
+interface Frame extends Scale {
+  at(point: Vector): readonly [number, number];
+  readonly height: number;
+}
+
+export const topViewScale = (site: Site, keepOutM: number | null): Scale => frameOf(site, keepOutM);
+
+function frameOf(site: Site, keepOutM: number | null): Frame {
+  const wire = site.arms.flat();
+  const around = keepOutM ?? 0;
+  const others = [...site.supports.map(({ foot }) => foot), ...site.coax.map(({ point }) => point)];
+  const reach = (axis: 0 | 1): readonly [number, number] => {
+    const near = wire.flatMap((point) => [point[axis] - around, point[axis] + around]);
+    const all = [...near, ...others.map((point) => point[axis])];
+    return [Math.min(...all) - 1, Math.max(...all) + 1];
+  };
+  const [left, right] = reach(0);
+  const [low, high] = reach(1);
+  const scale = scaleFor(right - left, high - low, WIDTH - 2 * MARGIN, MOST_HEIGHT);
+  const spare = WIDTH - 2 * MARGIN - (right - left) * scale.pixelsPerM;
+  return {
+    ...scale,
+    at: ([x, y]) => [MARGIN + spare / 2 + (x - left) * scale.pixelsPerM, MARGIN + (high - y) * scale.pixelsPerM],
+    height: 2 * MARGIN + (high - low) * scale.pixelsPerM,
+  };
+}
+
+export function TopView({ site, label, keepOutM, id }: TopViewProps) {
+  const frame = frameOf(site, keepOutM);
+  const { at: place, height, squareM, pixelsPerM } = frame;
+  const line = (points: readonly Vector[]): string => path(points.map(place));
+  const [feedX, feedY] = place(site.feed);
+  const band = keepOutM === null ? 0 : 2 * keepOutM * pixelsPerM;
+  return (
+    <Drawing width={WIDTH} height={height} label={label} kind="site">
+      <Hatch id={id} />
+      <Grid x0={feedX} y0={feedY} step={squareM * pixelsPerM} width={WIDTH} height={height} />
+      {band > 14 && <Around site={site} line={line} band={band} id={id} />}
+      {site.ropes.map(([from, to]) => (
+        <path class="r" d={line([from, to])} />
+      ))}
+      {site.supports.map(({ foot }) => {
+        const [x, y] = place(foot);
+        return <circle class="o" cx={px(x)} cy={px(y)} r={5} />;
+      })}
+      <path class="c" d={line(site.coax.map(({ point }) => point))} />
+      {site.arms.map((points) => (
+        <path class="w" d={line(points)} />
+      ))}
+      <rect class="f" x={px(feedX - 4.5)} y={px(feedY - 4.5)} width={9} height={9} />
+      {site.chokes.map(({ point }, index) => {
+        const [x, y] = place(point);
+        return (
+          <>
+            <rect class="tg" x={px(x - 5)} y={px(y - 5)} width={10} height={10} />
+            <Marker x={x + 21} y={y + (index % 2 === 0 ? 0 : 6)} number={index + 1} />
+          </>
+        );
+      })}
+    </Drawing>
+  );
+}
+
+/** A striped edge all round the wire, at the distance people keep. */
+const Around = ({
+  site,
+  line,
+  band,
+  id,
+}: {
+  readonly site: Site;
+  readonly line: (points: readonly Vector[]) => string;
+  readonly band: number;
+  readonly id: string;
+}) => (
+  <g fill="none" stroke-linejoin="round" stroke-linecap="round">
+    {site.arms.map((points) => (
+      <path class="scaled" d={line(points)} stroke={`url(#${id})`} stroke-width={px(band)} />
+    ))}
+    {site.arms.map((points) => (
+      <path class="scaled" d={line(points)} stroke="var(--paper)" stroke-width={px(Math.max(band - 10, 4))} />
+    ))}
+  </g>
+);

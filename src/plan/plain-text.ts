@@ -1,0 +1,87 @@
+/** A plan, and its shopping list, as plain text: both units beside every length, danger first, nothing that needs a picture. */
+import { cautionLines, cautionNames } from '../words/en/cautions';
+import { placeNames } from '../words/en/devices';
+import { bandName } from '../words/en/names';
+import { plainText as words } from '../words/en/plain-text';
+import type { Format } from '../words/format';
+import { type Data, type Message, render } from '../words/message';
+import type { Plan } from './plan-schema';
+
+type Part = Plan['parts'][number];
+
+export interface TextOptions {
+  readonly name: string | null;
+  readonly format: Format;
+}
+
+export function planAsText(plan: Plan, { name, format }: TextOptions): string {
+  const say = (message: Message, data: Data = {}): string => render(message, data, format);
+  const parts: (readonly [string, readonly string[]])[] = [
+    [say(words.danger), dangerLines(plan)],
+    [say(words.answer), [plan.summary]],
+    [say(words.chain), plan.chain.map((item) => chainLine(item, say))],
+    [say(words.cut), plan.cuts.flatMap((cut) => cutLines(cut, say, format))],
+    [say(words.bands), plan.bands.map((band) => bandLine(band, say))],
+    [say(words.warnings), plan.warnings.map(({ text }) => text)],
+    [say(words.assumed), plan.assumed.map(({ key, value, why }) => `${key} = ${String(value)}. ${why}`)],
+  ];
+  const blocks = parts.flatMap(([title, lines]) => (lines.length === 0 ? [] : [[title, ...lines].join('\n')]));
+  const codes = cautionLines[44];
+  const last = codes === undefined ? [] : [say(codes.act)];
+  return `${[name ?? say(words.unnamed), ...blocks, ...last].join('\n\n')}\n`;
+}
+
+type Said = (message: Message, data?: Data) => string;
+
+const firstLines: readonly number[] = [2, 34, 43];
+
+const dangerLines = ({ cautions }: Plan): string[] =>
+  firstLines.flatMap((line) => {
+    const caution = cautions.find(({ lines }) => lines.includes(line));
+    const text = caution?.lineTexts[caution.lines.indexOf(line)];
+    return caution === undefined || text === undefined
+      ? []
+      : [`${cautionNames[caution.id]}: ${text.act} ${text.reason}`];
+  });
+
+function chainLine({ device, name, at, distanceM, lengthM }: Plan['chain'][number], say: Said): string {
+  if (device === 'line') return say(words.line, { name, metres: lengthM ?? 0 });
+  if (distanceM !== null && distanceM >= 0.05 && device !== 'radio')
+    return say(words.deviceAt, { name, metres: distanceM });
+  return say(words.device, { name, place: placeNames[at] ?? '' });
+}
+
+function cutLines(
+  { name, count, cutM, finishedM, toleranceM, marksM }: Plan['cuts'][number],
+  say: Said,
+  format: Format,
+): string[] {
+  const line = cutM - finishedM < 0.005 ? words.ropeLine : words.cutLine;
+  const marks = marksM.map((mark) => format.length(mark)).join(', ');
+  return [
+    say(line, { name, count, cutM, finishedM, toleranceM }),
+    ...(marks === '' ? [] : [say(words.marks, { marks })]),
+  ];
+}
+
+function bandLine({ band, swrAtRadio, tunerNeeded }: Plan['bands'][number], say: Said): string {
+  const name = bandName(band);
+  if (swrAtRadio === null) return say(words.bandUnknown, { band: name });
+  const tuner = tunerNeeded === null ? '' : say(tunerNeeded ? words.tuner : words.noTuner);
+  return say(words.band, { band: name, swr: swrAtRadio < 10 ? swrAtRadio.toFixed(1) : swrAtRadio.toFixed(0), tuner });
+}
+
+/** What is bought and what is there; `isHere` tells which rows were ticked. */
+export function shoppingAsText(
+  parts: readonly Part[],
+  isHere: (part: Part) => boolean,
+  { name, format }: TextOptions,
+): string {
+  const say: Said = (message, data = {}) => render(message, data, format);
+  const lines = parts.flatMap((part) => {
+    const state = say(isHere(part) ? words.have : words.buy);
+    const row = say(words.part, { state, quantity: part.quantity, item: part.item, use: part.for });
+    return part.substitute === '' ? [row] : [row, say(words.or, { substitute: part.substitute })];
+  });
+  return `${[`${name ?? say(words.unnamed)}: ${say(words.shop)}`, '', ...lines].join('\n')}\n`;
+}

@@ -1,0 +1,30 @@
+/** What stands on the Cut screen. */
+import type { Message } from '../message';
+
+export const cutScreen = {
+  title: 'Cut',
+  piece: ({ now, count }) => `piece ${now} of ${count}`,
+  many: ({ count }) => `Cut ${count} of these`,
+  sayIt: 'Say it',
+  noVoice: ({ text }) => `This phone has no voice of its own that works with no signal. Read it out: ${text}.`,
+  cutNext: 'Cut, next',
+  cutDone: 'Cut, that was all',
+  target: 'Finished',
+  targetAndSpare: (d, f) =>
+    `${f.length(Number(d.finishedM))} when it hangs. Cut ${f.length(Number(d.cutM))}: the ${f.length(Number(d.spareM))} more is already in it, for folding and trimming.`,
+  targetPlain: (d, f) => `${f.length(Number(d.finishedM))}, nothing to add.`,
+  markAt: 'Mark at',
+  marks: ({ marks }) => `${marks}, counted from the end where you start`,
+  offBy: 'Off by',
+  off: (d, f) => `${f.length(Number(d.toleranceM))} either way is fine.`,
+  offLonger: 'Longer is fine, shorter is not.',
+  note: 'Note',
+  stop: 'Stop',
+  mark: 'mark',
+  allCut: 'All cut',
+  allCutWhy: 'Every piece is done. Next comes raising it.',
+  again: 'Start again',
+  toRaise: 'Raise it',
+  none: 'This plan has nothing to cut.',
+  cautionsFirst: 'Cautions first',
+} as const satisfies Readonly<Record<string, Message>>;

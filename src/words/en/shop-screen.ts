@@ -1,0 +1,23 @@
+/** What stands on the Shop screen and on the packing list. */
+import type { Message } from '../message';
+
+export const shopScreen = {
+  title: 'Shop',
+  total: ({ have, buy }) => `${have} have, ${buy} buy`,
+  packed: ({ have, buy }) => (Number(buy) === 0 ? 'All packed' : `${have} packed, ${buy} to go`),
+  tick: 'Tick what you have.',
+  have: 'have',
+  buy: 'buy',
+  in: 'packed',
+  out: 'pack',
+  metres: 'm',
+  use: ({ use }) => `For ${use}`,
+  or: 'Or:',
+  undo: 'Undo',
+  none: 'This plan needs no parts.',
+  'wire-and-rope': 'Wire, rope and coax',
+  electrical: 'Electrical',
+  radio: 'Radio shop',
+  hardware: 'Hardware',
+  made: 'Made by you',
+} as const satisfies Readonly<Record<string, Message>>;
