@@ -51,7 +51,14 @@ function bandOf(
   };
   if (z === null || !(z.re > 0)) {
     const nothing = { feedPoint: null, swrAtFeedPoint: null, swrAtRadio: null, lineLossDb: null, deviceLossDb: null };
-    return { ...head, ...nothing, ...currents, tunerNeeded: null, notes: [{ code: 'impedance-unknown', data: {} }] };
+    return {
+      ...head,
+      ...nothing,
+      ...currents,
+      swrSweep: null,
+      tunerNeeded: null,
+      notes: [{ code: 'impedance-unknown', data: {} }],
+    };
   }
   const run = runOfChain(chain, z, at.focusMHz);
   const swrAtFeedPoint = stated(swr(run.afterTransformer, SYSTEM_OHM));
@@ -65,9 +72,15 @@ function bandOf(
     lineLossDb: run.lossDb,
     deviceLossDb: deviceLossDb?.(at, z) ?? null,
     ...currents,
+    swrSweep: solved.sweep?.map((point) => swrAtShack(chain, point)) ?? null,
     tunerNeeded: tunesThere ? swrAtFeedPoint > REACH.none : swrAtRadio > REACH.none,
     notes: notesOf(at, solved.feedPoint !== undefined, byRule?.rough === true, swrAtRadio, dimensions),
   };
+}
+
+/** Line and transformer make another SWR of the feed point's at every frequency. */
+function swrAtShack(chain: readonly Link[], { mhz, r, x }: { mhz: number; r: number; x: number }) {
+  return { mhz, swr: stated(swr(runOfChain(chain, complex(r, x), mhz).atRadio, SYSTEM_OHM)) };
 }
 
 function notesOf(

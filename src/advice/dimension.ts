@@ -34,6 +34,18 @@ export const cutFor = (facts: Facts, at: BandFacts): CutFor => ({
   wireFactor: wireFactorOf(facts),
 });
 
+/** A rule's length as the field solution of this very site corrects it: the rule stays to be seen, `site` is what was solved. */
+export const onSite = (rule: Dimension, solvedM: number): Dimension =>
+  dimension(
+    solvedM,
+    `${rule.working.formula} * site`,
+    { ...rule.working.inputs, site: { value: solvedM / rule.metres, unit: '', from: 'solved' } },
+    'this-antenna-solved',
+  );
+
+export const asSolved = (metres: number): Dimension =>
+  dimension(metres, 'solved', { solved: metresOf(metres, 'solved') }, 'this-antenna-solved');
+
 /** A length the operator told us. */
 export const asTold = (metres: number): Dimension =>
   dimension(metres, 'told', { told: metresOf(metres, 'answer') }, 'house-practice');

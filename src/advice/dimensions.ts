@@ -5,8 +5,10 @@
 import type { Dimension } from '../base/working';
 import type { Band } from '../catalog/bands';
 import { chokeAtOf, entryChokeAtOf } from './choke-distance';
+import { dimension, metresOf } from './dimension';
 import { clearLineOf } from './doublet';
 import type { Facts } from './facts';
+import type { ChosenChoke, FieldFacts } from './field-facts';
 import { harmonicsOf } from './harmonics';
 import { freeRidesOf, piecesOf } from './pieces';
 import { radiatorLengthOf } from './radiator-length';
@@ -79,16 +81,22 @@ export interface Dimensions {
    * told length already does, or no length near it does better.
    */
   readonly clearLine: Dimension | null;
+  /** Places and ohms that a field solution chose in place of the usual ones; empty while the usual ones hold. */
+  readonly chosenChokes: readonly ChosenChoke[];
 }
 
-export function dimensionsOf(facts: Facts): Dimensions {
-  const { radiator, windows, sufferingBand } = radiatorLengthOf(facts);
-  const chokeAt = chokeAtOf(facts);
+/** Lengths and choke places that a field solution knows better than the rules. */
+export type SolvedDimensions = Pick<FieldFacts, 'lengths' | 'chokes'>;
+
+export function dimensionsOf(facts: Facts, { lengths, chokes }: SolvedDimensions = {}): Dimensions {
+  const { radiator, windows, sufferingBand } = radiatorLengthOf(facts, lengths);
+  const chosenChokes = chokes === undefined || chokes.chosen === chokes.house ? [] : chokes.chosen.chokes;
+  const chokeAt = chosenChokeAt(chosenChokes) ?? chokeAtOf(facts);
   return {
     radiator,
     runM: runOf(facts, radiator.metres),
     riseM: riseOf(facts, radiator.metres),
-    pieces: piecesOf(facts, radiator),
+    pieces: piecesOf(facts, radiator, lengths),
     windows,
     sufferingBand,
     harmonics: harmonicsOf(facts, radiator.metres),
@@ -96,5 +104,12 @@ export function dimensionsOf(facts: Facts): Dimensions {
     chokeAt,
     entryChokeAt: entryChokeAtOf(facts, chokeAt),
     clearLine: clearLineOf(facts, radiator.metres),
+    chosenChokes,
   };
+}
+
+function chosenChokeAt(chosen: readonly ChosenChoke[]): Dimension | null {
+  const metres = chosen.find(({ role }) => role === 'antenna')?.distanceM;
+  if (metres === undefined) return null;
+  return dimension(metres, 'chosen', { chosen: metresOf(metres, 'solved') }, 'this-antenna-solved');
 }

@@ -113,6 +113,8 @@ export interface BandFinding {
   readonly deviceLossDb: number | null;
   readonly entryCurrentMa: number | null;
   readonly shieldCurrentDb: number | null;
+  /** SWR at the radio over the band. */
+  readonly swrSweep: readonly { readonly mhz: number; readonly swr: number }[] | null;
   readonly tunerNeeded: boolean | null;
   readonly notes: readonly Said[];
 }

@@ -2,19 +2,20 @@
 import type { Dimension } from '../base/working';
 import { lines } from '../catalog/lines';
 import { halfWave, lineLength, nthHalfWaveM, nthResonanceMHz, offCentreLegs } from '../physics/lengths';
-import { answered, cutFor, dimension, focusOf, metresOf } from './dimension';
+import { answered, cutFor, dimension, focusOf, metresOf, onSite } from './dimension';
 import type { FreeRide, Piece } from './dimensions';
-import type { Facts } from './facts';
+import type { BandFacts, Facts } from './facts';
+import type { SolvedLengths } from './field-facts';
 import { returnWiresOf } from './return-wires';
 
 /** A third resonance this near a wanted band serves it: 15 m on 40 m legs lies about 4 % off. Common practice. */
 const FREE_RIDE = 0.05;
 
-export function piecesOf(facts: Facts, radiator: Dimension): Piece[] {
-  return [...radiatorPieces(facts, radiator), ...returnWiresOf(facts)];
+export function piecesOf(facts: Facts, radiator: Dimension, solved?: SolvedLengths): Piece[] {
+  return [...radiatorPieces(facts, radiator, solved), ...returnWiresOf(facts)];
 }
 
-function radiatorPieces(facts: Facts, radiator: Dimension): Piece[] {
+function radiatorPieces(facts: Facts, radiator: Dimension, solved: SolvedLengths | undefined): Piece[] {
   const one = (piece: Piece['piece'], length: Dimension, count = 1): Piece => ({ piece, band: null, count, length });
   switch (facts.system) {
     case 'centre-fed-half-wave':
@@ -28,7 +29,7 @@ function radiatorPieces(facts: Facts, radiator: Dimension): Piece[] {
       return [one('short-leg', short), one('long-leg', long)];
     }
     case 'parallel-dipoles':
-      return parallelLegs(facts, radiator);
+      return parallelLegs(facts, radiator, solved);
     case 'folded-dipole':
       return [one('folded-conductor', radiator, 2)];
     case 'quarter-wave-vertical':
@@ -47,7 +48,7 @@ const half = (whole: Dimension): Dimension =>
   dimension(whole.metres / 2, 'whole / 2', { whole: metresOf(whole.metres, 'solved') }, 'house-practice');
 
 /** Pairs of legs, longest first; the longest takes a told length, the others follow their bands. */
-function parallelLegs(facts: Facts, radiator: Dimension): Piece[] {
+function parallelLegs(facts: Facts, radiator: Dimension, solved: SolvedLengths | undefined): Piece[] {
   const rides = freeRidesOf(facts).map((ride) => ride.band);
   return facts.bands
     .filter(({ band }) => !rides.includes(band))
@@ -55,8 +56,14 @@ function parallelLegs(facts: Facts, radiator: Dimension): Piece[] {
       piece: 'leg',
       band: at.band,
       count: 2,
-      length: half(index === 0 ? radiator : halfWave(cutFor(facts, at))),
+      length: half(index === 0 ? radiator : pairOf(facts, at, solved)),
     }));
+}
+
+function pairOf(facts: Facts, at: BandFacts, solved: SolvedLengths | undefined): Dimension {
+  const rule = halfWave(cutFor(facts, at));
+  const wholeM = solved?.pairs[at.band]?.wholeM;
+  return wholeM === undefined ? rule : onSite(rule, wholeM);
 }
 
 /** Bands served by the third resonance of another pair. */

@@ -2,10 +2,11 @@
 import type { Dimension } from '../base/working';
 import type { Band } from '../catalog/bands';
 import { fullWaveLoop, halfWave, harmonicHalfWave, quarterWave } from '../physics/lengths';
-import { asTold, cutFor, focusOf, wireFactorOf } from './dimension';
+import { asSolved, asTold, cutFor, focusOf, onSite, wireFactorOf } from './dimension';
 import type { LengthWindow } from './dimensions';
 import { doubletLength } from './doublet';
 import type { Facts } from './facts';
+import type { SolvedLengths } from './field-facts';
 import { multiplesOf } from './harmonics';
 import { clearLength } from './non-resonant';
 
@@ -15,12 +16,18 @@ export interface RadiatorLength {
   readonly sufferingBand: Band | null;
 }
 
-export function radiatorLengthOf(facts: Facts): RadiatorLength {
+/** `solved`: what a field solution of this very site found in place of the rule. A length that was told stays as told. */
+export function radiatorLengthOf(facts: Facts, solved?: SolvedLengths): RadiatorLength {
   const { lengthChoice, wireLengthM } = facts.settled;
   const told = (lengthChoice === 'fixed' || facts.system === 'other') && wireLengthM !== null;
   if (told) return { radiator: asTold(wireLengthM), windows: [], sufferingBand: null };
-  if (staysClear(facts)) return clearLength(facts);
-  return { radiator: resonantLength(facts), windows: [], sufferingBand: null };
+  if (staysClear(facts)) {
+    const clear = clearLength(facts);
+    return solved === undefined ? clear : { ...clear, radiator: asSolved(solved.radiatorM) };
+  }
+  const rule = resonantLength(facts);
+  const radiator = solved === undefined ? rule : onSite(rule, solved.radiatorM);
+  return { radiator, windows: [], sufferingBand: null };
 }
 
 /** Systems that must, or are asked to, stay away from every half-wave. */

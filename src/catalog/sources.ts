@@ -185,6 +185,10 @@ export const sources = {
     citation:
       'Own computation: thin-wire solutions over average ground of coax-fed antennas with chokes; not published',
   },
+  'this-antenna-solved': {
+    title: 'field solution of this antenna',
+    citation: 'Own computation: thin-wire solution of the antenna of this plan, from its answers',
+  },
   'line-distance-rule': {
     title: 'antenna power-line rule',
     citation:

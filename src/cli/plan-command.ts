@@ -1,8 +1,10 @@
 /** `plan`: an answers record in, the plan as JSON out. The same code as the app. `--fast` leaves the field solver out. */
 import { readAnswers } from '../design/read-answers';
+import { studyField } from '../plan/field-study';
 import { makePlan } from '../plan/make-plan';
 import { problemLine } from '../words/en/problems';
 import type { CommandIo } from './command';
+import { directInstrument } from './field-instrument';
 import { readJson } from './read-json';
 
 const record = 'answers';
@@ -23,6 +25,8 @@ export async function run(args: readonly string[], io: CommandIo): Promise<numbe
     for (const problem of read.problems) io.err(`${problemLine(problem, record)}\n`);
     return 2;
   }
-  io.out(`${JSON.stringify(makePlan(read.answers), null, 2)}\n`);
+  const field = args.includes('--fast') ? null : await studyField(read.answers, directInstrument);
+  const plan = makePlan(read.answers, field === null ? {} : { field });
+  io.out(`${JSON.stringify(plan, null, 2)}\n`);
   return 0;
 }

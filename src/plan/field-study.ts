@@ -8,7 +8,7 @@
 import { chainOf } from '../advice/chain/chain';
 import { type Dimensions, dimensionsOf } from '../advice/dimensions';
 import { type BandFacts, type Facts, factsOf, isNoSystem } from '../advice/facts';
-import type { BandField, ChokeChoice, FieldFacts } from '../advice/field-facts';
+import type { BandField, FieldFacts } from '../advice/field-facts';
 import type { Link } from '../advice/finding';
 import { InputError } from '../base/input-error';
 import type { Band } from '../catalog/bands';
@@ -27,6 +27,7 @@ import { chooseChokes, resistive } from './field/choke-search';
 import { type FieldSite, fieldSite, type PlacedChoke } from './field/field-site';
 import type { FieldInstrument } from './field/instrument';
 import { chokePlacesIn, ownedChokes } from './field/owned-chokes';
+import { solveLengths } from './field/solved-lengths';
 import { layoutOf } from './layout-of';
 
 export interface StudyOptions {
@@ -48,9 +49,19 @@ export async function studyField(
   const facts = factsOf(answers);
   if (isNoSystem(facts)) return null;
   const watched = watch(instrument, options);
-  const dimensions = dimensionsOf(facts);
+  const lengths = await orNull(solveLengths(facts, dimensionsOf(facts), watched));
+  const solved = lengths === null ? {} : { lengths };
+  const dimensions = dimensionsOf(facts, solved);
   const chain = chainOf(facts, dimensions);
-  return studyChokes(facts, dimensions, chain, watched, options);
+  return studyChokes({ facts, dimensions, chain, solved }, watched, options);
+}
+
+/** The antenna as far as it is decided. */
+interface Decided {
+  readonly facts: Facts;
+  readonly dimensions: Dimensions;
+  readonly chain: readonly Link[];
+  readonly solved: Pick<FieldFacts, 'lengths'>;
 }
 
 /** The instrument with progress counted and cancelling looked after. */
@@ -92,9 +103,7 @@ async function onEach<T>(
 }
 
 async function studyChokes(
-  facts: Facts,
-  dimensions: Dimensions,
-  chain: readonly Link[],
+  { facts, dimensions, chain, solved }: Decided,
   instrument: FieldInstrument,
   { onPartial }: StudyOptions,
 ): Promise<FieldFacts | null> {
@@ -110,16 +119,17 @@ async function studyChokes(
   const shields = ready.map((band) => bandShield(instrument, site, band));
   const chokes = chooseChokes(house, places, shields);
   const planned = resistive(chokes?.chosen.chokes ?? []);
-  const found = collect(bandsAtFocus(facts, chain, site, instrument, ready, planned), chokes, onPartial);
+  const known = { ...solved, ...(chokes === null ? {} : { chokes }) };
+  const found = collect(bandsAtFocus(facts, chain, site, instrument, ready, planned), known, onPartial);
   const plannedSite =
     fieldSite(
       layout,
       facts.settled.ground,
       planned.map(({ distanceM }) => distanceM),
     ) ?? site;
-  const solved = ready.map(({ at }) => at);
-  found.add(await onEach(solved, (at) => radiationOf(instrument, plannedSite, at, planned)));
-  found.add(await onEach(solved, (at) => sweepOf(instrument, plannedSite, at, planned)));
+  const bands = ready.map(({ at }) => at);
+  found.add(await onEach(bands, (at) => radiationOf(instrument, plannedSite, at, planned)));
+  found.add(await onEach(bands, (at) => sweepOf(instrument, plannedSite, at, planned)));
   return found.facts();
 }
 
@@ -141,9 +151,13 @@ interface Found {
 }
 
 /** Gathers what each part of the work adds to a band, and hands out the whole after each. */
-function collect(first: readonly Found[], chokes: ChokeChoice | null, onPartial: StudyOptions['onPartial']) {
+function collect(
+  first: readonly Found[],
+  known: Pick<FieldFacts, 'lengths' | 'chokes'>,
+  onPartial: StudyOptions['onPartial'],
+) {
   const bands: Partial<Record<Band, BandField>> = {};
-  const facts = (): FieldFacts => ({ bands: { ...bands }, ...(chokes === null ? {} : { chokes }) });
+  const facts = (): FieldFacts => ({ bands: { ...bands }, ...known });
   const add = (more: readonly Found[]): void => {
     for (const { at, found } of more) bands[at.band] = { ...bands[at.band], ...found };
     onPartial?.(facts());

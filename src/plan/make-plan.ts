@@ -28,6 +28,7 @@ import { rankCandidates } from './candidates';
 import type { Plan } from './plan-schema';
 import { createSpeaker, type Speaker } from './speaker';
 import { stateChain } from './state-chain';
+import { stateField } from './state-field';
 import {
   stateAssumed,
   stateBands,
@@ -58,7 +59,7 @@ export function makePlan(answers: Answers, options: PlanOptions = {}): Plan {
 
 function planOf(facts: Facts, speaker: Speaker, field: FieldFacts | undefined): Plan {
   const solved = fieldOf(field, facts.bands[0].band).feedPoint ?? null;
-  const dimensions = dimensionsOf(facts);
+  const dimensions = dimensionsOf(facts, field);
   const chain = chainOf(facts, dimensions, {}, solved);
   const cuts = cutsOf(facts, dimensions, chain);
   const known = field === undefined ? {} : { field };
@@ -86,6 +87,7 @@ function planOf(facts: Facts, speaker: Speaker, field: FieldFacts | undefined): 
     steps: stateSteps(steps, speaker),
     assumed: stateAssumed(facts.assumed, speaker),
     disputes: stateDisputes(disputesOf(facts), speaker),
+    fieldStudy: field === undefined ? null : stateField(facts, field, speaker),
   };
 }
 
@@ -139,4 +141,5 @@ const emptyPlan = (): Plan => ({
   steps: [],
   assumed: [],
   disputes: [],
+  fieldStudy: null,
 });

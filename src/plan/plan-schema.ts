@@ -5,6 +5,7 @@ import * as z from 'zod/mini';
 import { bandIds } from '../catalog/bands';
 import { Answers, Ohms } from '../design/answers';
 import { ruleSetIds, systemIds } from '../design/choices';
+import { FieldStudy } from './field-schema';
 
 const text = z.string();
 const maybe = z.nullable(z.number());
@@ -110,6 +111,8 @@ export const Plan = z.strictObject({
       deviceLossDb: maybe,
       entryCurrentMa: maybe,
       shieldCurrentDb: maybe,
+      /** SWR at the radio over the band. */
+      swrSweep: z.nullable(z.array(z.strictObject({ mhz: z.number(), swr: z.number() }))),
       tunerNeeded: z.nullable(z.boolean()),
       notes: z.array(text),
     }),
@@ -163,6 +166,8 @@ export const Plan = z.strictObject({
   disputes: z.array(
     z.strictObject({ id: text, question: text, one: text, other: text, decides: text, house: text, source: Source }),
   ),
+  /** Null in a plan from closed forms alone. */
+  fieldStudy: z.nullable(FieldStudy),
   candidates: z.optional(
     z.array(
       z.strictObject({

@@ -66,7 +66,11 @@ export const stateParts = (list: readonly Part[], speaker: Speaker): Plan['parts
   }));
 
 export const stateBands = (list: readonly BandFinding[], speaker: Speaker): Plan['bands'] =>
-  list.map((band) => ({ ...band, notes: band.notes.map((note) => speaker.say(bandNotes, note)) }));
+  list.map((band) => ({
+    ...band,
+    swrSweep: band.swrSweep === null ? null : [...band.swrSweep],
+    notes: band.notes.map((note) => speaker.say(bandNotes, note)),
+  }));
 
 export const stateWarnings = (list: readonly Warning[], { format }: Speaker): Plan['warnings'] =>
   list.map(({ id, severity, code, data, bands, waysOut }) => {

@@ -10,7 +10,7 @@ import type { Dimensions } from '../dimensions';
 import type { Facts } from '../facts';
 import type { Link } from '../finding';
 import { needsOf } from '../needs';
-import { chokePlacesOf, JUMPER_M } from './choke-places';
+import { type ChokePlace, chokePlacesOf, JUMPER_M } from './choke-places';
 import type { ComponentDesigns } from './component-designs';
 import { type CoaxPart, coaxWhy, openWireWhy } from './line-why';
 import { chokeLink, lineLink } from './links';
@@ -64,13 +64,16 @@ function coaxChain(
   const chokes = chokePlacesOf(facts, dimensions);
   const devices = [
     ...feedPointLinks(facts, designs, solved),
-    ...chokes.filter(({ role }) => role === 'antenna').map((place) => chokeLink(facts, place, designs)),
+    ...chokes.filter(onTheWay).map((place) => chokeLink(facts, place, designs)),
     ...(arrester === null ? [] : [arrester]),
-    ...chokes.filter(({ role }) => role !== 'antenna').map((place) => chokeLink(facts, place, designs)),
+    ...chokes.filter((place) => !onTheWay(place)).map((place) => chokeLink(facts, place, designs)),
     ...shackLinks(facts, lengthM),
   ];
   return weave(facts, dimensions, devices);
 }
+
+/** Before the arrester at the wall. */
+const onTheWay = ({ role }: ChokePlace): boolean => role === 'antenna' || role === 'further';
 
 /** Puts the coax between devices that stand apart. */
 function weave(facts: Facts, dimensions: Dimensions, devices: readonly Link[]): readonly Link[] {

@@ -6,14 +6,15 @@
  */
 import type { Working } from '../../base/working';
 import type { Band } from '../../catalog/bands';
+import { asSolved } from '../dimension';
 import type { Dimensions } from '../dimensions';
 import type { Facts } from '../facts';
 import type { Place, Reason } from '../finding';
 import { antennaChokeOhm, HIGH_OHM, isEndFed, radioChokeOhm } from './choke-minimum';
 import { antennaChokeWhy } from './choke-why';
-import { computed, practice } from './why-codes';
+import { computed, practice, solvedHere } from './why-codes';
 
-export type ChokeRole = 'antenna' | 'entry' | 'radio' | 'line-end';
+export type ChokeRole = 'antenna' | 'further' | 'entry' | 'radio' | 'line-end';
 
 export interface ChokePlace {
   readonly role: ChokeRole;
@@ -36,8 +37,30 @@ export function chokePlacesOf(facts: Facts, dimensions: Dimensions): readonly Ch
   const coaxChokes = facts.lineKind === 'coax' ? antennaAndEntry(facts, dimensions) : [];
   const last = coaxChokes.at(-1);
   const radio = radioChoke(facts);
-  return radio === null || last?.at === 'radio' ? coaxChokes : [...coaxChokes, radio];
+  const usual = radio === null || last?.at === 'radio' ? coaxChokes : [...coaxChokes, radio];
+  return usual.map((place) => asChosen(place, dimensions)).concat(further(facts, dimensions));
 }
+
+/** With the ohms that a field solution chose for it. */
+function asChosen(place: ChokePlace, { chosenChokes }: Dimensions): ChokePlace {
+  const ohm = chosenChokes.find(({ role }) => role === place.role)?.ohm ?? place.minimumOhm;
+  if (ohm <= place.minimumOhm) return place;
+  return { ...place, minimumOhm: ohm, why: [...place.why, solvedHere('choke-ohms-solved', { ohm })] };
+}
+
+/** One choke more, where a field solution asks for it. */
+const further = (facts: Facts, { chosenChokes }: Dimensions): readonly ChokePlace[] =>
+  chosenChokes
+    .filter(({ role }) => role === 'further')
+    .map(({ distanceM, ohm }) => ({
+      role: 'further',
+      at: 'along-line',
+      distanceM,
+      working: asSolved(distanceM).working,
+      minimumOhm: ohm,
+      band: facts.bands[0].band,
+      why: [solvedHere('choke-further', { ohm, distanceM })],
+    }));
 
 function antennaAndEntry(facts: Facts, { chokeAt, entryChokeAt }: Dimensions): readonly ChokePlace[] {
   const entry: ChokePlace[] =

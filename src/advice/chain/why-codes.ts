@@ -39,6 +39,8 @@ export const whyCodes = [
   'choke-reactive-minimum',
   'choke-raised',
   'choke-is-both',
+  'choke-ohms-solved',
+  'choke-further',
   'entry-two-ways',
   'entry-if-only-one',
   'entry-earth-first',
@@ -78,5 +80,7 @@ export type WhyCode = (typeof whyCodes)[number];
 export const because = (code: WhyCode, source: SourceId, data: Data = {}): Reason => ({ code, data, source });
 /** Everybody does it so; no one source. */
 export const practice = (code: WhyCode, data: Data = {}): Reason => because(code, 'house-practice', data);
+/** The field solution of this very antenna says it. */
+export const solvedHere = (code: WhyCode, data: Data = {}): Reason => because(code, 'this-antenna-solved', data);
 /** Our own field solutions say it. */
 export const computed = (code: WhyCode, data: Data = {}): Reason => because(code, 'own-field-solutions', data);

@@ -89,6 +89,10 @@ const antennaChoke: Readonly<Record<string, Message>> = {
   'choke-reactive-minimum': (d, f) =>
     `Mostly resistive ferrite, mix 31 or 43. A coil of coax or a mix 61 choke is mostly reactive, and below ${ohms(d, f)} it can resonate with the cable and raise the current.`,
   'choke-raised': (d, f) => `${ohms(d, f)} and not less, because there is trouble in the shack already.`,
+  'choke-ohms-solved': (d, f) =>
+    `${ohms(d, f)} or more here, as solved for this antenna: with fewer too much current reaches the building.`,
+  'choke-further': (d, f) =>
+    `One choke more, ${ohms(d, f)} at ${metres(d, f, 'distanceM')}, as solved for this antenna: the two usual ones leave too much current at the building.`,
   'choke-is-both':
     'The coax is short, so one choke stands for both: the one at the antenna and the one before the house.',
 };

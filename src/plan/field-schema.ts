@@ -1,0 +1,81 @@
+/** What the field solution of this very antenna says, as it stands in the plan. Currents are rms mA per 100 W accepted at the feed point. */
+import * as z from 'zod/mini';
+import { bandIds } from '../catalog/bands';
+
+const text = z.string();
+const maybe = z.nullable(z.number());
+const band = z.enum(bandIds);
+const chokeDuty = z.strictObject({ distanceM: z.number(), ohm: z.number(), voltageV: z.number(), heatW: z.number() });
+/** Outside of the coax, rms per 100 W accepted; decibels relative to the feed current. */
+const shieldState = {
+  entryMa: z.number(),
+  entryDb: z.number(),
+  radioMa: z.number(),
+  radioDb: maybe,
+  chokes: z.array(chokeDuty),
+};
+const chokeSet = z.strictObject({
+  chokes: z.array(
+    z.strictObject({
+      role: z.enum(['antenna', 'entry', 'radio', 'line-end', 'further']),
+      distanceM: z.number(),
+      ohm: z.number(),
+    }),
+  ),
+  worstMa: z.number(),
+  worstBand: band,
+  heatW: z.number(),
+});
+const spoke = z.strictObject({ deg: z.number(), db: z.number() });
+
+export const FieldStudy = z.strictObject({
+  bands: z.array(
+    z.strictObject({
+      band,
+      feedCurrentA: maybe,
+      noChoke: z.nullable(z.strictObject(shieldState)),
+      planned: z.nullable(z.strictObject(shieldState)),
+      owned: z.nullable(
+        z.strictObject({
+          ...shieldState,
+          places: z.array(z.strictObject({ part: z.number(), distanceM: z.number() })),
+        }),
+      ),
+      efficiency: maybe,
+      gainDbi: maybe,
+      takeOffDeg: maybe,
+      /** Part of what is radiated up to 15°, 15 to 35°, 35 to 60° and above. */
+      elevationShares: z.nullable(z.array(z.number())),
+      elevation: z.nullable(z.array(spoke)),
+      azimuth: z.nullable(z.array(spoke)),
+      errorEstimate: maybe,
+      text: z.array(text),
+    }),
+  ),
+  lengths: z.nullable(
+    z.strictObject({
+      ruleM: z.number(),
+      chosenM: z.number(),
+      /** (chosen − rule) / rule. */
+      difference: z.number(),
+      by: z.enum(['resonance', 'worst-swr', 'told']),
+      pairs: z.array(z.strictObject({ band, ruleM: z.number(), chosenM: z.number() })),
+      swr: z.array(z.strictObject({ band, rule: z.number(), chosen: z.number() })),
+      text: z.array(text),
+    }),
+  ),
+  chokes: z.nullable(
+    z.strictObject({
+      goalMa: z.number(),
+      goalMet: z.boolean(),
+      house: chokeSet,
+      chosen: chokeSet,
+      tenMa: z.nullable(chokeSet),
+      /** Chosen against house at the entry, dB; negative is less current. */
+      differenceDb: z.number(),
+      text: z.array(text),
+    }),
+  ),
+  confidence: z.array(text),
+});
+export type FieldStudy = z.infer<typeof FieldStudy>;

@@ -1,0 +1,77 @@
+/** What the field solution of this very antenna says. Currents to one digit and a half, which is all such figures bear. */
+import type { Format } from '../format';
+import type { Data, Message } from '../message';
+import { bandName } from './names';
+
+const figure = (d: Data, f: Format, key: string, figures = 2): string => f.number(Number(d[key]), figures);
+const band = (d: Data, key = 'band'): string => bandName(String(d[key]));
+const milliamps = (d: Data, f: Format, key: string): string => {
+  const value = Number(d[key]);
+  return value < 1 ? 'under 1 mA' : `about ${f.number(value, 2)} mA`;
+};
+
+/** 89 as "nearly straight up". */
+function upwards(degrees: number, f: Format): string {
+  if (degrees >= 75) return 'nearly straight up';
+  const where = degrees >= 45 ? 'steeply' : degrees >= 25 ? 'at a middling angle' : 'low';
+  return `${where}, ${f.number(degrees, 2)}° above the horizon`;
+}
+
+/** 0° and 180° lie along the wire, 90° and 270° across it. */
+const sides: Readonly<Record<string, string>> = {
+  round: 'about equally in every direction',
+  broadside: 'across the wire, to both sides',
+  along: 'along the wire, both ways',
+  slanting: 'in several lobes between along the wire and across it',
+  far: 'along the wire, away from the feed point',
+  near: 'along the wire, over the feed point',
+};
+
+export const fieldWords = {
+  'shield-currents': (d, f) =>
+    `On ${band(d)} at ${figure(d, f, 'powerW', 3)} W, current on the outside of the coax where it enters: with no choke ${milliamps(d, f, 'noneMa')}, with the planned chokes ${milliamps(d, f, 'plannedMa')}${d.ownedMa === undefined ? '' : `, with what you own ${milliamps(d, f, 'ownedMa')}`}. At the radio ${milliamps(d, f, 'noneRadioMa')} and ${milliamps(d, f, 'plannedRadioMa')}.`,
+  reception: (d, f) =>
+    `The same backwards: noise from the house reaches the receiver ${figure(d, f, 'lessDb')} dB weaker on ${band(d)} with the planned chokes than with none.`,
+  'choke-duty': (d, f) =>
+    `The choke ${Number(d.distanceM) < 0.05 ? 'at the feed point' : `${f.length(Number(d.distanceM))} down the coax`} stands at about ${figure(d, f, 'voltageV')} V and takes about ${figure(d, f, 'heatW')} W while keyed on ${band(d)}.`,
+  'where-power-goes': (d, f) =>
+    `Of ${figure(d, f, 'powerW', 3)} W at the feed point on ${band(d)} about ${figure(d, f, 'radiatedW')} W are radiated; the rest warms ground, wire and chokes.`,
+  'where-it-sends': (d, f) =>
+    `On ${band(d)} it sends strongest ${upwards(Number(d.takeOffDeg), f)}${d.side === undefined || Number(d.takeOffDeg) >= 75 ? '' : `, ${sides[String(d.side)] ?? ''}`}. Low down, up to 15°, goes ${figure(d, f, 'lowPercent')} % of what it radiates; above 60° ${figure(d, f, 'highPercent')} %.`,
+  'choke-house-holds': (d, f) =>
+    `The usual places and ohms hold here: ${milliamps(d, f, 'houseMa')} per 100 W at most where the coax enters (${band(d, 'houseBand')}), against a goal of ${figure(d, f, 'goalMa')} mA.`,
+  'choke-changed': (d, f) =>
+    `The usual chokes would leave ${milliamps(d, f, 'houseMa')} per 100 W on ${band(d, 'houseBand')}; the chosen ones leave ${milliamps(d, f, 'chosenMa')} on ${band(d, 'chosenBand')}, ${figure(d, f, 'gainDb')} dB less. The goal is ${figure(d, f, 'goalMa')} mA.`,
+  'choke-goal-missed': (d, f) =>
+    `No set of chokes tried reaches the goal of ${figure(d, f, 'goalMa')} mA per 100 W: the best leaves ${milliamps(d, f, 'chosenMa')} on ${band(d, 'chosenBand')}. Lead the coax away from the wire, or lower the power.`,
+  'ten-already': 'That is below 10 mA per 100 W, as low as is of any use.',
+  'ten-possible': (d, f) =>
+    `${figure(d, f, 'chokes')} chokes would bring it to ${milliamps(d, f, 'tenMa')} per 100 W on every band: ${String(d.set)}.`,
+  'ten-impossible': 'None of the sets tried brings every band to 10 mA per 100 W.',
+  'length-resonance': (d, f) =>
+    `Solved for your height, ground and wire: ${f.length(Number(d.chosenM))} has its dip where you want it; the rule of thumb gives ${f.length(Number(d.ruleM))}.`,
+  'length-worst-swr': (d, f) =>
+    `Solved for your site: ${f.length(Number(d.chosenM))} leaves the worst band (${band(d, 'worstBand')}) at an SWR of ${figure(d, f, 'worstSwr')} behind the transformer; ${f.length(Number(d.ruleM))} by rule would leave ${figure(d, f, 'ruleSwr')} on ${band(d, 'ruleBand')}.`,
+  'length-differs': (d, f) =>
+    `The two differ by ${figure(d, f, 'percent')} %, more than a rule of thumb should. Check height, wire and ground in your answers, cut to the longer one and trim.`,
+  'confidence-two': 'Currents with chokes at both ends of the coax are good to 3 dB, a factor of 1.4.',
+  'confidence-one':
+    'Currents with one choke or none are good to 6 dB, a factor of 2: the length of the coax and what the house ties it to decide them.',
+  'confidence-heat': 'Heat in a choke is good to 25 %.',
+  'confidence-solver': (d, f) =>
+    `The solver puts its own error in impedance at ${figure(d, f, 'percent', 1)} % here. What is not in it: sag, other wires, buildings, and ground that differs from its class.`,
+  'confidence-range':
+    'Checked over average ground, 8 to 10 m up, with 15 to 35 m of coax on the ground. This antenna lies outside of that: read the currents with more doubt.',
+} as const satisfies Readonly<Record<string, Message>>;
+
+/** "5 kΩ at the feed point, 5 kΩ at 20.7 m". */
+export const chokeSetText = (
+  chokes: readonly { readonly distanceM: number; readonly ohm: number }[],
+  f: Format,
+): string =>
+  chokes
+    .map(
+      ({ distanceM, ohm }) =>
+        `${f.number(ohm / 1000, 2)} kΩ ${distanceM < 0.05 ? 'at the feed point' : `at ${f.length(distanceM)}`}`,
+    )
+    .join(', ');
