@@ -70,32 +70,22 @@ export function interpolationNodes(fromHz: number, toHz: number, highestM: numbe
   );
 }
 
-export function makeInterpolant(
-  mesh: Mesh,
-  nodesHz: Float64Array,
-  matrixAt: (frequencyHz: number) => SymmetricMatrix,
-  combine: Combine,
-  onNode: (done: number) => void,
-): MatrixInterpolant {
+/** Made for a list of nodes; each is to be set before the interpolant is used. */
+export function emptyInterpolant(mesh: Mesh, nodesHz: Float64Array): MatrixInterpolant {
   const count = nodesHz.length;
   const distanceM = unknownDistances(mesh);
-  const length = distanceM.length;
-  const re = new Float64Array(count * length);
-  const im = new Float64Array(count * length);
-  for (let i = 0; i < count; i++) {
-    const matrix = matrixAt(nodesHz[i]);
-    const out = {
-      size: matrix.size,
-      re: re.subarray(i * length, (i + 1) * length),
-      im: im.subarray(i * length, (i + 1) * length),
-    };
-    // The same sum with one node and the phase the other way round.
-    const k0 = (2 * Math.PI * nodesHz[i]) / C0;
-    combine(out, { re: matrix.re, im: matrix.im, distanceM }, Float64Array.of(1), -k0, nodesHz[i]);
-    onNode(i + 1);
-  }
   const weights = nodesHz.map((_, i) => (i % 2 === 0 ? 1 : -1) * Math.sin(((2 * i + 1) * Math.PI) / (2 * count)));
+  const [re, im] = [new Float64Array(count * distanceM.length), new Float64Array(count * distanceM.length)];
   return { size: mesh.unknownCount, nodesHz, weights, re, im, distanceM };
+}
+
+export function setNode(interpolant: MatrixInterpolant, i: number, matrix: SymmetricMatrix, combine: Combine): void {
+  const { nodesHz, distanceM } = interpolant;
+  const [from, to] = [i * distanceM.length, (i + 1) * distanceM.length];
+  const out = { size: matrix.size, re: interpolant.re.subarray(from, to), im: interpolant.im.subarray(from, to) };
+  // The same sum with one node and the phase the other way round.
+  const k0 = (2 * Math.PI * nodesHz[i]) / C0;
+  combine(out, { re: matrix.re, im: matrix.im, distanceM }, Float64Array.of(1), -k0, nodesHz[i]);
 }
 
 export function matrixAt(interpolant: MatrixInterpolant, frequencyHz: number, combine: Combine): SymmetricMatrix {

@@ -86,3 +86,24 @@ export function feedOf(
   });
   return { impedance: divide(volts, amperes), current: amperes };
 }
+
+/** Parts of one sweep, in order of frequency, as one. */
+export function joinPrepared(parts: readonly Prepared[]): Prepared {
+  const join = (key: 'frequenciesHz' | 'yRe' | 'yIm'): Float64Array => {
+    const whole = new Float64Array(parts.reduce((sum, part) => sum + part[key].length, 0));
+    let at = 0;
+    for (const part of parts) {
+      whole.set(part[key], at);
+      at += part[key].length;
+    }
+    return whole;
+  };
+  return {
+    ...parts[0],
+    frequenciesHz: join('frequenciesHz'),
+    yRe: join('yRe'),
+    yIm: join('yIm'),
+    fitError: Math.max(...parts.map((part) => part.fitError)),
+    solves: parts.reduce((sum, part) => sum + part.solves, 0),
+  };
+}

@@ -7,18 +7,28 @@ import { type Complex, complex } from '../base/complex';
 import { InputError } from '../base/input-error';
 import type { Geometry } from './geometry';
 import { type Kernels, plainKernels } from './kernels';
-import { interpolationNodes, makeInterpolant, matrixAt } from './matrix-interpolation';
+import { emptyInterpolant, interpolationNodes, matrixAt, setNode } from './matrix-interpolation';
 import { type Prepared, type Sweep, withLoads } from './prepared';
 import { evaluateRational, fitRational, functionSizes, largestDifference, type RationalFit } from './rational-fit';
 import { makeSystem, type System, solveMatrix, solvePorts, systemMatrix } from './system';
 
 export interface SweepOptions {
-  readonly mesh?: 'default' | 'fine';
-  readonly kernels?: Kernels;
-  /** Told after every fill and solution; `of` is an estimate. `partial` is the state of the sweep so far, once there is one. */
-  readonly onProgress?: (done: number, of: number, partial?: () => Sweep) => void;
+  readonly mesh?: 'default' | 'fine' | undefined;
+  readonly kernels?: Kernels | undefined;
+  /** The mesh is made for the highest frequency asked for, or for this one if it is a part of a greater sweep. */
+  readonly meshHz?: number | undefined;
+  /** Told after every fill and solution. */
+  readonly onProgress?: (progress: SweepProgress) => void;
   /** Asked at every step; a sweep that is called off throws InputError 'cancelled'. */
   readonly isCancelled?: () => boolean;
+}
+
+export interface SweepProgress {
+  readonly done: number;
+  /** An estimate that grows when the sweep turns out harder; never below `done`. */
+  readonly of: number;
+  /** The sweep as the fit sees it so far, once there is a fit. */
+  readonly partial?: () => Prepared;
 }
 
 export const ELEMENTS_PER_WAVE = { default: 40, fine: 80 } as const;
@@ -34,12 +44,29 @@ export const sweep = (geometry: Geometry, frequenciesHz: Float64Array, options: 
   withLoads(prepare(geometry, frequenciesHz, options));
 
 export function prepare(geometry: Geometry, frequenciesHz: Float64Array, options: SweepOptions = {}): Prepared {
+  const steps = prepareInSteps(geometry, frequenciesHz, options);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+    options.onProgress?.(step.value);
+    if (options.isCancelled?.()) throw new InputError('cancelled', {});
+  }
+}
+
+export type SweepSteps = Generator<SweepProgress, Prepared, void>;
+
+/** The same, giving way after every fill and solution, so that whoever drives it can report, pause or stop. */
+export function prepareInSteps(
+  geometry: Geometry,
+  frequenciesHz: Float64Array,
+  options: Pick<SweepOptions, 'mesh' | 'kernels' | 'meshHz'> = {},
+): SweepSteps {
   if (frequenciesHz.length === 0 || !frequenciesHz.every((f) => f > 0)) throw new InputError('frequencies', {});
-  const kernels = options.kernels ?? plainKernels;
   const lowHz = frequenciesHz.reduce((a, b) => Math.min(a, b));
   const highHz = frequenciesHz.reduce((a, b) => Math.max(a, b));
-  const system = makeSystem(geometry, ELEMENTS_PER_WAVE[options.mesh ?? 'default'], highHz);
-  const job = new SweepJob(geometry, system, frequenciesHz, kernels, options);
+  const meshHz = Math.max(highHz, options.meshHz ?? 0);
+  const system = makeSystem(geometry, ELEMENTS_PER_WAVE[options.mesh ?? 'default'], meshHz);
+  const job = new SweepJob(geometry, system, frequenciesHz, options.kernels ?? plainKernels);
   const heights = system.resolved.nodes.map((node) => (geometry.ground.kind === 'none' ? 0 : node[2]));
   const nodes = lowHz < highHz ? interpolationNodes(lowHz, highHz, Math.max(...heights)) : new Float64Array(1);
   const few = nodes.length + FIRST_SAMPLES / FILL_WORTH;
@@ -47,7 +74,7 @@ export function prepare(geometry: Geometry, frequenciesHz: Float64Array, options
 }
 
 class SweepJob {
-  private steps = 0;
+  private done = 0;
   private readonly driven: number;
 
   constructor(
@@ -55,36 +82,33 @@ class SweepJob {
     private readonly system: System,
     private readonly frequenciesHz: Float64Array,
     private readonly kernels: Kernels,
-    private readonly options: SweepOptions,
   ) {
     this.driven = system.vectors.driven;
   }
 
-  private step(of: number, partial?: () => Sweep): void {
-    this.steps++;
-    this.options.onProgress?.(this.steps, Math.max(of, this.steps), partial);
-    if (this.options.isCancelled?.()) throw new InputError('cancelled', {});
+  private progress(of: number): SweepProgress {
+    this.done++;
+    return { done: this.done, of: Math.max(of, this.done) };
   }
 
-  solveEach(): Prepared {
-    const rows = Array.from(this.frequenciesHz, (frequencyHz) => {
+  *solveEach(): SweepSteps {
+    const rows: Float64Array[] = [];
+    for (const frequencyHz of this.frequenciesHz) {
       const { y } = solvePorts(this.system, frequencyHz, this.kernels);
-      this.step(this.frequenciesHz.length);
-      return interleaved(y.re, y.im);
-    });
+      rows.push(interleaved(y.re, y.im));
+      yield this.progress(this.frequenciesHz.length);
+    }
     return this.prepared((out, f) => out.set(rows[f]), 0, rows.length);
   }
 
-  solveByFit(nodesHz: Float64Array, lowHz: number, highHz: number): Prepared {
+  *solveByFit(nodesHz: Float64Array, lowHz: number, highHz: number): SweepSteps {
     const { system, kernels } = this;
     const expected = nodesHz.length + FIRST_SAMPLES * 3;
-    const interpolant = makeInterpolant(
-      system.mesh,
-      nodesHz,
-      (frequencyHz) => systemMatrix(system, frequencyHz, kernels),
-      kernels.combine,
-      () => this.step(expected),
-    );
+    const interpolant = emptyInterpolant(system.mesh, nodesHz);
+    for (let i = 0; i < nodesHz.length; i++) {
+      setNode(interpolant, i, systemMatrix(system, nodesHz[i], kernels), kernels.combine);
+      yield this.progress(expected);
+    }
     const x: number[] = [];
     const values: Float64Array[] = [];
     const addSample = (frequencyHz: number): Float64Array => {
@@ -96,12 +120,11 @@ class SweepJob {
     for (let i = 0; i < FIRST_SAMPLES; i++) {
       const cosine = Math.cos((Math.PI * i) / (FIRST_SAMPLES - 1));
       addSample((highHz + lowHz) / 2 + ((highHz - lowHz) / 2) * cosine);
-      this.step(expected);
+      yield this.progress(expected);
     }
     let confirmed = 0;
     let fitError = 1;
-    let fit = fitRational({ x, values }, TOLERANCE / 100, MOST_SAMPLES);
-    let other = fitRational({ x, values }, TOLERANCE / 100, fit.support.length - 1);
+    let { fit, other } = this.twoFits(x, values);
     const predicted = new Float64Array(values[0].length);
     while (x.length < MOST_SAMPLES && confirmed < CONFIRMATIONS) {
       const next = this.nextFrequency(fit, other, x, functionSizes(values), confirmed);
@@ -110,15 +133,18 @@ class SweepJob {
       const error = largestDifference(predicted, found, functionSizes(values));
       fitError = confirmed === 0 ? error : Math.max(fitError, error);
       confirmed = error < TOLERANCE ? confirmed + 1 : 0;
-      other = fit;
-      fit = fitRational({ x, values }, TOLERANCE / 100, MOST_SAMPLES);
-      if (other.support.length === fit.support.length) {
-        other = fitRational({ x, values }, TOLERANCE / 100, fit.support.length - 1);
-      }
-      const drawn = fit;
-      this.step(expected, () => withLoads(this.fitted(drawn, fitError, x.length)));
+      ({ fit, other } = this.twoFits(x, values, fit));
+      const [drawn, drawnError, solves] = [fit, fitError, x.length];
+      yield { ...this.progress(expected), partial: () => this.fitted(drawn, drawnError, solves) };
     }
     return this.fitted(fit, fitError, x.length);
+  }
+
+  /** The best fit of all samples, and one of lower order to hold it against. */
+  private twoFits(x: number[], values: Float64Array[], before?: RationalFit): { fit: RationalFit; other: RationalFit } {
+    const fit = fitRational({ x, values }, TOLERANCE / 100, MOST_SAMPLES);
+    if (before && before.support.length < fit.support.length) return { fit, other: before };
+    return { fit, other: fitRational({ x, values }, TOLERANCE / 100, fit.support.length - 1) };
   }
 
   /** Where two fits differ most, among frequencies not next to a sample; every third time the middle of the widest gap. */
