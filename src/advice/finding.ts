@@ -3,6 +3,7 @@ import type { Working } from '../base/working';
 import type { Band } from '../catalog/bands';
 import type { SourceId } from '../catalog/sources';
 import type { RuleSet } from '../design/choices';
+import type { DeviceAlternative, DeviceFigures } from './device-finding';
 
 /** Numbers in SI or the unit their name ends with (`wireM`, `powerW`), ids of the catalogue, band ids. Never NaN, never undefined. */
 export type Data = Readonly<Record<string, number | string | boolean>>;
@@ -33,7 +34,9 @@ export interface BuildFinding extends Said {
   readonly turns: number | null;
   readonly secondaryTurns: number | null;
   readonly conductor: string | null;
+  /** All of it, tails included: a pair of wires counts twice. */
   readonly conductorLengthM: number | null;
+  readonly conductorLengthMWorking: Working | null;
   readonly capacitorPf: number | null;
   readonly box: string;
 }
@@ -55,6 +58,9 @@ export interface Link {
   readonly lengthM: number | null;
   readonly why: readonly Reason[];
   readonly build: BuildFinding | null;
+  /** What the build does, and what other rings would do; null and none for a device that is bought or not designed. */
+  readonly figures: DeviceFigures | null;
+  readonly alternatives: readonly DeviceAlternative[];
   /** Words what to ask for in a shop. */
   readonly buy: Said;
 }

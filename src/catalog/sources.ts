@@ -180,6 +180,11 @@ export const sources = {
     title: "maker's catalogue",
     citation: 'Fair-Rite Products Corp. catalogue, 14th to 17th editions, and Amidon trade tables',
   },
+  'wound-parts': {
+    title: 'worked out from ring and wire',
+    citation:
+      "Own computation from the makers' permeability curves and dimensions: series permeability model; ring constants of IEC 60205; geometry of the winding; rise after the makers' law for rings",
+  },
   'own-field-solutions': {
     title: 'own field solutions',
     citation:

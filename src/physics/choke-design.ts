@@ -17,7 +17,7 @@ import { cablePowerUse, cableRiseK } from './choke-heat';
 import type { ChokeBuild, ChokeChoice, ChokeDesign, ChokeNeed } from './choke-need';
 import { conductorLengthM, turnLengthM, turnsThatFit } from './conductor-on-core';
 import { RISE_LIMIT_K, temperatureRiseK } from './core-heat';
-import { byCoreCount, byWeight, least } from './least';
+import { byCoreCount, byWeight, isRare, least, nearestMiss } from './least';
 import { stackMassKg, stackSurfaceM2, windingImpedance } from './toroid';
 import { turnToTurnF, windingFactor } from './winding-capacitance';
 import type { WindingMaterial } from './wound-conductor';
@@ -59,7 +59,7 @@ const FEWEST_TURNS = 2;
 export function designChoke(need: ChokeNeed): ChokeChoice {
   if (need.points.length === 0) throw new InputError('no-frequencies');
   if (!(need.minimumOhm > 0)) throw new InputError('impedance-not-positive', { minimumOhm: need.minimumOhm });
-  const { meeting, closest } = search(need, coreIds, () => true);
+  const { meeting, misses } = search(need, coreIds, () => true);
   const own = search(
     need,
     need.onHand.map(({ core }) => core),
@@ -68,8 +68,8 @@ export function designChoke(need: ChokeNeed): ChokeChoice {
   const coolestK = Math.min(...meeting.map(({ riseK }) => riseK));
   const settle = (candidate: Candidate | undefined): ChokeDesign | null =>
     candidate === undefined ? null : evaluateChoke(need, candidate.build);
-  const bestOf = (found: readonly Candidate[], misses: readonly Candidate[]): Candidate | undefined =>
-    least(found, byCores) ?? least(misses, ({ shortage }) => shortage);
+  const bestOf = (found: readonly Candidate[], missed: readonly Candidate[]): Candidate | undefined =>
+    least(found, byCores) ?? nearestMiss(missed);
   return {
     fewestCores: settle(least(meeting, byCores)),
     lightest: settle(least(meeting, byWeight)),
@@ -79,23 +79,21 @@ export function designChoke(need: ChokeNeed): ChokeChoice {
         byWeight,
       ),
     ),
-    fromParts: settle(bestOf(own.meeting, [...own.closest.values()])),
+    fromParts: settle(bestOf(own.meeting, own.misses)),
     moreOfOwn: settle(
       least(
         meeting.filter(({ build }) => need.onHand.some(({ core }) => core === build.core)),
         byCores,
       ),
     ),
-    closest: meeting.length === 0 ? settle(bestOf([], [...closest.values()])) : null,
-    ofMix: (mix) => {
-      const nearest = closest.get(mix);
-      return settle(
+    closest: meeting.length === 0 ? settle(nearestMiss(misses)) : null,
+    ofMix: (mix) =>
+      settle(
         bestOf(
           meeting.filter((each) => each.mix === mix),
-          nearest === undefined ? [] : [nearest],
+          misses.filter((each) => each.mix === mix),
         ),
-      );
-    },
+      ),
   };
 }
 
@@ -104,8 +102,8 @@ const byCores = (candidate: Candidate): number => byCoreCount(candidate) + candi
 
 interface Found {
   readonly meeting: readonly Candidate[];
-  /** Of each mix, the one that misses least. */
-  readonly closest: ReadonlyMap<Mix, Candidate>;
+  /** Of each mix, the one that misses least, of common rings and of rare ones. */
+  readonly misses: readonly Candidate[];
 }
 
 /** Single windings; pairs in series only of mixes of which no single one is enough. */
@@ -116,17 +114,18 @@ function search(
 ): Found {
   const stacks = stacksOf(need, cores);
   const meeting: Candidate[] = [];
-  const closest = new Map<Mix, Candidate>();
+  const closest = new Map<string, Candidate>();
   const consider = (stack: Stack, rows: readonly number[]): void => {
     const coreCount = stack.count * rows.length;
     if (!allowed(stack.core.id, coreCount)) return;
-    const nearest = closest.get(stack.core.mix);
+    const key = `${stack.core.mix} ${isRare(stack.core.size)}`;
+    const nearest = closest.get(key);
     const worth = nearest?.shortage ?? Number.POSITIVE_INFINITY;
     const standing = standingOf(need, stack, rows, worth);
     if (standing === undefined) return;
     const found = candidateOf(stack, rows, coreCount, standing);
     if (found.shortage <= 1) meeting.push(found);
-    if (nearest === undefined || found.shortage < nearest.shortage) closest.set(stack.core.mix, found);
+    if (nearest === undefined || found.shortage < nearest.shortage) closest.set(key, found);
   };
   for (const stack of stacks) for (let row = 0; row < stack.rows; row++) consider(stack, [row]);
   const enough = new Set(meeting.map(({ mix }) => mix));
@@ -134,7 +133,7 @@ function search(
     if (stack.count > MAX_PAIR_STACK || enough.has(stack.core.mix)) continue;
     for (let row = 0; row < stack.rows; row++) for (let other = 0; other <= row; other++) consider(stack, [row, other]);
   }
-  return { meeting, closest };
+  return { meeting, misses: [...closest.values()] };
 }
 
 type Standing = Pick<Candidate, 'riseK' | 'excess' | 'shortage'>;

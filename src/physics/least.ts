@@ -20,6 +20,14 @@ export const byWeight = ({ massKg, excess }: { readonly massKg: number; readonly
 
 const RARE: readonly CoreSize[] = ['ft290', 'ft400'];
 
+/** Few shops have rings of 74 and 102 mm. */
+export const isRare = (size: CoreSize): boolean => RARE.includes(size);
+
+/** The nearest miss; one of rare rings only where it misses by less than half as much. */
+export const nearestMiss = <T extends { readonly size: CoreSize; readonly shortage: number }>(
+  misses: readonly T[],
+): T | undefined => least(misses, ({ size, shortage }) => shortage * (isRare(size) ? 2 : 1));
+
 interface Built {
   readonly size: CoreSize;
   /** Rings in all. */
@@ -30,4 +38,4 @@ interface Built {
 
 /** Rings that few shops have last, then fewest rings, then weight: each step outweighs all of the next. */
 export const byCoreCount = (built: Built): number =>
-  (RARE.includes(built.size) ? 1e8 : 0) + built.coreCount * 1e6 + byWeight(built);
+  (isRare(built.size) ? 1e8 : 0) + built.coreCount * 1e6 + byWeight(built);

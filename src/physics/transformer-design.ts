@@ -9,7 +9,7 @@
 import { InputError } from '../base/input-error';
 import { type Core, type CoreId, coreIds, coreOf, type Mix, mixIds } from '../catalog/cores';
 import { ferrites, muAt, type Permeability } from '../catalog/ferrites';
-import { byCoreCount, byWeight, least } from './least';
+import { byCoreCount, byWeight, isRare, least, nearestMiss } from './least';
 import { CAPACITORS_PF, evaluateTransformer, sketchTransformer, type TransformerSketch } from './transformer-evaluate';
 import type { TransformerBuild, TransformerChoice, TransformerDesign, TransformerNeed } from './transformer-need';
 import { fitsInHole } from './transformer-windings';
@@ -28,22 +28,17 @@ export function designTransformer(need: TransformerNeed): TransformerChoice {
   const meeting = all.meeting.filter(({ mix }) => ours.includes(mix));
   const own = search(
     need,
-    need.onHand.map(({ core }) => core),
+    need.onHand.flatMap(({ core }) => (ours.includes(coreOf(core).mix) ? [core] : [])),
     (build) => need.onHand.some(({ core, count }) => core === build.core && count >= build.count),
   );
   const coolestK = Math.min(...meeting.map(({ riseK }) => riseK));
   const settle = (sketch: TransformerSketch | undefined): TransformerDesign | null =>
     sketch === undefined ? null : withBestCapacitor(need, sketch.build);
-  const closestOf = (mixes: readonly Mix[]): TransformerSketch | undefined =>
-    least(
-      mixes.flatMap((mix) => all.closest.get(mix) ?? []),
-      ({ shortage }) => shortage,
-    );
   const bestOf = (mix: Mix): TransformerSketch | undefined =>
     least(
       all.meeting.filter((each) => each.mix === mix),
       byCoreCount,
-    ) ?? closestOf([mix]);
+    ) ?? nearestMiss(all.misses.filter((each) => each.mix === mix));
   return {
     fewestCores: settle(least(meeting, byCoreCount)),
     lightest: settle(least(meeting, byWeight)),
@@ -53,14 +48,14 @@ export function designTransformer(need: TransformerNeed): TransformerChoice {
         byWeight,
       ),
     ),
-    fromParts: settle(least(own.meeting, byCoreCount) ?? least([...own.closest.values()], ({ shortage }) => shortage)),
+    fromParts: settle(least(own.meeting, byCoreCount) ?? nearestMiss(own.misses)),
     moreOfOwn: settle(
       least(
-        all.meeting.filter(({ build }) => need.onHand.some(({ core }) => core === build.core)),
+        meeting.filter(({ build }) => need.onHand.some(({ core }) => core === build.core)),
         byCoreCount,
       ),
     ),
-    closest: meeting.length === 0 ? settle(closestOf(ours)) : null,
+    closest: meeting.length === 0 ? settle(nearestMiss(all.misses.filter(({ mix }) => ours.includes(mix)))) : null,
     ofMix: (mix) => settle(bestOf(mix)),
   };
 }
@@ -69,32 +64,33 @@ const nickelZinc: readonly Mix[] = mixIds.filter((mix) => ferrites[mix].composit
 
 interface Found {
   readonly meeting: readonly TransformerSketch[];
-  /** Of each mix, the one that misses least. */
-  readonly closest: ReadonlyMap<Mix, TransformerSketch>;
+  /** Of each mix, the one that misses least, of common rings and of rare ones. */
+  readonly misses: readonly TransformerSketch[];
 }
 
 /** Every build that meets the need, and the nearest misses. The lowest and the highest frequency first: most builds fail there. */
 function search(need: TransformerNeed, cores: readonly CoreId[], allowed: (build: TransformerBuild) => boolean): Found {
   const sorted = { ...need, points: endsFirst(need.points) };
   const meeting: TransformerSketch[] = [];
-  const closest = new Map<Mix, TransformerSketch>();
+  const closest = new Map<string, TransformerSketch>();
   const turns = turnsFor(need.ratio);
   const mus = new Map(mixIds.map((mix) => [mix, sorted.points.map(({ hz }) => muAt(mix, hz))]));
   // Largest sizes first: one that meets the need soon makes short work of those that do not.
   for (const id of cores.toReversed()) {
     const core = coreOf(id);
     const mu = mus.get(core.mix) as readonly Permeability[];
+    const key = `${core.mix} ${isRare(core.size)}`;
     for (const build of builds(need, core, turns)) {
       if (!allowed(build)) continue;
-      const nearest = closest.get(core.mix);
+      const nearest = closest.get(key);
       const worth = nearest?.shortage ?? Number.POSITIVE_INFINITY;
       const sketch = sketchTransformer(sorted, core, build, mu, worth);
       if (sketch === undefined) continue;
       if (sketch.shortage <= 1) meeting.push(sketch);
-      if (nearest === undefined || sketch.shortage < nearest.shortage) closest.set(core.mix, sketch);
+      if (nearest === undefined || sketch.shortage < nearest.shortage) closest.set(key, sketch);
     }
   }
-  return { meeting, closest };
+  return { meeting, misses: [...closest.values()] };
 }
 
 function endsFirst<T extends { readonly hz: number }>(points: readonly T[]): T[] {

@@ -16,7 +16,8 @@ import { type WindingMaterial, wireToWind } from './wound-conductor';
 /** Fluoropolymer insulation stands the heat and the volts. */
 export const WINDING_WIRE: WireId = 'ptfe-awg22';
 export const WIRE: WindingMaterial = wireToWind(WINDING_WIRE);
-const TAIL_M = 0.1;
+/** Wire left at each end of a winding, m. */
+export const TRANSFORMER_TAIL_M = 0.1;
 const SECTOR_DEG_PER_TURN = 20;
 const PROXIMITY_FACTOR = 1.5;
 
@@ -49,7 +50,7 @@ export function windingsOf(need: TransformerNeed, core: Core, build: Transformer
     strands,
     primaryLengthM: primaryTurns * turnM,
     secondaryLengthM: secondaryTurns * turnM,
-    conductorLengthM: conductorLengthM(core, count, woundTurns, WIRE.outerM, pieces * TAIL_M),
+    conductorLengthM: conductorLengthM(core, count, woundTurns, WIRE.outerM, pieces * TRANSFORMER_TAIL_M),
   };
 }
 

@@ -5,6 +5,7 @@
 import { bandsOf } from '../advice/bands';
 import { cautionsOf } from '../advice/cautions';
 import { chainOf } from '../advice/chain/chain';
+import { createDesigner, type Designer, designParts } from '../advice/chain/design-parts';
 import { cutsOf } from '../advice/cuts';
 import { type Dimensions, dimensionsOf } from '../advice/dimensions';
 import { disputesOf } from '../advice/disputes';
@@ -46,21 +47,24 @@ import {
 export interface PlanOptions {
   /** What a field solution of this very antenna says. */
   readonly field?: FieldFacts;
+  /** Remembers the searches of earlier plans; one is made when none is given. */
+  readonly designer?: Designer;
 }
 
 /** Throws only on a fault of the rules; answers that contradict each other give a plan that holds a `stop`. */
 export function makePlan(answers: Answers, options: PlanOptions = {}): Plan {
   const speaker = createSpeaker(answers.units ?? 'metric');
-  if (answers.radiator === undefined) return whichAntenna(answers, speaker);
+  const designer = options.designer ?? createDesigner();
+  if (answers.radiator === undefined) return whichAntenna(answers, speaker, designer);
   const facts = factsOf(answers);
   if (isNoSystem(facts)) return { ...emptyPlan(), warnings: stateWarnings([noSuchFeedPoint(facts)], speaker) };
-  return planOf(facts, speaker, options.field);
+  return planOf(facts, speaker, options.field, designer);
 }
 
-function planOf(facts: Facts, speaker: Speaker, field: FieldFacts | undefined): Plan {
+function planOf(facts: Facts, speaker: Speaker, field: FieldFacts | undefined, designer: Designer): Plan {
   const solved = fieldOf(field, facts.bands[0].band).feedPoint ?? null;
   const dimensions = dimensionsOf(facts, field);
-  const chain = chainOf(facts, dimensions, {}, solved);
+  const chain = chainOf(facts, dimensions, designParts(facts, dimensions, field, designer), solved);
   const cuts = cutsOf(facts, dimensions, chain);
   const known = field === undefined ? {} : { field };
   const bands = bandsOf(facts, dimensions, chain, known);
@@ -115,8 +119,8 @@ function summaryData({ system, settled }: Facts, { radiator }: Dimensions, chain
   };
 }
 
-function whichAntenna(answers: Answers, speaker: Speaker): Plan {
-  const candidates = rankCandidates(answers, (chosen) => makePlan(chosen), speaker.format);
+function whichAntenna(answers: Answers, speaker: Speaker, designer: Designer): Plan {
+  const candidates = rankCandidates(answers, (chosen) => makePlan(chosen, { designer }), speaker.format);
   const [best] = candidates;
   const buildable = best !== undefined && best.score.stops === 0;
   return { ...emptyPlan(), summary: buildable ? whichSummary(systemName(best.system)) : whichNone, candidates };

@@ -5,38 +5,15 @@ import * as z from 'zod/mini';
 import { bandIds } from '../catalog/bands';
 import { Answers, Ohms } from '../design/answers';
 import { ruleSetIds, systemIds } from '../design/choices';
+import { Alternative, Build, Figures } from './device-schema';
 import { FieldStudy } from './field-schema';
+import { Source, Working } from './working-schema';
 
 const text = z.string();
 const maybe = z.nullable(z.number());
 
-export const Source = z.strictObject({ id: text, title: text, citation: text });
-
-export const Working = z.strictObject({
-  formula: text,
-  inputs: z.record(
-    z.string(),
-    z.strictObject({ value: z.number(), unit: text, from: z.enum(['answer', 'assumed', 'catalogue', 'solved']) }),
-  ),
-  result: z.strictObject({ value: z.number(), unit: text }),
-  source: Source,
-});
-
 const why = z.array(z.strictObject({ code: text, text, source: Source }));
 const port = z.enum(['balanced', 'unbalanced']);
-
-/** How to make a device. `text` says it in one sentence; `choice` holds the figures of the design it came from. */
-export const Build = z.strictObject({
-  core: z.nullable(text),
-  count: maybe,
-  turns: maybe,
-  secondaryTurns: maybe,
-  conductor: z.nullable(text),
-  conductorLengthM: maybe,
-  capacitorPf: maybe,
-  box: text,
-  text,
-});
 
 export const ChainItem = z.strictObject({
   device: z.enum(['transformer', 'choke', 'line', 'tuner', 'arrester', 'radio']),
@@ -53,6 +30,8 @@ export const ChainItem = z.strictObject({
   name: text,
   why,
   build: z.nullable(Build),
+  figures: z.nullable(Figures),
+  alternatives: z.array(Alternative),
   buy: text,
 });
 export type ChainItem = z.infer<typeof ChainItem>;

@@ -1,10 +1,11 @@
 /** The chain from wire to radio in words. */
-import type { BuildFinding, Link, Reason } from '../advice/finding';
-import { boxNames, builds, buy, deviceNames } from '../words/en/devices';
+import type { Link, Reason } from '../advice/finding';
+import { buy, deviceNames } from '../words/en/devices';
 import { why as reasons } from '../words/en/why';
 import { render } from '../words/message';
 import type { ChainItem, Plan } from './plan-schema';
 import type { Speaker } from './speaker';
+import { stateAlternative, stateBuild, stateFigures } from './state-device';
 import { stateSource, stateWorkingOrNull } from './word-sources';
 
 export const stateChain = (chain: readonly Link[], speaker: Speaker): Plan['chain'] =>
@@ -27,6 +28,8 @@ function stateLink(link: Link, speaker: Speaker): ChainItem {
     name: render(name, { ratio: link.ratio ?? 0, line: link.line ?? '' }, speaker.format),
     why: link.why.map((reason) => stateReason(reason, speaker)),
     build: link.build === null ? null : stateBuild(link.build, speaker),
+    figures: link.figures === null ? null : stateFigures(link.figures, speaker),
+    alternatives: link.alternatives.map((each) => stateAlternative(each, speaker)),
     buy: speaker.say(buy, link.buy),
   };
 }
@@ -35,16 +38,4 @@ const stateReason = (reason: Reason, speaker: Speaker): ChainItem['why'][number]
   code: reason.code,
   text: speaker.say(reasons, reason),
   source: stateSource(reason.source),
-});
-
-const stateBuild = (build: BuildFinding, speaker: Speaker): ChainItem['build'] => ({
-  core: build.core,
-  count: build.count,
-  turns: build.turns,
-  secondaryTurns: build.secondaryTurns,
-  conductor: build.conductor,
-  conductorLengthM: build.conductorLengthM,
-  capacitorPf: build.capacitorPf,
-  box: boxNames[build.box] ?? build.box,
-  text: speaker.say(builds, build),
 });

@@ -1,9 +1,9 @@
 /** Links of the chain that need no choice: an empty one to fill, a choke, a piece of line. */
+import type { DeviceFinding } from '../device-finding';
 import type { Facts } from '../facts';
 import type { DeviceKind, Link, Place, Reason } from '../finding';
 import { speechRatingW } from '../heating-power';
 import { twinLeadMeetsCoax } from '../needs';
-import { ruleOfThumbChoke } from './choke-builds';
 import type { ChokePlace } from './choke-places';
 import type { ComponentDesigns } from './component-designs';
 
@@ -21,8 +21,14 @@ export const emptyLink = (device: DeviceKind, at: Place, distanceM: number | nul
   lengthM: null,
   why: [],
   build: null,
+  figures: null,
+  alternatives: [],
   buy: { code: 'buy-nothing', data: {} },
 });
+
+/** What a design gives a link; nothing without one. */
+export const designedAs = (found: DeviceFinding | undefined): Pick<Link, 'build' | 'figures' | 'alternatives'> =>
+  found ?? { build: null, figures: null, alternatives: [] };
 
 /** At the end of open-wire line a choke joins a balanced line to a coax socket; on coax, or behind a transformer, it joins nothing. */
 export function chokeLink(facts: Facts, place: ChokePlace, designs: ComponentDesigns): Link {
@@ -36,7 +42,7 @@ export function chokeLink(facts: Facts, place: ChokePlace, designs: ComponentDes
     minimumOhm,
     minimumOhmBand: band,
     why,
-    build: designs.chokes?.[role] ?? ruleOfThumbChoke(facts, place),
+    ...designedAs(designs.chokes?.[role]),
     buy: {
       code: lineEnd ? 'buy-line-end-choke' : 'buy-choke',
       data: {

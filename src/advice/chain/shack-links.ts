@@ -8,7 +8,11 @@ import { emptyLink } from './links';
 import { practice, type WhyCode } from './why-codes';
 
 /** Systems whose impedance wanders far outside what a tuner inside a radio reaches. */
-const wideTunerSystems: readonly System[] = ['non-resonant-end-fed', 'non-resonant-vertical', 'open-wire-doublet'];
+export const wideTunerSystems: readonly System[] = [
+  'non-resonant-end-fed',
+  'non-resonant-vertical',
+  'open-wire-doublet',
+];
 
 export const needsWideTuner = (facts: Facts): boolean =>
   wideTunerSystems.includes(facts.system) || (facts.lineKind === 'open-wire' && !twinLeadMeetsCoax(facts));

@@ -8,12 +8,9 @@ import type { Link, Reason } from '../finding';
 import { keyedAverageW, speechRatingW } from '../heating-power';
 import { lineOhm, swrBehind } from '../needs';
 import type { ComponentDesigns } from './component-designs';
-import { emptyLink } from './links';
-import { ruleOfThumbTransformer, windingOf } from './transformer-builds';
+import { designedAs, emptyLink } from './links';
 import { computed, practice } from './why-codes';
-
-/** Whether the antenna side of the transformer is alike on both terminals against the shield. */
-const balancedIn = (facts: Facts): boolean => facts.balanced || facts.system === 'off-centre-fed';
+import { balancedIn, windingOf } from './winding-kind';
 
 export function transformerLink(
   facts: Facts,
@@ -29,7 +26,7 @@ export function transformerLink(
     kind: 'voltage',
     ports: { in: balanced ? 'balanced' : 'unbalanced', out: 'unbalanced' },
     why: [...ratioWhy(facts, ratio, solved), ...typeWhy(facts, ratio, balanced)],
-    build: designs.transformer ?? ruleOfThumbTransformer(facts, ratio, balanced),
+    ...designedAs(designs.transformer),
     buy: { code: 'buy-transformer', data: { ratio, kind: 'voltage', balanced, ratingW: speechRatingW(facts) } },
   };
 }

@@ -59,27 +59,35 @@ const rings = (d: Data): string =>
   Number(d.count) === 1
     ? `one ${coreName(String(d.core))}`
     : `${d.count} stacked rings, each a ${coreName(String(d.core))}`;
-const cut = (d: Data, f: Format): string => `Cut ${f.length(Number(d.conductorM))} of ${conductor(d)}`;
+const metres = (d: Data, f: Format, key: string): string => f.length(Number(d[key]));
+const cut = (d: Data, f: Format): string => `Cut ${metres(d, f, 'conductorM')} of ${conductor(d)}`;
 const capacitor = (d: Data, f: Format): string =>
   Number(d.capacitorPf) > 0
-    ? ` Put ${figure(d, f, 'capacitorPf')} pF (mica or ceramic NP0, 1 kV or more) across the ${d.turns} turns: it keeps the match above 14 MHz.`
+    ? ` Put ${figure(d, f, 'capacitorPf')} pF (mica or ceramic NP0, 1 kV or more) across the ${Math.min(Number(d.turns), Number(d.secondaryTurns))} turns: it keeps the match on the highest band.`
     : '';
+const winding = (d: Data, turns: string): string =>
+  d.isPair === true ? `${d[turns]} turns of a close pair of wires` : `${d[turns]} turns`;
+const piece = (d: Data, f: Format, key: string): string =>
+  d.isPair === true
+    ? `Cut two pieces of ${metres(d, f, key)} of ${conductor(d)} and tape them side by side`
+    : `Cut ${metres(d, f, key)} of ${conductor(d)}`;
+const counting = 'One turn is one pass through the hole.';
 
 export const builds: Readonly<Record<string, Message>> = {
   'choke-one-winding': (d, f) =>
-    `${d.turns} turns on one ${coreName(String(d.core))}. ${cut(d, f)}. One turn is one pass through the hole. Half the turns up one side, cross over, the other half on: both ends come out apart. By the trade's table, good to about a turn or two.`,
+    `${winding(d, 'turns')} on ${rings(d)}. ${piece(d, f, 'conductorM')}. ${counting} Half the turns up one side, cross over, the other half on: both ends come out apart.`,
   'choke-two-windings': (d, f) =>
-    `Two windings one behind the other: ${d.turns} turns on one ${coreName(String(d.core))} for the low bands and ${d.secondTurns} turns on another for the high ones. ${cut(d, f)} for both. One turn is one pass through the hole. By the trade's table, good to about a turn or two.`,
+    `Two windings one behind the other: ${winding(d, 'turns')} on ${rings(d)}, and ${winding(d, 'secondTurns')} on ${Number(d.count) === 1 ? 'another' : 'as many again'}. ${piece(d, f, 'conductorM')} for the first, ${metres(d, f, 'secondM')} for the second. ${counting} Keep the two apart, so that they do not couple.`,
   'transformer-autotransformer': (d, f) => {
     const [most, tap] = [Number(d.turns), Number(d.secondaryTurns)].sort((a, b) => b - a);
     const antennaHigh = Number(d.secondaryTurns) > Number(d.turns);
     const [toTap, toEnd] = antennaHigh ? ['coax centre', 'wire'] : ['wire', 'coax centre'];
-    return `${most} turns on ${rings(d)}, tapped at ${tap} turns from the shield end: shield to the start, ${toTap} to the tap, ${toEnd} to the far end. ${cut(d, f)}.${capacitor(d, f)}`;
+    return `${most} turns on ${rings(d)}, tapped at ${tap} turns from the shield end: shield to the start, ${toTap} to the tap, ${toEnd} to the far end. ${counting} ${cut(d, f)}.${capacitor(d, f)}`;
   },
+  'transformer-side-by-side': (d, f) =>
+    `${d.strands} wires wound side by side as one, ${d.strandTurns} turns, on ${rings(d)}: ${d.secondaryTurns} turns in all. End of each wire to the start of the next. Shield to the free start, coax centre to the first joint, wire to the free end. ${counting} Cut ${d.strands} pieces of ${metres(d, f, 'pieceM')} of ${conductor(d)}.${capacitor(d, f)}`,
   'transformer-centre-tapped': (d, f) =>
-    `${d.secondaryTurns} turns on ${rings(d)}, as two wires wound side by side, ${d.turns} turns each, end of one joined to start of the other. Shield to that joint, coax centre to one free end, the two legs to the two free ends. ${cut(d, f)} in two halves.${capacitor(d, f)}`,
+    `Two wires wound side by side as one, ${d.turns} turns, on ${rings(d)}: ${d.secondaryTurns} turns in all. End of one joined to start of the other. Shield to that joint, coax centre to one free end, the two legs to the two free ends. ${counting} Cut two pieces of ${metres(d, f, 'pieceM')} of ${conductor(d)}.${capacitor(d, f)}`,
   'transformer-two-windings': (d, f) =>
-    `${d.turns} turns for the coax and ${d.secondaryTurns} turns for the antenna on ${rings(d)}, two windings that touch nowhere. ${cut(d, f)} for the antenna side and about ${f.number((Number(d.turns) / Number(d.secondaryTurns)) * 100, 2)} % of that for the other.${capacitor(d, f)}`,
-  'transformer-beyond-rule': (d, f) =>
-    `${figure(d, f, 'averageW', 2)} W average is beyond any rule of thumb. Use only a design measured under that load, or come down to ${figure(d, f, 'mostW', 2)} W average. As a start: ${d.turns} and ${d.secondaryTurns} turns on ${rings(d)}. ${cut(d, f)}.${capacitor(d, f)}`,
+    `${d.turns} turns for the coax and ${d.secondaryTurns} turns for the antenna on ${rings(d)}, two windings that touch nowhere. ${counting} Cut ${metres(d, f, 'coaxPieceM')} of ${conductor(d)} for the coax side and ${metres(d, f, 'antennaPieceM')} for the antenna side.${capacitor(d, f)}`,
 };

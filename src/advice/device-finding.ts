@@ -1,0 +1,99 @@
+/** What component physics says of one device: how to make it, what it does band by band, and what other rings would do instead. */
+import type { Band } from '../catalog/bands';
+import type { Mix } from '../catalog/cores';
+import type { Mode } from '../catalog/modes';
+import type { Housing } from '../physics/core-heat';
+import type { BuildFinding, Said } from './finding';
+
+/** What the catalogue's values give, and the least and most that tolerances allow. */
+export interface Spread {
+  readonly low: number;
+  readonly nominal: number;
+  readonly high: number;
+}
+
+export interface Ohms {
+  readonly r: number;
+  readonly x: number;
+}
+
+/** One wanted band. What does not apply to the device, or is not known, is null. */
+export interface DeviceBand {
+  readonly band: Band;
+  readonly atMHz: number;
+  /** Into what really hangs on it; a choke's is the matched loss of the cable in it. */
+  readonly lossDb: number;
+  readonly heatW: number | null;
+  readonly riseK: number | null;
+  /** Of a transformer: what the line sees, and its SWR there. */
+  readonly input: Ohms | null;
+  readonly swr: number | null;
+  /** Of a choke. */
+  readonly rOhm: Spread | null;
+  readonly xOhm: Spread | null;
+  readonly ohm: Spread | null;
+  readonly neededOhm: number | null;
+  readonly isReactive: boolean | null;
+  readonly voltageV: number | null;
+  readonly currentA: number | null;
+}
+
+/** One point of a plot over the wanted range. */
+export interface DeviceCurvePoint {
+  readonly atMHz: number;
+  readonly lossDb: Spread | null;
+  readonly swr: number | null;
+  readonly rOhm: Spread | null;
+  readonly xOhm: Spread | null;
+  readonly ohm: Spread | null;
+}
+
+/** What a device comes to over all wanted bands. Powers are envelope peaks. */
+export interface DeviceSummary {
+  /** Every limit is kept at the plan's power and mode. */
+  readonly isEnough: boolean;
+  readonly shortfalls: readonly Said[];
+  readonly worstLossDb: number;
+  readonly heatW: number | null;
+  readonly riseK: number | null;
+  /** Most power in the plan's mode, and in each mode, without pause. */
+  readonly mostW: number | null;
+  readonly powerByModeW: Readonly<Record<Mode, number>> | null;
+  /** Of a choke: on its weakest band. */
+  readonly leastOhm: Spread | null;
+  readonly rings: number;
+  readonly massKg: number;
+}
+
+export interface DeviceFigures extends DeviceSummary {
+  readonly powerW: number;
+  readonly mode: Mode | null;
+  readonly housing: Housing;
+  readonly limitK: number;
+  /** For a core at the lossy end of its tolerance. */
+  readonly riseWorstK: number | null;
+  /** Across the antenna side of a transformer. */
+  readonly peakV: number | null;
+  readonly bands: readonly DeviceBand[];
+  readonly curve: readonly DeviceCurvePoint[];
+  /** In words: what to expect, how sure that is, and what limits it. */
+  readonly notes: readonly Said[];
+}
+
+/** Another way to make the device, and what changes with it. */
+export interface DeviceAlternative extends DeviceSummary {
+  readonly id: AlternativeId;
+  readonly mix: Mix;
+  /** It is the one of the plan. */
+  readonly isPlanned: boolean;
+  readonly build: BuildFinding;
+  readonly changes: Said;
+}
+
+export type AlternativeId = 'on-hand' | 'fewest-rings' | 'lightest' | 'coolest' | `mix-${Mix}`;
+
+export interface DeviceFinding {
+  readonly build: BuildFinding;
+  readonly figures: DeviceFigures;
+  readonly alternatives: readonly DeviceAlternative[];
+}
