@@ -1,13 +1,14 @@
 /** An answer as it reads in lists and beside the questions. */
 import type { AnswerKey, DraftAnswers, PartOnHand } from '../design/answers';
 import { ohms } from '../words/en/fields';
-import { bandNames, coreName, lineName, wireName } from '../words/en/names';
+import { coreName, lineName, wireName } from '../words/en/names';
+import { partNames } from '../words/en/places';
 import { optionWords, questions } from '../words/en/questions';
-import { partNames } from '../words/en/screens';
 import type { Format } from '../words/format';
 import { type Data, type Message, render } from '../words/message';
 import { quantityText } from './fields/quantity-text';
 import type { QuantityKind } from './fields/reading';
+import { bandList } from './first-answer-text';
 
 /** What kind of number an answer is; lengths are told by their name's end. */
 export function quantityKindOf(key: AnswerKey): QuantityKind | null {
@@ -18,14 +19,6 @@ export function quantityKindOf(key: AnswerKey): QuantityKind | null {
 }
 
 const listFormat = new Intl.ListFormat('en', { type: 'conjunction' });
-
-/** "40, 20 and 15 m": the unit once, as people say it. */
-export function bandList(bands: readonly string[]): string {
-  const numbers = bands.map(
-    (band) => (bandNames as Readonly<Record<string, string>>)[band]?.replace(/\D+$/, '') ?? band,
-  );
-  return `${listFormat.format(numbers)}\u00a0m`;
-}
 
 const focusText = (focus: Readonly<Record<string, number>>, format: Format): string =>
   Object.entries(focus)

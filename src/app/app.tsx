@@ -5,16 +5,15 @@ import { shell } from '../words/en/screens';
 import { Bar } from './parts/bar';
 import { applyUpdate, updateReady } from './pwa';
 import { route, visits } from './router';
-import type { ScreenName } from './routes';
 import { useSay } from './say';
 import { screenAtOnce } from './screens';
-import { fetchScreen, type Screen } from './screens-later';
+import { fetchScreen, type Screen, type ScreenKey, screenKeyOf } from './screens-later';
 import { useStores } from './stores/stores';
 
 /** Screens fetched so far; `failed` for one that could not be had. */
-const fetched = signal<ReadonlyMap<ScreenName, Screen | 'failed'>>(new Map());
+const fetched = signal<ReadonlyMap<ScreenKey, Screen | 'failed'>>(new Map());
 
-async function fetchInto(name: ScreenName): Promise<void> {
+async function fetchInto(name: ScreenKey): Promise<void> {
   const found = await fetchScreen(name)?.catch(() => 'failed' as const);
   if (found !== undefined) fetched.value = new Map(fetched.value).set(name, found);
 }
@@ -22,15 +21,17 @@ async function fetchInto(name: ScreenName): Promise<void> {
 export function App() {
   const say = useSay();
   const here = route.value;
-  const screen = screenAtOnce(here.screen) ?? fetched.value.get(here.screen);
+  const key = screenKeyOf(here);
+  const screen = screenAtOnce(key) ?? fetched.value.get(key);
 
   useEffect(() => {
-    if (screen === undefined) void fetchInto(here.screen);
-  }, [here.screen, screen]);
+    if (screen === undefined) void fetchInto(key);
+  }, [key, screen]);
 
   useEffect(() => {
     if (screen === undefined) return;
-    const heading = document.querySelector<HTMLElement>('[data-focus], main h1, .top h1');
+    const heading =
+      document.querySelector<HTMLElement>('[data-focus]') ?? document.querySelector<HTMLElement>('main h1, .top h1');
     document.title = say(shell.title, { page: document.querySelector('h1')?.textContent ?? say(shell.appName) });
     if (visits.value === 0) return; // the first page of a visit is read from its top
     scrollTo(0, 0);
@@ -44,7 +45,7 @@ export function App() {
         {say(shell.skip)}
       </button>
       <UpdateNotice />
-      {screen === 'failed' ? <Failed name={here.screen} /> : <Shown screen={screen} />}
+      {screen === 'failed' ? <Failed name={key} /> : <Shown screen={screen} />}
       <Bar route={here} />
     </>
   );
@@ -55,7 +56,7 @@ function Shown({ screen: Found }: { screen: Screen | undefined }) {
   return <Found route={route.value as never} />;
 }
 
-function Failed({ name }: { name: ScreenName }) {
+function Failed({ name }: { name: ScreenKey }) {
   const say = useSay();
   return (
     <main id="main">

@@ -6,7 +6,7 @@
  * look for pieces that only the old build had. Nothing is lost, because each answer is stored when it is given.
  */
 import { signal } from '@preact/signals';
-import { Workbox } from 'workbox-window';
+import type { Workbox } from 'workbox-window';
 import { trustedScriptUrl } from './trusted-types';
 
 export const offlineReady = signal(false);
@@ -28,18 +28,20 @@ export async function startPwa(): Promise<void> {
     location.reload();
   });
 
+  // A worker already in charge has everything: nothing will be announced on this visit.
+  if (wasControlled) offlineReady.value = true;
+  addEventListener('vite:preloadError', reloadOnce);
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'visible') void checkForUpdate();
+  });
+  // Not needed to show anything, so it comes after the first screen.
+  const { Workbox } = await import('workbox-window');
   workbox = new Workbox(trustedScriptUrl('app-sw', workerUrl), { type: 'classic' });
   workbox.addEventListener('waiting', () => {
     updateReady.value = true;
   });
   workbox.addEventListener('activated', ({ isUpdate }) => {
     if (!isUpdate) offlineReady.value = true;
-  });
-  // A worker already in charge has everything: nothing will be announced on this visit.
-  if (wasControlled) offlineReady.value = true;
-  addEventListener('vite:preloadError', reloadOnce);
-  document.addEventListener('visibilitychange', () => {
-    if (document.visibilityState === 'visible') void checkForUpdate();
   });
   await workbox.register();
 }

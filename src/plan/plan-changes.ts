@@ -5,6 +5,7 @@
 import { changes } from '../words/en/changes';
 import { createFormat } from '../words/format';
 import { type Message, render } from '../words/message';
+import { powerLineDistanceM } from './plan-figures';
 import type { ChainItem, Plan } from './plan-schema';
 
 export type ChangedValue =
@@ -110,19 +111,3 @@ const coarse = (metres: number): number => {
   const step = 10 ** Math.floor(Math.log10(Math.max(metres, 0.01))) * SAME_SHARE * 5;
   return Math.round(metres / step) * step;
 };
-
-const radiatorPieces: readonly string[] = ['wire', 'leg', 'short-leg', 'long-leg', 'vertical', 'folded-conductor'];
-
-/** How far overhead lines must be from every part, m: nothing may fall on one. Null when the plan has no outdoor step. */
-export const powerLineDistanceM = (plan: Plan): number | null =>
-  plan.cautions.find(({ id, distanceM }) => id === 'fall-path' && distanceM !== null)?.distanceM ?? null;
-
-/** All the wire that sends, as it will hang, m; the longest of several wires on one feed point; null when the plan has none. */
-export function radiatorM(plan: Plan): number | null {
-  const lengths = new Map<string, number>();
-  for (const { piece, count, finishedM } of plan.cuts) {
-    const [, name = '', band = ''] = /^(.*?)(?:-(\d+m))?$/.exec(piece) ?? [];
-    if (radiatorPieces.includes(name)) lengths.set(band, (lengths.get(band) ?? 0) + count * finishedM);
-  }
-  return lengths.size === 0 ? null : Math.max(...lengths.values());
-}

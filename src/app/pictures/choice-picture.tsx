@@ -1,8 +1,7 @@
-/** The small drawing of each choice. */
+/** The small drawing of each choice of the later questions. */
 import type { JSX } from 'preact';
-import type { DraftAnswers } from '../../design/answers';
+import type { PictureProps } from './first-picture';
 import {
-  BandSketch,
   DistanceSketch,
   GroundSketch,
   LengthChoiceSketch,
@@ -15,25 +14,10 @@ import {
   WireSketch,
   YesNoSketch,
 } from './materials';
-import { FeedPointSketch, RadiatorSketch } from './radiators';
-import { HouseEarthSketch, RouteSketch, ShackEndSketch, StationSketch } from './stations';
+import { HouseEarthSketch, RouteSketch, StationSketch } from './stations';
 
-interface PictureProps {
-  readonly question: string;
-  readonly option: string;
-  readonly draft: DraftAnswers;
-}
-
-export function ChoicePicture({ question, option, draft }: PictureProps): JSX.Element | null {
+export function ChoicePicture({ question, option }: PictureProps): JSX.Element | null {
   switch (question) {
-    case 'bands':
-      return <BandSketch metres={Number.parseFloat(option)} />;
-    case 'radiator':
-      return <RadiatorSketch radiator={option} />;
-    case 'fedAt':
-      return <FeedPointSketch radiator={draft.radiator ?? 'straight-wire'} fedAt={option} />;
-    case 'shackEnd':
-      return <ShackEndSketch shackEnd={option} />;
     case 'lengthChoice':
       return <LengthChoiceSketch choice={option} />;
     case 'mode':

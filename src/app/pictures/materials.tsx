@@ -179,18 +179,3 @@ const NoneSketch = () => (
     <Ring x={74} y={36} />
   </Sketch>
 );
-
-/** The wave of a band along the same 40 m: long waves bend once, short ones often. */
-export function BandSketch({ metres }: { metres: number }) {
-  const halfWavePx = (104 * (metres / 2)) / 40;
-  const points = Array.from(
-    { length: 105 },
-    (_, x) => `${8 + x} ${(36 - 22 * Math.sin((Math.PI * x) / halfWavePx)).toFixed(1)}`,
-  );
-  return (
-    <Sketch>
-      <path class="m" d="M8 36H112" />
-      <path class="s" d={`M${points.join('L')}`} />
-    </Sketch>
-  );
-}

@@ -1,8 +1,9 @@
 /** One of a few or several of many, each with its drawing. A tap is an answer: it is saved at once and can be tapped away again. */
+import type { ComponentType } from 'preact';
 import { bandIds } from '../../../catalog/bands';
-import { optionWords } from '../../../words/en/questions';
+import type { QuestionWords } from '../../../words/en/first-questions';
 import { Icon } from '../../parts/icon';
-import { ChoicePicture } from '../../pictures/choice-picture';
+import type { PictureProps } from '../../pictures/first-picture';
 import { answerOf } from './asked';
 import type { BodyProps } from './body';
 
@@ -10,7 +11,12 @@ type Option = string | number | boolean;
 
 const long: readonly string[] = ['feedLine', 'wire', 'ground', 'ruleSet', 'region', 'houseEarth', 'returnPath'];
 
-export function ChoicesBody({ question, answers, draft, onAnswer, accept }: BodyProps) {
+interface ChoicesProps extends BodyProps {
+  readonly words: QuestionWords;
+  readonly picture: ComponentType<PictureProps>;
+}
+
+export function ChoicesBody({ question, answers, draft, onAnswer, accept, words, picture: Picture }: ChoicesProps) {
   const { id, kind } = question;
   const options: readonly Option[] = kind === 'yes-no' ? [true, false] : question.options;
   const many = kind === 'many-of';
@@ -42,8 +48,8 @@ export function ChoicesBody({ question, answers, draft, onAnswer, accept }: Body
                 checked={isChosen(option)}
                 onChange={() => choose(option)}
               />
-              <ChoicePicture question={id} option={String(option)} draft={draft} />
-              <span>{optionWords(id, String(option))}</span>
+              <Picture question={id} option={String(option)} draft={draft} />
+              <span>{words.options?.[String(option)] ?? String(option)}</span>
               <span class="on" aria-hidden="true">
                 <Icon name="tick" />
               </span>

@@ -1,5 +1,5 @@
 /** "Not sure" is an answer: how to find out, what is taken meanwhile. */
-import type { QuestionWords } from '../../../words/en/questions';
+import type { QuestionWords } from '../../../words/en/first-questions';
 import { ask } from '../../../words/en/screens';
 import { useSay } from '../../say';
 

@@ -1,6 +1,6 @@
 /** One number: a length, a height, a power, a share or a count. */
 import type { AnswerKey, DraftAnswers } from '../../../design/answers';
-import { radiatorM } from '../../../plan/plan-changes';
+import { radiatorM } from '../../../plan/plan-figures';
 import { questionWords } from '../../../words/en/questions';
 import { ask } from '../../../words/en/screens';
 import { quantityKindOf } from '../../answer-text';

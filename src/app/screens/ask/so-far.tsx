@@ -5,7 +5,7 @@
 import { feedPointOf } from '../../../advice/route';
 import { feedPositionsOf } from '../../../advice/system';
 import type { DraftAnswers } from '../../../design/answers';
-import { powerLineDistanceM, radiatorM } from '../../../plan/plan-changes';
+import { powerLineDistanceM, radiatorM } from '../../../plan/plan-figures';
 import type { Plan } from '../../../plan/plan-schema';
 import { ask, plans as plansWords, shell } from '../../../words/en/screens';
 import { useSay } from '../../say';

@@ -3,8 +3,9 @@ import { completeAnswers, isAnswered, nextQuestion, routeOf, unusedAnswers } fro
 import type { AnswerKey } from '../../../design/answers';
 import type { SavedPlan } from '../../../design/saved-plan';
 import { assumed } from '../../../words/en/assumed';
+import { surer } from '../../../words/en/places';
 import { questionWords } from '../../../words/en/questions';
-import { ask, plans, shell, surer } from '../../../words/en/screens';
+import { ask, plans, shell } from '../../../words/en/screens';
 import { answerText } from '../../answer-text';
 import { SaveTrouble } from '../../parts/save-note';
 import { Top } from '../../parts/top';

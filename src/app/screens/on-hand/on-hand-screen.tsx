@@ -1,7 +1,8 @@
 /** The operator's own parts. Each plan checks them against its need. */
 import { signal } from '@preact/signals';
 import type { OwnedPart } from '../../../design/owned-part';
-import { partKinds, shell, onHand as words } from '../../../words/en/screens';
+import { partKinds, onHand as words } from '../../../words/en/places';
+import { shell } from '../../../words/en/screens';
 import { partText } from '../../answer-text';
 import { Icon } from '../../parts/icon';
 import { SaveNote, SaveTrouble } from '../../parts/save-note';

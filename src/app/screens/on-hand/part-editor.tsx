@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { PartOnHand } from '../../../design/answers';
 import { fieldProblems, waysOut } from '../../../words/en/fields';
 import { coreDiameterMm, lineName, wireName } from '../../../words/en/names';
-import { partKinds, onHand as words } from '../../../words/en/screens';
+import { partKinds, onHand as words } from '../../../words/en/places';
 import { quantityText } from '../../fields/quantity-text';
 import type { BadReading } from '../../fields/reading';
 import { StopPanel } from '../../parts/stop-panel';

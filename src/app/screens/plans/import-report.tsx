@@ -1,7 +1,7 @@
 /** What a file brought: taken, here already, refused, each refusal with every reason. */
 import type { FileRefusal, ImportContent, RefusedRecord } from '../../../storage/export-file';
+import { fileRefusals, receive } from '../../../words/en/places';
 import { problemLine } from '../../../words/en/problems';
-import { fileRefusals, receive } from '../../../words/en/screens';
 import { useSay } from '../../say';
 
 export type ImportReport =

@@ -1,4 +1,4 @@
-/** Copy, rename, delete, and the link, folded under each plan. Deleting asks nothing, because it can be undone. */
+/** Copy, rename, delete, and the link. Deleting asks nothing, because it can be undone. */
 import { useState } from 'preact/hooks';
 import { completeAnswers } from '../../../advice/route';
 import type { SavedPlan } from '../../../design/saved-plan';
@@ -21,8 +21,7 @@ export function ManagePlan({ plan, onDeleted }: ManageProps) {
   const [renaming, setRenaming] = useState(false);
   const name = planName(plan, say);
   return (
-    <details class="manage">
-      <summary aria-label={say(words.manage, { name })}>{say(words.manageShort)}</summary>
+    <>
       <div class="ways">
         <button
           type="button"
@@ -47,7 +46,7 @@ export function ManagePlan({ plan, onDeleted }: ManageProps) {
       </div>
       {renaming && <Rename plan={plan} onDone={() => setRenaming(false)} />}
       <ShareLink plan={plan} />
-    </details>
+    </>
   );
 }
 

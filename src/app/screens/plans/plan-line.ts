@@ -4,9 +4,8 @@ import type { DraftAnswers } from '../../../design/answers';
 import type { SavedPlan } from '../../../design/saved-plan';
 import type { Plan } from '../../../plan/plan-schema';
 import { systemName } from '../../../words/en/names';
-import { optionWords } from '../../../words/en/questions';
 import { plans as words } from '../../../words/en/screens';
-import { bandList } from '../../answer-text';
+import { bandList, firstAnswerText } from '../../first-answer-text';
 import type { Say } from '../../say';
 
 export const planName = (saved: SavedPlan, say: Say, plan: Plan | null = null): string =>
@@ -17,7 +16,8 @@ export function kindOf(answers: DraftAnswers, plan: Plan | null, say: Say): stri
   const bands = answers.bands === undefined ? say(words.noBands) : bandList(answers.bands);
   const system = plan?.system ?? null;
   if (system !== null) return `${capital(systemName(system))}, ${bands}`;
-  return answers.radiator === undefined ? bands : `${optionWords('radiator', answers.radiator)}, ${bands}`;
+  const radiator = firstAnswerText('radiator', answers);
+  return radiator === null ? bands : `${radiator}, ${bands}`;
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,11 +1,11 @@
 /** All saved plans: the one last touched first and large, the others as rows, each with a small drawing. */
 import { signal } from '@preact/signals';
+import { useState } from 'preact/hooks';
 import { completeAnswers } from '../../../advice/route';
 import type { SavedPlan } from '../../../design/saved-plan';
-import { radiatorM } from '../../../plan/plan-changes';
-import { nameOf } from '../../../storage/export-file';
+import { radiatorM } from '../../../plan/plan-figures';
 import { shell, plans as words } from '../../../words/en/screens';
-import { fileName, saveFile } from '../../files';
+import { later } from '../../later';
 import { Icon, Pin } from '../../parts/icon';
 import { Length } from '../../parts/length';
 import { SaveTrouble } from '../../parts/save-note';
@@ -18,10 +18,11 @@ import { hasScreen } from '../../screens-later';
 import { effectiveDraft } from '../../stores/effective-answers';
 import { type Stores, useStores } from '../../stores/stores';
 import { goOnAddress } from '../ask/asked';
-import { saveAll } from './export-all';
-import { ManagePlan } from './manage-plan';
 import { kindOf, latestJob, planName, stateOf } from './plan-line';
 import './plans.css';
+
+const SetAside = later(async () => (await import('./set-aside')).SetAside);
+const ManagePlan = later(async () => (await import('./manage-plan')).ManagePlan);
 
 /** The plan deleted last, for the way back beside the list; forgotten when the page is closed (Settings lists all deleted plans). */
 const justDeleted = signal<string | null>(null);
@@ -50,19 +51,19 @@ export function PlansScreen() {
                 {others.map((plan) => (
                   <li key={plan.id}>
                     <PlanRow plan={plan} />
-                    <ManagePlan plan={plan} onDeleted={deleted} />
+                    <Manage plan={plan} name={planName(plan, say)} />
                   </li>
                 ))}
               </ul>
             </section>
           )}
-          <SetAside stores={stores} />
+          {stores.library.unreadable.value.length > 0 && <SetAside />}
           {list.length > 0 && (
             <section aria-labelledby="files">
               <h2 id="files">{say(words.filesHead)}</h2>
               <p class="small">{say(words.filesWhy)}</p>
               <div class="ways">
-                <button type="button" class="btn tall" onClick={() => saveAll(stores)}>
+                <button type="button" class="btn tall" onClick={() => void saveAllLater(stores)}>
                   {say(words.exportAll)}
                 </button>
               </div>
@@ -81,10 +82,10 @@ export function PlansScreen() {
       </section>
     </>
   );
+}
 
-  function deleted(id: string): void {
-    justDeleted.value = id;
-  }
+async function saveAllLater(stores: Stores): Promise<void> {
+  (await import('./export-all')).saveAll(stores);
 }
 
 /** True only when the service worker has everything. */
@@ -122,6 +123,25 @@ function DeletedNote() {
         {say(shell.undo)}
       </button>
     </div>
+  );
+}
+
+/** Copy, rename, delete and the link, folded under each plan. */
+function Manage({ plan, name }: { plan: SavedPlan; name: string }) {
+  const say = useSay();
+  const [open, setOpen] = useState(false);
+  return (
+    <details class="manage" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary aria-label={say(words.manage, { name })}>{say(words.manageShort)}</summary>
+      {open && (
+        <ManagePlan
+          plan={plan}
+          onDeleted={(id) => {
+            justDeleted.value = id;
+          }}
+        />
+      )}
+    </details>
   );
 }
 
@@ -172,12 +192,7 @@ function GoOn({ plan }: { plan: SavedPlan }) {
           </span>
         </div>
       </a>
-      <ManagePlan
-        plan={plan}
-        onDeleted={(id) => {
-          justDeleted.value = id;
-        }}
-      />
+      <Manage plan={plan} name={name} />
     </section>
   );
 }
@@ -209,37 +224,5 @@ function Stopped({ ways }: { ways: number }) {
     <span>
       <b class="chip">{say(words.stop)}</b> {say(words.waysOut, { count: ways })}
     </span>
-  );
-}
-
-/** Records that this version cannot read: kept, named, and to be taken out as they are. */
-function SetAside({ stores }: { stores: Stores }) {
-  const say = useSay();
-  const list = stores.library.unreadable.value;
-  if (list.length === 0) return null;
-  return (
-    <section aria-labelledby="aside">
-      <h2 id="aside">{say(words.unreadableHead)}</h2>
-      <ul class="rows setaside">
-        {list.map(([id, entry]) => {
-          if (entry.kind === 'good') return null;
-          const name = nameOf(entry.raw) ?? say(words.unnamed);
-          return (
-            <li key={id}>
-              <p>{say(entry.kind === 'newer' ? words.newerPlan : words.brokenPlan, { name })}</p>
-              <div class="ways">
-                <button
-                  type="button"
-                  class="btn"
-                  onClick={() => saveFile(fileName(Date.now()), JSON.stringify(entry.raw, null, 1))}
-                >
-                  {say(words.takeOut)}
-                </button>
-              </div>
-            </li>
-          );
-        })}
-      </ul>
-    </section>
   );
 }

@@ -1,7 +1,7 @@
 /** The truth about working with no signal, looked up file by file when asked. */
 import { useState } from 'preact/hooks';
 import { roomOf } from '../../../storage/persistence';
-import { settings as words } from '../../../words/en/screens';
+import { settings as words } from '../../../words/en/places';
 import { checkOffline, type OfflineCheck } from '../../offline-check';
 import { Icon } from '../../parts/icon';
 import { useSay } from '../../say';

@@ -1,0 +1,136 @@
+/** What is around every question: where it stands, its words, what it changed, the answer so far, and the three actions. */
+import type { ComponentType, JSX } from 'preact';
+import { useRef } from 'preact/hooks';
+import { completeAnswers, type Question, routeOf, safeDefault } from '../../../advice/route';
+import type { AnswerKey, DraftAnswers } from '../../../design/answers';
+import type { SavedPlan } from '../../../design/saved-plan';
+import type { QuestionWords } from '../../../words/en/first-questions';
+import { ask, shell } from '../../../words/en/screens';
+import { later } from '../../later';
+import { SaveTrouble } from '../../parts/save-note';
+import { Top } from '../../parts/top';
+import { go, goInstead } from '../../router';
+import { to } from '../../routes';
+import { useSay } from '../../say';
+import { effectiveDraft, provisionalAnswers } from '../../stores/effective-answers';
+import type { NewEdit } from '../../stores/library';
+import { useStores } from '../../stores/stores';
+import { AskActions } from './ask-actions';
+import { addressAfter, addressBefore, firstQuestions } from './asked';
+import type { BodyProps } from './body';
+import { NotSurePanel } from './not-sure-panel';
+import { Where } from './where';
+import './ask.css';
+
+const SoFar = later(async () => (await import('./so-far')).SoFar);
+const ChangedStrip = later(async () => (await import('./changed-strip')).ChangedStrip);
+
+interface FrameProps {
+  /** Null before the first answer. */
+  readonly plan: SavedPlan | null;
+  readonly id: AnswerKey;
+  readonly unsure: boolean;
+  readonly words: QuestionWords;
+  /** How it is answered. */
+  readonly body: ComponentType<BodyProps>;
+  /** Where the top line leads when not to the plans. */
+  readonly up?: { readonly href: string; readonly words: string };
+  /** Shown instead when the answer cannot matter now. */
+  readonly unused?: JSX.Element;
+}
+
+export function AskFrame({ plan, id, unsure, words, body: Body, up, unused }: FrameProps) {
+  const say = useSay();
+  const stores = useStores();
+  const { library } = stores;
+  const accept = useRef<() => boolean>(() => true);
+  const answers = plan?.answers ?? {};
+  const draft = effectiveDraft(answers, stores.settings.settings.value, stores.parts.parts.value);
+  const whole = completeAnswers(draft) !== null;
+  const question = routeOf(draft).find((each) => each.id === id);
+  const taken = useTaken(id, draft, words);
+
+  const edit = (...edits: readonly NewEdit[]): string => {
+    if (plan === null) {
+      const planId = library.create({}, ...edits);
+      goInstead(to.ask(planId, id));
+      return planId;
+    }
+    library.edit(plan.id, ...edits);
+    return plan.id;
+  };
+  const answer = (given: DraftAnswers, isUnsure = false): NewEdit => ({
+    kind: 'answer',
+    key: id,
+    answer: given,
+    unsure: isUnsure,
+    pointOut: whole,
+  });
+  const goOn = (planId: string): void => {
+    const now = library.planOf(planId)?.answers ?? {};
+    go(addressAfter(planId, id, effectiveDraft(now, stores.settings.settings.value, stores.parts.parts.value)));
+  };
+  const next = (): void => {
+    if (accept.current() && plan !== null) goOn(plan.id);
+  };
+  const takeDefault = (): void => {
+    const first = question?.group === 'first';
+    const clear: NewEdit = { kind: 'typed', field: id, text: '' };
+    goOn(edit(answer(first ? safeDefault(id, draft) : {}, first), clear));
+  };
+  const body: Omit<BodyProps, 'question'> = {
+    answers,
+    draft,
+    typed: (field) => plan?.typed[field]?.text,
+    onTyped: (field, text) => edit({ kind: 'typed', field, text }),
+    onAnswer: (given) => edit(answer(given)),
+    onAccept: (given, field) => goOn(edit(answer(given), { kind: 'typed', field, text: '' })),
+    onNext: next,
+    onNotSure: () => go(to.unsure(plan?.id ?? edit(), id)),
+    accept,
+  };
+  return (
+    <>
+      <Top up={up ?? { href: to.plans, words: say(shell.plans) }} />
+      <main id="main" class="ask">
+        <SaveTrouble />
+        <Where id={id} draft={draft} planId={plan?.id} />
+        <div class="q">
+          <h1 id="question" tabIndex={-1}>
+            {words.title}
+          </h1>
+          <p>{words.meaning}</p>
+        </div>
+        {question === undefined ? unused : <Body key={id} {...body} question={question} />}
+        {unsure && question !== undefined && (
+          <NotSurePanel words={words} taken={taken} onTake={takeDefault} keepHref={to.ask(plan?.id ?? '', id)} />
+        )}
+        {plan?.lastEdit !== undefined && <ChangedStrip plan={plan} />}
+        {plan !== null && firstQuestions(draft)[0]?.id !== id && <SoFar draft={draft} whole={whole} />}
+      </main>
+      <AskActions
+        backHref={plan === null ? to.plans : addressBefore(plan.id, id, draft)}
+        unsureHref={plan === null ? undefined : to.unsure(plan.id, id)}
+        onUnsure={takeDefault}
+        onNext={next}
+        missing={question === undefined || isReady(question, answers) ? null : id}
+        last={question?.group === 'surer'}
+      />
+    </>
+  );
+}
+
+/** Choices wait for a tap; a typed field says by itself what is wrong with it. */
+const isReady = ({ id, kind }: Question, answers: DraftAnswers): boolean =>
+  (kind !== 'one-of' && kind !== 'many-of' && kind !== 'yes-no') || answers[id] !== undefined;
+
+/** What stands in for this answer while it is not known, as the plan itself assumes it. */
+function useTaken(id: AnswerKey, draft: DraftAnswers, { taken }: QuestionWords): string {
+  const say = useSay();
+  const { planner } = useStores();
+  const { [id]: _told, ...others } = draft;
+  const plan = planner.planOf(provisionalAnswers(others));
+  const value = plan?.assumed.find(({ key }) => key === id)?.value;
+  if (typeof taken === 'string') return taken;
+  return typeof value === 'number' ? say(taken, { metres: value, count: value }) : say(ask.works);
+}

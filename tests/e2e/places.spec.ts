@@ -1,0 +1,128 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { answerFirstFour, goTo, heading, openApp, saved } from './support/answering';
+import { desktop, openBrowser, phone, untilKeptOffline } from './support/browser';
+import { serveBuilt } from './support/serve';
+
+async function violations(page: Page): Promise<string[]> {
+  const { violations: found } = await new AxeBuilder({ page })
+    .options({ rules: { 'color-contrast-enhanced': { enabled: true } } })
+    .analyze();
+  return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`);
+}
+
+test.each([
+  ['phone, day', { ...phone, colorScheme: 'light' as const }],
+  ['phone, night', { ...phone, colorScheme: 'dark' as const }],
+  ['desktop, day', { ...desktop, colorScheme: 'light' as const }],
+])('every screen is clean to axe at %s, contrast 7:1 included', async (_name, options) => {
+  const { url } = await serveBuilt();
+  const { page } = await openBrowser(options);
+  await openApp(page, url);
+  expect(await violations(page)).toEqual([]);
+  const id = await answerFirstFour(page);
+  const ask = (question: string): string => `#/ask/${id}/${question}`;
+  for (const [address, title] of [
+    [ask('bands'), 'Which bands?'],
+    [ask('radiator'), 'What is the radiator?'],
+    [ask('fedAt'), 'Where is it fed?'],
+    [`${ask('fedAt')}/not-sure`, 'Where is it fed?'],
+    [ask('heightM'), 'How high is the feed point?'],
+    [ask('focusMHz'), 'Which frequency shall it fit best?'],
+    [ask('feedLine'), 'What line goes to the wire?'],
+    [ask('country'), 'Which country?'],
+    [ask('onHand'), 'Which of your parts may be used?'],
+    [ask('name'), 'What do you call it?'],
+    [ask('feedImpedance'), 'What does an analyser read at the feed point?'],
+    [`#/plan/${id}/surer`, 'Make it surer'],
+    ['#/on-hand', 'On hand'],
+    ['#/settings', 'Settings'],
+    ['#/receive', 'Receive'],
+    ['#/', 'Plans'],
+    ['#/ask/00000000-0000-4000-8000-000000000000/bands', 'This plan is not on this phone.'],
+  ] as const) {
+    await goTo(page, address, title);
+    expect(await violations(page), address).toEqual([]);
+  }
+});
+
+test('feet first changes which unit is bold, in both places, and no length', async () => {
+  const { url } = await serveBuilt();
+  const { page } = await openBrowser();
+  await openApp(page, url);
+  const id = await answerFirstFour(page);
+  await goTo(page, `#/ask/${id}/heightM`, 'How high is the feed point?');
+  await page.getByRole('textbox').fill('10 m');
+  await page.getByRole('button', { name: 'Done' }).click();
+  await heading(page, 'Make it surer');
+  await goTo(page, '#/settings', 'Settings');
+  await page.getByRole('radio', { name: 'Feet first' }).check();
+  await saved(page);
+  await goTo(page, `#/plan/${id}/surer`, 'Make it surer');
+  await page.getByText(/Height of the feed point: 32\sft\s10\sin \(10\.0\sm\)/).waitFor();
+  await page.reload();
+  await page.getByText(/Height of the feed point: 32\sft\s10\sin \(10\.0\sm\)/).waitFor();
+});
+
+test('night and the left thumb are kept', async () => {
+  const { url } = await serveBuilt();
+  const { page } = await openBrowser();
+  await openApp(page, `${url}#/settings`);
+  await page.getByRole('radio', { name: 'Night' }).check();
+  await page.getByRole('radio', { name: 'Left' }).check();
+  await saved(page);
+  await page.reload();
+  await heading(page, 'Settings');
+  const root = page.locator('html');
+  expect([await root.getAttribute('data-light'), await root.getAttribute('data-hand')]).toEqual(['night', 'left']);
+  expect(await page.evaluate(() => getComputedStyle(document.body).backgroundColor)).toBe('rgb(0, 0, 0)');
+});
+
+test('the check for no signal opens every file, and tells when one is gone', async () => {
+  const { url } = await serveBuilt();
+  const { page } = await openBrowser();
+  await openApp(page, url);
+  await untilKeptOffline(page);
+  await page.reload();
+  await page.getByText('Works with no signal').waitFor();
+  await goTo(page, '#/settings', 'Settings');
+  await page.getByRole('button', { name: 'Check now' }).click();
+  await page.getByText(/^All \d+ parts of the app are on this phone/).waitFor();
+  await page.getByText('A test record was written and read back.').waitFor();
+  await page.evaluate(async () => {
+    const [name = ''] = await caches.keys();
+    const cache = await caches.open(name);
+    const script = (await cache.keys()).find(({ url: address }) => address.includes('make-plan'));
+    if (script !== undefined) await cache.delete(script);
+  });
+  await page.getByRole('button', { name: 'Check now' }).click();
+  await page.getByText(/^1 of \d+ parts of the app are not on this phone/).waitFor();
+});
+
+test('a part on hand is checked as it is typed, kept, offered to a plan, and its removal can be undone', async () => {
+  const { url } = await serveBuilt();
+  const { page } = await openBrowser();
+  await openApp(page, `${url}#/on-hand`);
+  await page.getByRole('button', { name: 'Add a part' }).click();
+  await page.getByRole('button', { name: 'Choke wound on a ring' }).click();
+  await page.getByLabel('Rings stacked').fill('1');
+  await page.getByLabel('Turns').fill('twelve');
+  await page.getByRole('button', { name: 'Put it on the list' }).click();
+  await page.getByText(/is not a number/).waitFor();
+  expect(await page.getByLabel('Turns').inputValue()).toBe('twelve');
+  await page.getByLabel('Turns').fill('12');
+  await page.getByRole('button', { name: 'Put it on the list' }).click();
+  const name = /1:1 choke, 12 turns of 5 mm coax/;
+  await page.getByText(name).waitFor();
+  await page.getByRole('button', { name: /^Remove/ }).click();
+  await page.getByText(/^Removed/).waitFor();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await saved(page);
+  await page.reload();
+  await page.getByText(name).waitFor();
+  await goTo(page, '#/', 'Plans');
+  const id = await answerFirstFour(page);
+  await goTo(page, `#/ask/${id}/onHand`, 'Which of your parts may be used?');
+  expect(await page.getByRole('checkbox', { name }).isChecked()).toBe(true);
+});
