@@ -1,19 +1,26 @@
 /** Screens that are fetched when they are first opened (the service worker keeps them for that moment), and which screens there are. */
 import type { ComponentType } from 'preact';
-import type { ScreenName } from './routes';
+import { isFirstQuestion } from '../words/en/first-questions';
+import type { Route, ScreenName } from './routes';
 
 /** Each screen takes its own kind of route; the table pairs them by name, so a caller hands the present route over as it is. */
 export type Screen = ComponentType<{ route: never }>;
 
 const atOnce: readonly ScreenName[] = ['plans', 'new', 'ask'];
 
-const later: Partial<Record<ScreenName, () => Promise<Screen>>> = {
+/** The later questions are a screen of their own to fetch, though their addresses are like those of the first four. */
+export type ScreenKey = ScreenName | 'ask-surer';
+export const screenKeyOf = (route: Route): ScreenKey =>
+  route.screen === 'ask' && !isFirstQuestion(route.question) ? 'ask-surer' : route.screen;
+
+const later: Partial<Record<ScreenKey, () => Promise<Screen>>> = {
   plan: async () => (await import('./screens/plan/plan-screen')).PlanScreen,
   shop: async () => (await import('./screens/shop/shop-screen')).ShopScreen,
   cut: async () => (await import('./screens/cut/cut-screen')).CutScreen,
   raise: async () => (await import('./screens/raise/raise-screen')).RaiseScreen,
   trim: async () => (await import('./screens/trim/trim-screen')).TrimScreen,
   why: async () => (await import('./screens/why/why-screen')).WhyScreen,
+  'ask-surer': async () => (await import('./screens/ask/surer-question-screen')).SurerQuestionScreen,
   surer: async () => (await import('./screens/ask/surer-screen')).SurerScreen,
   'on-hand': async () => (await import('./screens/on-hand/on-hand-screen')).OnHandScreen,
   settings: async () => (await import('./screens/settings/settings-screen')).SettingsScreen,
@@ -22,4 +29,4 @@ const later: Partial<Record<ScreenName, () => Promise<Screen>>> = {
 
 /** No link leads to a screen that is not there. */
 export const hasScreen = (name: ScreenName): boolean => atOnce.includes(name) || name in later;
-export const fetchScreen = (name: ScreenName): Promise<Screen> | undefined => later[name]?.();
+export const fetchScreen = (name: ScreenKey): Promise<Screen> | undefined => later[name]?.();
