@@ -23,7 +23,7 @@ interface SideViewProps {
 const WIDTH = 324;
 const MOST_HEIGHT = 210;
 const MARGIN = 14;
-const ABOVE = 44;
+const ABOVE = 50;
 const BELOW = 46;
 const PERSON_M = 1.75;
 const HOUSE_M = 2.6;
@@ -185,7 +185,7 @@ function Heights({
   const points = [...site.arms.flat()].sort((a, b) => b[2] - a[2]);
   const taken: { readonly x: number; readonly y: number; readonly metres: number }[] = [];
   for (const [wx, , z] of points) {
-    const spot = { x: Math.min(Math.max(across(wx), 48), WIDTH - 48), y: y(z) - 27, metres: z };
+    const spot = { x: Math.min(Math.max(across(wx), 48), WIDTH - 48), y: y(z) - 32, metres: z };
     const free = taken.every(
       (other) =>
         Math.abs(other.metres - z) > 0.3 && (Math.abs(other.x - spot.x) > 84 || Math.abs(other.y - spot.y) > 38),

@@ -12,7 +12,6 @@ interface TapeProps {
   readonly band: { readonly lowMHz: number; readonly highMHz: number; readonly name: string };
   readonly marks: readonly TapeMark[];
   readonly label: string;
-  number(mhz: number): string;
 }
 
 const WIDTH = 328;
@@ -23,7 +22,7 @@ const WORD = 62;
 
 const steps = [0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5] as const;
 
-export function Tape({ band, marks, label, number }: TapeProps) {
+export function Tape({ band, marks, label }: TapeProps) {
   const all = [band.lowMHz, band.highMHz, ...marks.map(({ atMHz }) => atMHz)];
   const [low, high] = [Math.min(...all), Math.max(...all)];
   const perMHz = (WIDTH - 2 * EDGE) / Math.max(high - low, 1e-6);
@@ -38,7 +37,7 @@ export function Tape({ band, marks, label, number }: TapeProps) {
   return (
     <Drawing width={WIDTH} height={156} label={label}>
       <rect class="tg" x={0} y={TOP} width={WIDTH} height={HEIGHT} />
-      <Ticks low={low} major={major} x={x} number={number} />
+      <Ticks low={low} major={major} x={x} />
       <path class="s" d={`M${at(x(band.lowMHz), 126)}v8H${px(x(band.highMHz))}v-8`} />
       <text
         class="k"
@@ -59,10 +58,9 @@ interface TicksProps {
   readonly low: number;
   readonly major: number;
   x(mhz: number): number;
-  number(mhz: number): string;
 }
 
-function Ticks({ low, major, x, number }: TicksProps) {
+function Ticks({ low, major, x }: TicksProps) {
   const minor = major / 5;
   const ticks: string[] = [];
   const labels: { readonly x: number; readonly text: string }[] = [];
@@ -72,7 +70,8 @@ function Ticks({ low, major, x, number }: TicksProps) {
     if (place < 4) continue;
     const whole = index % 5 === 0;
     ticks.push(`M${at(place, TOP)}v${whole ? 16 : 8}`);
-    if (whole && place > 18 && place < WIDTH - 18) labels.push({ x: place, text: number(index * minor) });
+    if (whole && place > 18 && place < WIDTH - 18)
+      labels.push({ x: place, text: (index * minor).toFixed(major < 0.095 ? 2 : 1) });
   }
   return (
     <>

@@ -59,7 +59,7 @@ function Row({ row, saved, list, onTicked }: Omit<PartListProps, 'rows'> & { rea
           </span>
           <span class="st">{say(words[ticked ? 0 : 1])}</span>
         </span>
-        <span class="q">
+        <span class="qty">
           {row.quantity}
           {row.unit === 'metre' && <small> {say(shopScreen.metres)}</small>}
         </span>

@@ -1,6 +1,7 @@
 /** Hands text over: the phone's own share sheet where there is one, else the clipboard, else the text itself to mark and copy. */
 import { useState } from 'preact/hooks';
 import { sendWords } from '../../words/en/job-screens';
+import type { Message } from '../../words/message';
 import { useSay } from '../say';
 
 interface SendTextProps {
@@ -8,11 +9,13 @@ interface SendTextProps {
   text(): string;
   /** Fills the row as its main action. */
   readonly main: boolean;
+  /** What the button says, where the text is something other than text. */
+  readonly words?: { readonly send: Message; readonly copy: Message };
 }
 
 type Sent = 'no' | 'copied' | 'by-hand';
 
-export function SendText({ title, text, main }: SendTextProps) {
+export function SendText({ title, text, main, words = sendWords }: SendTextProps) {
   const say = useSay();
   const [sent, setSent] = useState<Sent>('no');
   const share = (navigator as { share?: (data: ShareData) => Promise<void> }).share?.bind(navigator);
@@ -40,7 +43,7 @@ export function SendText({ title, text, main }: SendTextProps) {
   return (
     <>
       <button type="button" class={main ? 'btn go' : 'btn tall'} onClick={send}>
-        {say(share === undefined ? sendWords.copy : sendWords.send)}
+        {say(share === undefined ? words.copy : words.send)}
       </button>
       <span class="vh" role="status">
         {sent === 'copied' && say(sendWords.copied)}

@@ -9,9 +9,8 @@ export const cutScreen = {
   noVoice: ({ text }) => `This phone has no voice of its own that works with no signal. Read it out: ${text}.`,
   cutNext: 'Cut, next',
   cutDone: 'Cut, that was all',
-  target: 'Finished',
-  targetAndSpare: (d, f) =>
-    `${f.length(Number(d.finishedM))} when it hangs. Cut ${f.length(Number(d.cutM))}: the ${f.length(Number(d.spareM))} more is already in it, for folding and trimming.`,
+  target: 'Target',
+  targetAndSpare: (d, f) => `${f.length(Number(d.finishedM))} when it hangs, then ${f.length(Number(d.spareM))} spare.`,
   targetPlain: (d, f) => `${f.length(Number(d.finishedM))}, nothing to add.`,
   markAt: 'Mark at',
   marks: ({ marks }) => `${marks}, counted from the end where you start`,

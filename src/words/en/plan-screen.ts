@@ -3,13 +3,13 @@ import type { Message } from '../message';
 import { bandName } from './names';
 
 const befores: Readonly<Record<string, string>> = {
-  site: 'on the site',
-  up: 'before anyone goes up',
-  launch: 'before a line is thrown',
-  raise: 'before raising',
-  transmit: 'before sending',
-  leave: 'before leaving',
-  storm: 'in a storm',
+  site: 'On the site',
+  up: 'Before anyone goes up',
+  launch: 'Before a line is thrown',
+  raise: 'Before raising',
+  transmit: 'Before sending',
+  leave: 'Before leaving',
+  storm: 'In a storm',
 };
 
 const list = (names: unknown): string => String(names);
@@ -33,6 +33,11 @@ export const planScreen = {
     `Stripes: people stay outside, ${f.length(Number(d.keepOutM))} from every part of the wire, on the band that asks for most.`,
   chain: 'From wire to radio',
   wire: 'Wire',
+  does_transformer: 'Changes the ohms of the feed point to those of the line.',
+  does_choke: 'Stops radio current on the outside of the coax. The inside does not notice.',
+  does_tuner: 'Brings what the line shows down to the 50 ohms of the radio.',
+  does_arrester: 'Leads static and stray lightning current to the earth, outdoors.',
+  isCounterpoise: 'This piece is the counterpoise: the other half the wire pushes against. Keep hands off it.',
   why: 'Why',
   howToMake: 'How to make it',
   orBuy: 'Or buy it',
@@ -82,9 +87,9 @@ export const planScreen = {
   nearestOk: ({ bands }) => `Where your nearest person is, the limit is kept on ${list(bands)}.`,
   nearestNot: ({ bands, watts }) =>
     `Where your nearest person is, the limit is not kept on ${list(bands)}. Move the antenna, or send with at most ${watts} W on average.`,
-  decided: ({ band }) => `What decides it on ${band}`,
+  decided: 'What decides it',
   cautions: 'All cautions',
-  cautionOf: ({ name, before }) => `${name}, ${befores[String(before)] ?? ''}`,
+  cautionsBefore: ({ before }) => befores[String(before)] ?? '',
   change: 'Change',
   assumed: 'Assumed',
   assumedIntro: 'Not asked yet. What would change most comes first.',

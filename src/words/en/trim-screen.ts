@@ -13,6 +13,8 @@ export const trimScreen = {
   swrLabel: ({ mhz }) => `SWR at ${mhz} MHz, if you read it`,
   swrWrong: 'An SWR is a number of 1 or more, such as 1.8.',
   enter: 'Take it',
+  mhz: 'MHz',
+  another: 'Read again',
   far: ({ mhz, band }) => `${mhz} MHz is far from ${band}.`,
   unitDoubt: ({ text, band }) => `${text} MHz is not near ${band}. Did you mean kilohertz?`,
   notNumber: ({ text }) => `“${text}” is not a frequency. Write 7.05, 7,05 or 7050 kHz.`,

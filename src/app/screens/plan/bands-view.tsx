@@ -77,7 +77,7 @@ function BandTape({
   const at = facts?.bands.find(({ band }) => band === row.band);
   const harmonic = harmonics.find(({ band }) => band === row.band);
   if (at === undefined || harmonic === undefined || Math.abs(harmonic.offset) < NO_PICTURE) return null;
-  const number = (mhz: number): string => say.format.number(mhz, mhz < 10 ? 3 : 4);
+  const number = (mhz: number): string => mhz.toFixed(2);
   const { lowMHz, highMHz } = at.edgesMHz;
   const name = bandName(row.band);
   const dip = number(harmonic.resonanceMHz);
@@ -89,7 +89,6 @@ function BandTape({
         { atMHz: harmonic.resonanceMHz, kind: 'now', words: [say(planScreen.dip), dip] },
         { atMHz: row.atMHz, kind: 'aim', words: [say(planScreen.yours), aim] },
       ]}
-      number={number}
       label={say(planScreen.bandTape, { band: name, dip, aim, low: number(lowMHz), high: number(highMHz) })}
     />
   );

@@ -1,6 +1,6 @@
 /** The feed system on the plumb line, from wire to radio: devices are tags, the stretch between two tags is the distance. */
 
-import { radiatorM } from '../../../plan/plan-changes';
+import { radiatorM } from '../../../plan/plan-figures';
 import type { ChainItem, Plan } from '../../../plan/plan-schema';
 import { planScreen } from '../../../words/en/plan-screen';
 import { KeyLength } from '../../jobs/key-length';
@@ -19,6 +19,8 @@ const places = {
 
 /** A device is told where it stands once: at the feed point it needs no distance. */
 const AT_FEED_POINT_M = 0.05;
+/** Reason code of the stretch of coax that is the wire's other half. */
+const COUNTERPOISE = 'line-is-counterpoise';
 
 export function ChainView({ plan }: { readonly plan: Plan }) {
   const say = useSay();
@@ -54,6 +56,7 @@ function Stretch({ item }: { readonly item: ChainItem }) {
       <span class="dim" />
       {item.lengthM !== null && <KeyLength metres={item.lengthM} what={item.name} />}
       <p>{say(planScreen.stretch, { line: item.name })}</p>
+      {item.why.some(({ code }) => code === COUNTERPOISE) && <p>{say(planScreen.isCounterpoise)}</p>}
       <Why item={item} />
     </li>
   );
@@ -69,6 +72,7 @@ function Device({ item, last }: { readonly item: ChainItem; readonly last: boole
       {last && <Bob />}
       <div class="body">
         {!last && <p class="at">{say(places[item.at])}</p>}
+        {item.device !== 'line' && item.device !== 'radio' && <p>{say(planScreen[`does_${item.device}`])}</p>}
         {away && item.distanceM !== null && (
           <p>
             {say(planScreen.counted)} <Length metres={item.distanceM} />

@@ -14,6 +14,8 @@ import { to } from '../../routes';
 import { useSay } from '../../say';
 import { WorkingView } from './working-view';
 
+type Caution = Plan['cautions'][number];
+
 interface PlanProps {
   readonly plan: Plan;
 }
@@ -106,18 +108,24 @@ export function ExposureView({ plan }: PlanProps) {
           <b>{say(planScreen.nearestNot, { bands: names(over), watts: say.format.number(Math.min(...most), 2) })}</b>
         </p>
       )}
-      {plan.exposure.map(({ band, decidedBy, publicMWorking }) => (
-        <details key={band}>
-          <summary>{say(planScreen.decided, { band: bandName(band) })}</summary>
-          <div class="reasons">
-            <p>{decidedBy}</p>
-            <WorkingView working={publicMWorking} what={bandName(band)} />
-          </div>
-        </details>
-      ))}
+      <details>
+        <summary>{say(planScreen.decided)}</summary>
+        <div class="reasons">
+          {plan.exposure.map(({ band, decidedBy, publicMWorking }) => (
+            <div key={band}>
+              <p>
+                <b>{bandName(band)}.</b> {decidedBy}
+              </p>
+              <WorkingView working={publicMWorking} what={bandName(band)} />
+            </div>
+          ))}
+        </div>
+      </details>
     </section>
   );
 }
+
+const moments: readonly Caution['before'][] = ['site', 'up', 'launch', 'raise', 'transmit', 'leave', 'storm'];
 
 export function CautionsView({ plan }: PlanProps) {
   const say = useSay();
@@ -127,24 +135,39 @@ export function CautionsView({ plan }: PlanProps) {
       <h2 id="cautions" tabIndex={-1}>
         {say(planScreen.cautions)}
       </h2>
-      {plan.cautions.map((caution, index) => (
-        <details key={`${caution.id} ${index}`}>
-          <summary>
-            {say(planScreen.cautionOf, { name: cautionNames[caution.id] ?? '', before: caution.before })}
-          </summary>
-          <div class="reasons">
-            {caution.lineTexts.map(({ act, reason }) => (
-              <p key={act}>
-                <b>{act}</b> {reason}
-              </p>
-            ))}
-            <WorkingView working={caution.distanceMWorking} what={cautionNames[caution.id] ?? ''} />
-            <SourceNote sources={caution.lineTexts.map(({ source }) => source)} />
-          </div>
-        </details>
+      {moments.map((before) => (
+        <CautionsBefore
+          key={before}
+          before={before}
+          cautions={plan.cautions.filter((each) => each.before === before)}
+        />
       ))}
       <LocalCodes />
     </section>
+  );
+}
+
+function CautionsBefore({ before, cautions }: { readonly before: string; readonly cautions: readonly Caution[] }) {
+  const say = useSay();
+  if (cautions.length === 0) return null;
+  return (
+    <details>
+      <summary>{say(planScreen.cautionsBefore, { before })}</summary>
+      <ul class="reasons">
+        {cautions.map((caution) => (
+          <li key={caution.lines.join(' ')} class="reasons">
+            <b>{cautionNames[caution.id]}</b>
+            {caution.lineTexts.map(({ act, reason }) => (
+              <p key={act}>
+                {act} <span class="small">{reason}</span>
+              </p>
+            ))}
+            <WorkingView working={caution.distanceMWorking} what={cautionNames[caution.id] ?? ''} />
+          </li>
+        ))}
+      </ul>
+      <SourceNote sources={cautions.flatMap(({ lineTexts }) => lineTexts.map(({ source }) => source))} />
+    </details>
   );
 }
 
@@ -157,7 +180,7 @@ export function AssumedView({ plan, planId }: PlanProps & { readonly planId: str
         {say(planScreen.assumed)}
       </h2>
       <p>{say(planScreen.assumedIntro)}</p>
-      <ul class="rows assumed">
+      <ul class="rows assumptions">
         {plan.assumed.map(({ key, value, why }) => {
           const [id = '', band] = key.split('.');
           const { short } = questionWords(id);

@@ -47,7 +47,7 @@ function PlanPage({ saved, answers, plan, name }: OpenPlan) {
   return (
     <>
       <Top up={{ href: to.plans, words: shell.plans }} />
-      <main id="main" class="two plan">
+      <main id="main" class="two plan-page">
         <div class="stack">
           <h1 tabIndex={-1}>{name}</h1>
           <SaveTrouble />

@@ -18,6 +18,7 @@ interface DipFieldProps {
   readonly saved: SavedPlan;
   readonly target: TrimTarget;
   readonly targets: readonly TrimTarget[];
+  onTaken(): void;
 }
 
 /** SWR as typed; undefined when left empty, null when it is none. */
@@ -28,7 +29,7 @@ function readSwr(typed: string): number | undefined | null {
   return 'value' in read && read.value >= 1 && read.value <= 1000 ? read.value : null;
 }
 
-export function DipField({ saved, target, targets }: DipFieldProps) {
+export function DipField({ saved, target, targets, onTaken }: DipFieldProps) {
   const say = useSay();
   const { library } = useStores();
   const [doubt, setDoubt] = useState<DipReading | null>(null);
@@ -59,6 +60,7 @@ export function DipField({ saved, target, targets }: DipFieldProps) {
     );
     setDoubt(null);
     setSwrText('');
+    onTaken();
   };
   const enter = (): void => {
     const reading = readDip(text, target, targets);

@@ -47,7 +47,6 @@ export function TapeView({ target, list }: TapeViewProps) {
           { atMHz: last.dipMHz, kind: 'now', words: [say(trimScreen.now), mhzText(last.dipMHz)] },
           { atMHz: target.aimMHz, kind: 'aim', words: [say(trimScreen.aim), mhzText(target.aimMHz)] },
         ]}
-        number={(mhz) => say.format.number(mhz, 4)}
         label={say(trimScreen.tape, {
           was: before === undefined ? '' : mhzText(before.dipMHz),
           now: mhzText(last.dipMHz),

@@ -1,4 +1,5 @@
 /** Enter where the dip is; hear what to fold back or let out, what it does to the other bands, and when to stop. */
+import { useState } from 'preact/hooks';
 import type { SavedPlan } from '../../../design/saved-plan';
 import { jobs } from '../../../words/en/job-screens';
 import { bandName } from '../../../words/en/names';
@@ -66,6 +67,8 @@ function Measuring({ saved, target, targets }: MeasuringProps) {
   const last = list.at(-1);
   const wireM = wireInUseM(saved, target, targets);
   const fresh = last !== undefined && Math.abs((last.wireM ?? wireM) - wireM) < 0.005;
+  const [entering, setEntering] = useState(false);
+  const shown = last !== undefined && fresh && !entering ? last : null;
   return (
     <>
       <main id="main" class="two trim">
@@ -75,7 +78,21 @@ function Measuring({ saved, target, targets }: MeasuringProps) {
             <p class="small">{stopped ? say(trimScreen.stoppedWhy, { metres: wireM }) : say(trimScreen.meaning)}</p>
             <SaveTrouble />
             {targets.length > 1 && <Bands saved={saved} target={target} targets={targets} />}
-            {!stopped && <DipField saved={saved} target={target} targets={targets} />}
+            {shown !== null && (
+              <div class="field">
+                <b>
+                  {mhzText(shown.dipMHz)} <span>{say(trimScreen.mhz)}</span>
+                </b>
+                {!stopped && (
+                  <button type="button" class="btn" onClick={() => setEntering(true)}>
+                    {say(trimScreen.another)}
+                  </button>
+                )}
+              </div>
+            )}
+            {!stopped && shown === null && (
+              <DipField saved={saved} target={target} targets={targets} onTaken={() => setEntering(false)} />
+            )}
           </div>
           {last !== undefined && fresh && (
             <Result planId={saved.id} target={target} measurement={last} wireM={wireM} stopped={stopped} />
@@ -134,10 +151,10 @@ function Actions({ saved, stopped }: { readonly saved: SavedPlan; readonly stopp
         </>
       ) : (
         <>
-          <a class="btn tall" href={to.job(saved.id, 'trim', 'no-dip')}>
+          <a class="btn tall half" href={to.job(saved.id, 'trim', 'no-dip')}>
             {say(trimScreen.noDip)}
           </a>
-          <button type="button" class="btn tall" onClick={() => set(STOPPED)}>
+          <button type="button" class="btn tall half" onClick={() => set(STOPPED)}>
             {say(trimScreen.stopHere)}
           </button>
         </>
