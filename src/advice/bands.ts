@@ -2,21 +2,17 @@
  * What each wanted band will show: impedance, standing-wave ratio, line loss, and whether a tuner is needed. Closed forms first; what a field
  * solution or the components tell replaces the rule's value or fills what the rules cannot know.
  */
-import { type Complex, complex } from '../base/complex';
+import { complex } from '../base/complex';
 import { swr } from '../physics/line';
 import type { Dimensions } from './dimensions';
 import type { BandFacts, Facts } from './facts';
 import { feedPointOf } from './feed-impedance';
 import { type FieldFacts, fieldOf } from './field-facts';
 import type { BandFinding, Link, Said } from './finding';
-import { REACH, runOfChain, SYSTEM_OHM } from './line-run';
-
-/** Loss in transformers and chokes on one band, dB; null where it is not known. `load` is what the transformer sees. */
-export type DeviceLoss = (at: BandFacts, load: Complex) => number | null;
+import { deviceLossOn, REACH, runOfChain, SYSTEM_OHM } from './line-run';
 
 export interface Known {
   readonly field?: FieldFacts | undefined;
-  readonly deviceLossDb?: DeviceLoss | undefined;
 }
 
 const MOST_SWR = 999;
@@ -28,9 +24,9 @@ export function bandsOf(
   facts: Facts,
   dimensions: Dimensions,
   chain: readonly Link[],
-  { field, deviceLossDb }: Known = {},
+  { field }: Known = {},
 ): BandFinding[] {
-  return facts.bands.map((at) => bandOf(facts, dimensions, chain, at, field, deviceLossDb));
+  return facts.bands.map((at) => bandOf(facts, dimensions, chain, at, field));
 }
 
 function bandOf(
@@ -39,7 +35,6 @@ function bandOf(
   chain: readonly Link[],
   at: BandFacts,
   field: FieldFacts | undefined,
-  deviceLossDb: DeviceLoss | undefined,
 ): BandFinding {
   const solved = fieldOf(field, at.band);
   const byRule = feedPointOf(facts, at, dimensions);
@@ -70,7 +65,7 @@ function bandOf(
     swrAtFeedPoint,
     swrAtRadio,
     lineLossDb: run.lossDb,
-    deviceLossDb: deviceLossDb?.(at, z) ?? null,
+    deviceLossDb: deviceLossOn(chain, at.band),
     ...currents,
     swrSweep: solved.sweep?.map((point) => swrAtShack(chain, point)) ?? null,
     tunerNeeded: tunesThere ? swrAtFeedPoint > REACH.none : swrAtRadio > REACH.none,

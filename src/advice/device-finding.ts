@@ -1,4 +1,5 @@
 /** What component physics says of one device: how to make it, what it does band by band, and what other rings would do instead. */
+import type { Complex } from '../base/complex';
 import type { Band } from '../catalog/bands';
 import type { Mix } from '../catalog/cores';
 import type { Mode } from '../catalog/modes';
@@ -76,6 +77,8 @@ export interface DeviceFigures extends DeviceSummary {
   readonly peakV: number | null;
   readonly bands: readonly DeviceBand[];
   readonly curve: readonly DeviceCurvePoint[];
+  /** Of a transformer: what it shows of a load at any frequency. Null of a choke, and where the antenna's side is the low one. */
+  readonly inputAt: ((hz: number, load: Complex) => Complex) | null;
   /** In words: what to expect, how sure that is, and what limits it. */
   readonly notes: readonly Said[];
 }

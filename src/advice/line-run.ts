@@ -1,9 +1,10 @@
 /**
  * What the radio sees: the feed point's impedance carried through the chain, device by device, from the wire to the first tuner or the radio.
- * A transformer divides by its ratio, a line transforms and loses exactly (physics/line), a choke and an arrester leave it alone. A tuner at the
- * feed point makes 50 Ω of whatever it reaches.
+ * A designed transformer shows what its model gives, one that is only a ratio divides by it; a line transforms and loses exactly (physics/line); a
+ * choke and an arrester leave it alone. A tuner at the feed point makes 50 Ω of whatever it reaches.
  */
 import { type Complex, complex, scale } from '../base/complex';
+import type { Band } from '../catalog/bands';
 import { type LineId, lines } from '../catalog/lines';
 import { lineDataOf } from '../physics/catalogue-line';
 import { inputImpedance, lineConstants, lineLoss, swr } from '../physics/line';
@@ -39,7 +40,8 @@ export function runOfChain(chain: readonly Link[], feedPoint: Complex, frequency
   let lossDb = 0;
   const sections: LineSection[] = [];
   for (const link of chain) {
-    if (link.device === 'transformer' && link.ratio !== null) z = scale(z, 1 / link.ratio);
+    if (link.device === 'transformer' && link.ratio !== null)
+      z = link.figures?.inputAt?.(hz, z) ?? scale(z, 1 / link.ratio);
     if (link.device === 'tuner' && link.at !== 'feed-point') break;
     const isSection = link.device === 'line' && isLine(link.line) && link.lengthM !== null;
     if (isSection || link.device === 'tuner') afterTransformer ??= z;
@@ -52,4 +54,11 @@ export function runOfChain(chain: readonly Link[], feedPoint: Complex, frequency
     z = inputImpedance(constants, link.lengthM, z);
   }
   return { afterTransformer: afterTransformer ?? z, atRadio: z, lossDb, sections };
+}
+
+/** Loss in the transformer and the chokes on one band, dB; null while one of them has no design. A bought tuner's own loss is not in it. */
+export function deviceLossOn(chain: readonly Link[], band: Band): number | null {
+  const devices = chain.filter(({ device }) => device === 'transformer' || device === 'choke');
+  const losses = devices.map(({ figures }) => figures?.bands.find((each) => each.band === band)?.lossDb ?? null);
+  return losses.includes(null) ? null : losses.reduce<number>((sum, lossDb) => sum + (lossDb ?? 0), 0);
 }

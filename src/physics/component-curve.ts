@@ -2,14 +2,14 @@
  * Loss of a transformer and impedance of a choke over a range of frequencies, with what the tolerances of the core allow: for plots.
  * µ′ and µ″ are taken at their corners apart; the limits are those of transformer.ts and choke.ts.
  */
-import { complex } from '../base/complex';
+import { type Complex, complex } from '../base/complex';
 import { coreOf } from '../catalog/cores';
 import { muAt } from '../catalog/ferrites';
 import { bandsInSeries, chokeBand, type ImpedanceBand } from './choke';
 import type { ChokeBuild } from './choke-need';
 import { permeabilityTolerance } from './core-tolerance';
 import { swr } from './line';
-import { transformerState } from './transformer';
+import { type TransformerModel, transformerState } from './transformer';
 import type { TransformerDesign, TransformerNeed } from './transformer-need';
 import { modelOf, windingsOf } from './transformer-windings';
 
@@ -22,6 +22,22 @@ export interface LossPoint {
   readonly swr: number;
 }
 
+function designModel(need: TransformerNeed, design: TransformerDesign): TransformerModel {
+  const core = coreOf(design.core);
+  const bare = modelOf(need, core, design, windingsOf(need, core, design));
+  return { ...bare, compensationF: design.capacitorPf * 1e-12 };
+}
+
+/** What a design shows of any load, at any frequency of the permeability tables. */
+export function transformerInput(
+  need: TransformerNeed,
+  design: TransformerDesign,
+): (hz: number, load: Complex) => Complex {
+  const model = designModel(need, design);
+  const { mix } = coreOf(design.core);
+  return (hz, load) => transformerState(model, muAt(mix, hz), hz, load).input;
+}
+
 /** Into the load that the ratio is made for. */
 export function transformerCurve(
   need: TransformerNeed,
@@ -29,8 +45,7 @@ export function transformerCurve(
   hzs: readonly number[],
 ): LossPoint[] {
   const core = coreOf(design.core);
-  const bare = modelOf(need, core, design, windingsOf(need, core, design));
-  const model = { ...bare, compensationF: design.capacitorPf * 1e-12 };
+  const model = designModel(need, design);
   const load = complex(need.lineOhm * need.ratio);
   const { below, above } = permeabilityTolerance(core);
   const parts = [1 - below, 1 + above];

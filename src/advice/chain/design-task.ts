@@ -38,9 +38,8 @@ const SAME_PLACE_M = 0.3;
 const BEHIND_OHM = 1000;
 const SOLVED_AT_W = 100;
 
-/** Frequency of a band that the permeability tables hold; an answer in another unit may lie far outside. */
-export const hzOf = ({ focusMHz }: BandFacts): number =>
-  Math.min(Math.max(focusMHz * 1e6, permeabilityRangeHz.low), permeabilityRangeHz.high);
+/** The nearest frequency that the permeability tables hold: an answer in another unit may lie far outside. */
+export const tabled = (hz: number): number => Math.min(Math.max(hz, permeabilityRangeHz.low), permeabilityRangeHz.high);
 
 export const averageFactorOf = ({ averageW, settled }: Facts): number =>
   Math.max(averageW / settled.powerW, LEAST_SHARE);
@@ -74,7 +73,7 @@ export function transformerTask(
   const points = facts.bands.map((at, i) => {
     const isSolved = fieldOf(field, at.band).feedPoint !== undefined;
     const most = isSolved || wideTunerSystems.includes(facts.system) ? REACH.wide : REACH.none;
-    return { hz: hzOf(at), load: sizedFor(loads[i] ?? nominal, nominal.re, most) };
+    return { hz: tabled(at.focusMHz * 1e6), load: sizedFor(loads[i] ?? nominal, nominal.re, most) };
   });
   const need: TransformerNeed = {
     ratio: turned ? 1 / ratio : ratio,
@@ -121,7 +120,10 @@ export function chokeTask(
   return {
     minimumOhm: place.minimumOhm,
     reactiveMinimumOhm: Math.max(place.minimumOhm, reactiveMinimumOhm(facts)),
-    points: facts.bands.map((at) => ({ hz: hzOf(at), source: sourceOf(facts, dimensions, place, at, field) })),
+    points: facts.bands.map((at) => ({
+      hz: tabled(at.focusMHz * 1e6),
+      source: sourceOf(facts, dimensions, place, at, field),
+    })),
     powerW: settled.powerW,
     averageFactor: averageFactorOf(facts),
     housing: housingOf(facts, place.at),

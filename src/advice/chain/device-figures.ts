@@ -2,11 +2,10 @@
 import type { Complex } from '../../base/complex';
 import { magnitude } from '../../base/complex';
 import { coreOf } from '../../catalog/cores';
-import { permeabilityRangeHz } from '../../catalog/ferrites';
 import { type Mode, modeIds } from '../../catalog/modes';
 import type { ImpedanceBand } from '../../physics/choke';
 import type { ChokeDesign, ChokeNeed } from '../../physics/choke-need';
-import { chokeCurve, transformerCurve } from '../../physics/component-curve';
+import { chokeCurve, transformerCurve, transformerInput } from '../../physics/component-curve';
 import { RISE_LIMIT_K } from '../../physics/core-heat';
 import { permeabilityTolerance } from '../../physics/core-tolerance';
 import type { PowerByMode } from '../../physics/mode-power';
@@ -15,7 +14,7 @@ import type { TransformerDesign } from '../../physics/transformer-need';
 import type { DeviceBand, DeviceCurvePoint, DeviceFigures, DeviceSummary, Spread } from '../device-finding';
 import type { Facts } from '../facts';
 import type { Said } from '../finding';
-import type { TransformerTask } from './design-task';
+import { type TransformerTask, tabled } from './design-task';
 import { chokeShortfallsOf, transformerShortfallsOf, worstPoint } from './device-shortfalls';
 
 const CURVE_POINTS = 24;
@@ -46,9 +45,8 @@ const nothing = {
 
 /** Frequencies of a plot, evenly over the logarithm, from below the lowest wanted band to above the highest. */
 function curveHz({ bands }: Facts): number[] {
-  const inRange = (hz: number): number => Math.min(Math.max(hz, permeabilityRangeHz.low), permeabilityRangeHz.high);
-  const lowHz = inRange(Math.min(...bands.map(({ edgesMHz }) => edgesMHz.lowMHz * 1e6)) * (1 - MARGIN));
-  const highHz = inRange(Math.max(...bands.map(({ edgesMHz }) => edgesMHz.highMHz * 1e6)) * (1 + MARGIN));
+  const lowHz = tabled(Math.min(...bands.map(({ edgesMHz }) => edgesMHz.lowMHz * 1e6)) * (1 - MARGIN));
+  const highHz = tabled(Math.max(...bands.map(({ edgesMHz }) => edgesMHz.highMHz * 1e6)) * (1 + MARGIN));
   return Array.from({ length: CURVE_POINTS }, (_, i) => lowHz * (highHz / lowHz) ** (i / (CURVE_POINTS - 1)));
 }
 
@@ -79,6 +77,7 @@ export function transformerFigures(facts: Facts, task: TransformerTask, design: 
     return { ...nothing, band, atMHz: focusMHz, lossDb: point.lossDb, ...heat, ...seen };
   });
   const curve = transformerCurve(need, design, curveHz(facts));
+  const inputAt = transformerInput(need, design);
   return {
     ...transformerSummary(facts, design),
     ...stationOf(facts, need.housing),
@@ -92,6 +91,7 @@ export function transformerFigures(facts: Facts, task: TransformerTask, design: 
         swr,
       }),
     ),
+    inputAt: turned ? null : (hz, load) => inputAt(tabled(hz), load),
     notes: transformerNotes(facts, task, design),
   };
 }
@@ -181,6 +181,7 @@ export function chokeFigures(facts: Facts, need: ChokeNeed, design: ChokeDesign)
     peakV: null,
     bands,
     curve: chokeCurve(design, curveHz(facts)).map((point) => ({ ...flatPoint(point.hz), ...spreadsOf(point) })),
+    inputAt: null,
     notes: chokeNotes(facts, need, design),
   };
 }
