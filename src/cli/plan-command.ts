@@ -6,6 +6,7 @@ import { problemLine } from '../words/en/problems';
 import type { CommandIo } from './command';
 import { directInstrument } from './field-instrument';
 import { readJson } from './read-json';
+import { startKernels } from './start-kernels';
 
 const record = 'answers';
 
@@ -25,7 +26,7 @@ export async function run(args: readonly string[], io: CommandIo): Promise<numbe
     for (const problem of read.problems) io.err(`${problemLine(problem, record)}\n`);
     return 2;
   }
-  const field = args.includes('--fast') ? null : await studyField(read.answers, directInstrument);
+  const field = args.includes('--fast') ? null : await studyField(read.answers, directInstrument(await startKernels()));
   const plan = makePlan(read.answers, field === null ? {} : { field });
   io.out(`${JSON.stringify(plan, null, 2)}\n`);
   return 0;

@@ -12,12 +12,15 @@ import { to } from '../routes';
 import { useSay } from '../say';
 import { NotHere, ReadOnly } from '../screens/ask/not-here';
 import { effectiveDraft } from '../stores/effective-answers';
+import { type FieldState, studyKey } from '../stores/field-store';
 import { useStores } from '../stores/stores';
 
 export interface OpenPlan {
   readonly saved: SavedPlan;
   readonly answers: Answers;
   readonly plan: Plan;
+  /** How far the field study of this antenna is: the plan's numbers are on the way while it is working. */
+  readonly study: FieldState;
   readonly name: string;
 }
 
@@ -27,7 +30,7 @@ interface OpenPlanProps {
 }
 
 export function WithPlan({ planId, children }: OpenPlanProps) {
-  const { library, planner, settings, parts } = useStores();
+  const { library, planner, field, settings, parts } = useStores();
   useEffect(() => void planner.fetch(), [planner]);
   const entry = library.entries.value.get(planId);
   if (entry === undefined) return <NotHere />;
@@ -39,7 +42,21 @@ export function WithPlan({ planId, children }: OpenPlanProps) {
   if (answers === null) return <Unfinished planId={planId} question={nextQuestion(draft)?.id ?? 'bands'} />;
   const plan = planner.planOf(answers);
   if (plan === null) return <Waiting planId={planId} failed={planner.failed.value !== null} />;
-  return <>{children({ saved, answers, plan, name: saved.answers.name ?? plans.unnamed })}</>;
+  return (
+    <>
+      <FollowField answers={answers} />
+      {children({ saved, answers, plan, study: field.stateOf(answers), name: saved.answers.name ?? plans.unnamed })}
+    </>
+  );
+}
+
+/** Solves the antenna as long as one of its screens is open. */
+function FollowField({ answers }: { readonly answers: Answers }) {
+  const { field } = useStores();
+  const key = studyKey(answers);
+  // The key stands for the answers, which are made anew at every drawing.
+  useEffect(() => field.follow(answers), [field, key]);
+  return null;
 }
 
 function Unfinished({ planId, question }: { readonly planId: string; readonly question: string }) {

@@ -8,6 +8,7 @@ import { askToKeep, type Keeping, keepingOf } from '../../storage/persistence';
 import { createRecords } from '../../storage/records';
 import { type StorageError, StorageError as StorageFault, storageErrorOf } from '../../storage/storage-error';
 import { joinTabs, type Written } from '../../storage/tabs';
+import { createFieldStore, type StartStudy } from './field-store';
 import { createLibrary } from './library';
 import { createPartsStore } from './parts-store';
 import { createPlanner } from './planner';
@@ -16,6 +17,9 @@ import { createSettingsStore } from './settings-store';
 
 /** Set while another tab with an older version keeps the database from opening. */
 export const blockedByOtherTab = signal(false);
+
+/** One pool of workers for the page. */
+let studyRunner: StartStudy | null = null;
 
 export async function createStores() {
   const light = createSaveLight(Date.now);
@@ -36,7 +40,11 @@ export async function createStores() {
   });
   const settings = createSettingsStore(shared);
   const parts = createPartsStore(shared);
-  const planner = createPlanner(async () => (await import('../../plan/make-plan')).makePlan);
+  const field = createFieldStore(async () => {
+    studyRunner ??= (await import('./study-runner')).createStudyRunner();
+    return studyRunner;
+  });
+  const planner = createPlanner(async () => (await import('../../plan/make-plan')).makePlan, field.factsOf);
 
   function reread({ store, id }: Written): Promise<void> {
     if (store === 'plans') return library.reread(id);
@@ -49,7 +57,7 @@ export async function createStores() {
   void keepingOf(manager).then((answer) => {
     keeping.value = answer;
   });
-  return { light, keeping, library, settings, parts, planner, storageWorks: records !== null };
+  return { light, keeping, library, settings, parts, planner, field, storageWorks: records !== null };
 }
 
 async function openOrSay(fail: (error: StorageError) => void): Promise<Db | null> {

@@ -69,7 +69,8 @@ export const chokeSetText = (
   chokes: readonly { readonly distanceM: number; readonly ohm: number }[],
   f: Format,
 ): string =>
-  chokes
+  [...chokes]
+    .sort((a, b) => a.distanceM - b.distanceM)
     .map(
       ({ distanceM, ohm }) =>
         `${f.number(ohm / 1000, 2)} kΩ ${distanceM < 0.05 ? 'at the feed point' : `at ${f.length(distanceM)}`}`,
