@@ -4,18 +4,14 @@
  *   E = −jωµ0 A/4π − ∇Φ/4πε0,   H = ∇ × A/4π,   A = ∫ G_A·u I dl,   Φ = ∫ K_Φ q dl,   q = (j/ω) dI/dl
  *
  * In free space and for the mirror image over perfect ground the gradient is closed: ∇(e^(−jkR)/R) = −(1 + jkR) e^(−jkR) R⃗/R³.
- * Over soil the reflected kernels come from the tables of the solver and are differentiated by their slopes in ρ and h (T = R e^(jkR) g
- * is smooth). An element is cut until no part is longer than its distance from the point.
+ * Over soil the reflected kernels and their slopes come from the tables of the solver. Currents come as a tree of pieces, so a thousand points
+ * cost about a tenth of a second.
  */
 import { ETA0 } from '../base/constants';
-import type { Currents } from './far-field';
-import type { Point } from './geometry';
-import { type GroundTable, readGroundTable } from './ground-table';
-import type { PairPlan } from './pair-plan';
-import { meshPieces } from './pair-plan';
-import { gaussRule } from './quadrature';
-import type { Piece } from './static-moments';
-import { along, distanceToPiece, mirrored } from './vector';
+import { type CurrentTree, linearMoments, MOMENT, PLACE } from './current-tree';
+import type { Ground, Point } from './geometry';
+import type { GroundTable } from './ground-table';
+import { emptyKernels, readReflected } from './reflected-kernels';
 
 /** Real and imaginary parts of Ex, Ey, Ez (V/m) and Hx, Hy, Hz (A/m). */
 export interface FieldVector {
@@ -25,220 +21,224 @@ export interface FieldVector {
   readonly hIm: Float64Array;
 }
 
-/** Sums in the making: A and its curl, and the gradient of Φ, with the constants still out. */
-interface FieldSums {
-  readonly aRe: Float64Array;
-  readonly aIm: Float64Array;
-  readonly curlRe: Float64Array;
-  readonly curlIm: Float64Array;
-  readonly gradRe: Float64Array;
-  readonly gradIm: Float64Array;
+/** What the waves go through: free space, a mirror, or soil with its table. */
+export interface Surroundings {
+  readonly k0: number;
+  readonly ground: Ground['kind'];
+  readonly table: GroundTable | undefined;
 }
 
-/** A short source: where, which way, current times weight, and dI/dl times weight. */
-interface Source {
-  readonly at: Point;
-  readonly u: Point;
-  readonly iRe: number;
-  readonly iIm: number;
-  readonly slopeRe: number;
-  readonly slopeIm: number;
+/** Longest piece as part of its distance, and in radians of phase: there the currents' own shape matters too. */
+const LONGEST = 0.4;
+const LONGEST_RADIANS = 0.8;
+/** Gauss points from the middle, as part of the length: 1/(2√3). */
+const GAUSS = 0.5 / Math.sqrt(3);
+/** Closer than this part of the radius to the axis a piece is cut no further. */
+const LEAST_RADII = 0.25;
+
+// Sums in the making, x, y, z of re then im: A, its curl, the gradient of Φ, with the constants still out.
+const A = 0;
+const CURL = 6;
+const GRAD = 12;
+const sums = new Float64Array(18);
+// A short source: x, y, z; direction; I dl and I′ dl, re and im.
+const source = new Float64Array(10);
+const cutMoment = new Float64Array(MOMENT);
+const kernels = emptyKernels();
+
+export function fieldAt(point: Point, tree: CurrentTree, surroundings: Surroundings): FieldVector {
+  sums.fill(0);
+  for (const root of tree.roots) {
+    visit(tree, root, point, surroundings, false);
+    if (surroundings.ground !== 'none') visit(tree, root, point, surroundings, true);
+  }
+  return assembleField(surroundings.k0);
 }
 
-const nearRule = gaussRule(4);
-const farRule = gaussRule(2);
+/** Direct waves (`back` false), or those by way of the ground: distances are then to the mirrored piece. */
+function visit(tree: CurrentTree, node: number, point: Point, surroundings: Surroundings, back: boolean): void {
+  const { place, moment, left, right, element } = tree;
+  const o = PLACE * node;
+  const length = place[o + 6];
+  const away = distanceTo(place, o, length, point, back);
+  if (length <= LONGEST * away && length * surroundings.k0 <= LONGEST_RADIANS) {
+    emit(place, o, length, place[o], place[o + 1], place[o + 2], moment, MOMENT * node, point, surroundings, back);
+    return;
+  }
+  if (left[node] >= 0) {
+    visit(tree, left[node], point, surroundings, back);
+    visit(tree, right[node], point, surroundings, back);
+    return;
+  }
+  cut(tree, o, element[node], 0, 1, point, surroundings, back);
+}
 
-export function fieldAt(
+/** From the point to the piece whose middle, direction and length stand at `o`. */
+function distanceTo(place: Float64Array, o: number, length: number, point: Point, back: boolean): number {
+  const x = point[0] - place[o];
+  const y = point[1] - place[o + 1];
+  const z = (back ? -point[2] : point[2]) - place[o + 2];
+  const along = x * place[o + 3] + y * place[o + 4] + z * place[o + 5];
+  const beyond = Math.max(Math.abs(along) - length / 2, 0);
+  return Math.sqrt(Math.max(x * x + y * y + z * z - along * along, 0) + beyond * beyond);
+}
+
+/** The part `from` to `to` (0 to 1) of one element, halved until it is short against its distance. */
+function cut(
+  tree: CurrentTree,
+  o: number,
+  e: number,
+  from: number,
+  to: number,
   point: Point,
-  plan: PairPlan,
-  currents: Currents,
-  k0: number,
-  table: GroundTable | undefined,
-): FieldVector {
-  const three = () => new Float64Array(3);
-  const sums: FieldSums = {
-    aRe: three(),
-    aIm: three(),
-    curlRe: three(),
-    curlIm: three(),
-    gradRe: three(),
-    gradIm: three(),
-  };
-  meshPieces(plan.mesh).forEach((piece, e) => {
-    eachSource(piece, e, currents, point, (source) => addWave(sums, source, point, k0, 1));
-    if (plan.groundKind === 'none') return;
-    eachSource(piece, e, currents, mirrored(point), (source) => {
-      if (plan.groundKind === 'perfect-conductor') addWave(sums, mirroredSource(source), point, k0, -1);
-      else if (table) addReflected(sums, source, point, k0, table);
-    });
-  });
-  return assembleField(sums, k0);
+  surroundings: Surroundings,
+  back: boolean,
+): void {
+  const { place, mesh, currents } = tree;
+  const length = (to - from) * place[o + 6];
+  const shift = ((from + to - 1) / 2) * place[o + 6];
+  const at = cutPlace(place, o, shift);
+  const away = distanceTo(at, 0, length, point, back);
+  const isShort = length <= LONGEST * away && length * surroundings.k0 <= LONGEST_RADIANS;
+  if (!isShort && length > LEAST_RADII * mesh.radiusM[e]) {
+    cut(tree, o, e, from, (from + to) / 2, point, surroundings, back);
+    cut(tree, o, e, (from + to) / 2, to, point, surroundings, back);
+    return;
+  }
+  const between = (values: Float64Array, share: number): number =>
+    (1 - share) * values[2 * e] + share * values[2 * e + 1];
+  linearMoments(cutMoment, 0, length, between(currents.re, from), between(currents.re, to), 0);
+  linearMoments(cutMoment, 0, length, between(currents.im, from), between(currents.im, to), 1);
+  emit(place, o, length, at[0], at[1], at[2], cutMoment, 0, point, surroundings, back);
 }
 
-/** Cuts an element into sources short against their distance from the point. */
-function eachSource(piece: Piece, e: number, currents: Currents, point: Point, use: (source: Source) => void): void {
-  const end = along(piece.start, piece.direction, piece.lengthM);
-  const cut = (fromM: number, toM: number): void => {
-    const a = along(piece.start, piece.direction, fromM);
-    const b = toM === piece.lengthM ? end : along(piece.start, piece.direction, toM);
-    const awayM = distanceToPiece(point, a, b);
-    if (toM - fromM > awayM && toM - fromM > 0.25 * piece.radiusM) {
-      cut(fromM, (fromM + toM) / 2);
-      cut((fromM + toM) / 2, toM);
-      return;
+const shifted = new Float64Array(PLACE);
+
+function cutPlace(place: Float64Array, o: number, shift: number): Float64Array {
+  for (let axis = 0; axis < 3; axis++) {
+    shifted[axis] = place[o + axis] + shift * place[o + 3 + axis];
+    shifted[3 + axis] = place[o + 3 + axis];
+  }
+  return shifted;
+}
+
+/** The two points that stand for a piece. */
+function emit(
+  place: Float64Array,
+  o: number,
+  length: number,
+  cx: number,
+  cy: number,
+  cz: number,
+  moment: Float64Array,
+  m: number,
+  point: Point,
+  { k0, ground, table }: Surroundings,
+  back: boolean,
+): void {
+  const reach = GAUSS * length;
+  for (let side = -1; side <= 1; side += 2) {
+    const step = side * reach;
+    source[0] = cx + step * place[o + 3];
+    source[1] = cy + step * place[o + 4];
+    source[2] = cz + step * place[o + 5];
+    source[3] = place[o + 3];
+    source[4] = place[o + 4];
+    source[5] = place[o + 5];
+    for (let part = 0; part < 2; part++) {
+      source[6 + part] = 0.5 * (moment[m + part] + moment[m + 2 + part] / step);
+      source[8 + part] = 0.5 * (moment[m + 4 + part] + moment[m + 6 + part] / step);
     }
-    const rule = awayM > 3 * (toM - fromM) ? farRule : nearRule;
-    for (let i = 0; i < rule.points.length; i++) {
-      const atM = fromM + (toM - fromM) * rule.points[i];
-      const weight = rule.weights[i] * (toM - fromM);
-      const share = atM / piece.lengthM;
-      const slope = weight / piece.lengthM;
-      use({
-        at: along(piece.start, piece.direction, atM),
-        u: piece.direction,
-        iRe: weight * ((1 - share) * currents.re[2 * e] + share * currents.re[2 * e + 1]),
-        iIm: weight * ((1 - share) * currents.im[2 * e] + share * currents.im[2 * e + 1]),
-        slopeRe: slope * (currents.re[2 * e + 1] - currents.re[2 * e]),
-        slopeIm: slope * (currents.im[2 * e + 1] - currents.im[2 * e]),
-      });
-    }
-  };
-  cut(0, piece.lengthM);
+    if (!back) addWave(point, k0, 1);
+    else if (ground === 'soil' && table) addReflected(point, k0, table);
+    else addImage(point, k0);
+  }
 }
 
 /** The image in perfect ground: level current and charge change sign, upright current does not. */
-const mirroredSource = (source: Source): Source => ({
-  ...source,
-  at: mirrored(source.at),
-  u: [-source.u[0], -source.u[1], source.u[2]],
-});
+function addImage(point: Point, k0: number): void {
+  source[2] = -source[2];
+  source[3] = -source[3];
+  source[4] = -source[4];
+  addWave(point, k0, -1);
+}
 
-function addWave(sums: FieldSums, source: Source, point: Point, k0: number, charge: 1 | -1): void {
-  const { at, u, iRe, iIm } = source;
-  const r = [point[0] - at[0], point[1] - at[1], point[2] - at[2]];
-  const distance = Math.hypot(r[0], r[1], r[2]);
-  const x = k0 * distance;
-  const gRe = Math.cos(x) / distance;
-  const gIm = -Math.sin(x) / distance;
-  const slopeRe = -(gRe - x * gIm) / distance ** 2; // ∇G = slope · r
-  const slopeIm = -(gIm + x * gRe) / distance ** 2;
+function addWave(point: Point, k0: number, charge: 1 | -1): void {
+  const x = point[0] - source[0];
+  const y = point[1] - source[1];
+  const z = point[2] - source[2];
+  const squared = x * x + y * y + z * z;
+  const distance = Math.sqrt(squared);
+  const phase = k0 * distance;
+  const gRe = Math.cos(phase) / distance;
+  const gIm = -Math.sin(phase) / distance;
+  const slopeRe = -(gRe - phase * gIm) / squared; // ∇G = slope · r
+  const slopeIm = -(gIm + phase * gRe) / squared;
+  const [iRe, iIm] = [source[6], source[7]];
+  const waveRe = iRe * gRe - iIm * gIm;
+  const waveIm = iRe * gIm + iIm * gRe;
   const currentRe = iRe * slopeRe - iIm * slopeIm;
   const currentIm = iRe * slopeIm + iIm * slopeRe;
-  const chargeRe = charge * (source.slopeRe * slopeRe - source.slopeIm * slopeIm);
-  const chargeIm = charge * (source.slopeRe * slopeIm + source.slopeIm * slopeRe);
-  for (let axis = 0; axis < 3; axis++) {
-    const [next, last] = [(axis + 1) % 3, (axis + 2) % 3];
-    const turn = r[next] * u[last] - r[last] * u[next];
-    sums.aRe[axis] += u[axis] * (iRe * gRe - iIm * gIm);
-    sums.aIm[axis] += u[axis] * (iRe * gIm + iIm * gRe);
-    sums.curlRe[axis] += turn * currentRe;
-    sums.curlIm[axis] += turn * currentIm;
-    sums.gradRe[axis] += r[axis] * chargeRe;
-    sums.gradIm[axis] += r[axis] * chargeIm;
-  }
+  const chargeRe = charge * (source[8] * slopeRe - source[9] * slopeIm);
+  const chargeIm = charge * (source[8] * slopeIm + source[9] * slopeRe);
+  const [ux, uy, uz] = [source[3], source[4], source[5]];
+  addVector(A, ux, uy, uz, waveRe, waveIm);
+  addVector(CURL, y * uz - z * uy, z * ux - x * uz, x * uy - y * ux, currentRe, currentIm);
+  addVector(GRAD, x, y, z, chargeRe, chargeIm);
 }
 
-/** Values and slopes of the four reflected kernels: g, ∂g/∂ρ, ∂g/∂h, each re and im of Gxx, K_Φ, Gzz, ∂Q/∂ρ. */
-interface ReflectedKernels {
-  readonly value: Float64Array;
-  readonly byRho: Float64Array;
-  readonly byHeight: Float64Array;
+function addVector(to: number, x: number, y: number, z: number, re: number, im: number): void {
+  sums[to] += x * re;
+  sums[to + 1] += y * re;
+  sums[to + 2] += z * re;
+  sums[to + 3] += x * im;
+  sums[to + 4] += y * im;
+  sums[to + 5] += z * im;
 }
 
-const kernels: ReflectedKernels = {
-  value: new Float64Array(8),
-  byRho: new Float64Array(8),
-  byHeight: new Float64Array(8),
-};
-const before = new Float64Array(8);
-const after = new Float64Array(8);
-
-function readKernels(table: GroundTable, k0: number, rho: number, h: number): ReflectedKernels {
-  const distance = Math.hypot(rho, h);
-  const step = 0.02 * distance;
-  readGroundTable(kernels.value, table, k0 * rho, k0 * h);
-  readGroundTable(before, table, k0 * (rho - step), k0 * h);
-  readGroundTable(after, table, k0 * (rho + step), k0 * h);
-  for (let q = 0; q < 8; q++) kernels.byRho[q] = (after[q] - before[q]) / (2 * step);
-  const rise = 0.05 * h;
-  readGroundTable(before, table, k0 * rho, k0 * (h - rise));
-  readGroundTable(after, table, k0 * rho, k0 * (h + rise));
-  for (let q = 0; q < 8; q++) kernels.byHeight[q] = (after[q] - before[q]) / (2 * rise);
-  // g = T w, w = e^(−jkR)/R, dw/dR = −(jk + 1/R) w.
-  const wRe = Math.cos(k0 * distance) / distance;
-  const wIm = -Math.sin(k0 * distance) / distance;
-  for (let q = 0; q < 8; q += 2) {
-    const tRe = kernels.value[q];
-    const tIm = kernels.value[q + 1];
-    const fallRe = -tRe / distance + k0 * tIm;
-    const fallIm = -tIm / distance - k0 * tRe;
-    timesInto(kernels.value, q, tRe, tIm, wRe, wIm);
-    const rhoRe = kernels.byRho[q] + (fallRe * rho) / distance;
-    const rhoIm = kernels.byRho[q + 1] + (fallIm * rho) / distance;
-    timesInto(kernels.byRho, q, rhoRe, rhoIm, wRe, wIm);
-    const heightRe = kernels.byHeight[q] + (fallRe * h) / distance;
-    const heightIm = kernels.byHeight[q + 1] + (fallIm * h) / distance;
-    timesInto(kernels.byHeight, q, heightRe, heightIm, wRe, wIm);
-  }
-  return kernels;
-}
-
-function timesInto(out: Float64Array, q: number, aRe: number, aIm: number, bRe: number, bIm: number): void {
-  out[q] = aRe * bRe - aIm * bIm;
-  out[q + 1] = aRe * bIm + aIm * bRe;
-}
-
-function addReflected(sums: FieldSums, source: Source, point: Point, k0: number, table: GroundTable): void {
-  const { u } = source;
-  const dx = point[0] - source.at[0];
-  const dy = point[1] - source.at[1];
-  const rho = Math.hypot(dx, dy);
-  const { value, byRho, byHeight } = readKernels(table, k0, rho, point[2] + source.at[2]);
+function addReflected(point: Point, k0: number, table: GroundTable): void {
+  const dx = point[0] - source[0];
+  const dy = point[1] - source[1];
+  const rho = Math.sqrt(dx * dx + dy * dy);
+  readReflected(kernels, table, k0, rho, point[2] + source[2]);
+  const { value, byRho, byHeight } = kernels;
   const cx = rho > 0 ? dx / rho : 1;
   const cy = rho > 0 ? dy / rho : 0;
-  const level = u[0] * cx + u[1] * cy;
+  const [ux, uy, uz] = [source[3], source[4], source[5]];
+  const [iRe, iIm] = [source[6], source[7]];
+  const level = ux * cx + uy * cy;
+  const side = ux * cy - uy * cx; // level·ρ̂ turns as the azimuth does
   for (let part = 0; part < 2; part++) {
     const [g, k, v, q] = [part, 2 + part, 4 + part, 6 + part];
     const qOverRho = rho > 1e-9 ? value[q] / rho : byRho[q];
     // Slopes of Ax, Ay, Az for a unit source; see the kernels in ground-spectrum.
-    const across = cx * cy * (byRho[q] - qOverRho);
-    const dAxDy = u[0] * cy * byRho[g] - u[2] * across;
-    const dAyDx = u[1] * cx * byRho[g] - u[2] * across;
-    const dAxDz = u[0] * byHeight[g] - u[2] * cx * byHeight[q];
-    const dAyDz = u[1] * byHeight[g] - u[2] * cy * byHeight[q];
-    const side = u[0] * cy - u[1] * cx; // level·ρ̂ turns as the azimuth does
-    const dAzDx = u[2] * cx * byRho[v] + cx * level * byRho[q] + cy * side * qOverRho;
-    const dAzDy = u[2] * cy * byRho[v] + cy * level * byRho[q] - cx * side * qOverRho;
-    const a = [
-      u[0] * value[g] - u[2] * cx * value[q],
-      u[1] * value[g] - u[2] * cy * value[q],
-      u[2] * value[v] + level * value[q],
-    ];
-    const curl = [dAzDy - dAyDz, dAxDz - dAzDx, dAyDx - dAxDy];
-    const grad = [cx * byRho[k], cy * byRho[k], byHeight[k]];
-    addPart(sums.aRe, sums.aIm, a, source.iRe, source.iIm, part);
-    addPart(sums.curlRe, sums.curlIm, curl, source.iRe, source.iIm, part);
-    addPart(sums.gradRe, sums.gradIm, grad, source.slopeRe, source.slopeIm, part);
-  }
-}
-
-/** Adds (re + j im)·values, the values being a real (part 0) or imaginary (part 1) part. */
-function addPart(toRe: Float64Array, toIm: Float64Array, values: number[], re: number, im: number, part: number): void {
-  for (let axis = 0; axis < 3; axis++) {
-    toRe[axis] += part === 0 ? re * values[axis] : -im * values[axis];
-    toIm[axis] += part === 0 ? im * values[axis] : re * values[axis];
+    const across = uz * cx * cy * (byRho[q] - qOverRho);
+    const dAxDy = ux * cy * byRho[g] - across;
+    const dAyDx = uy * cx * byRho[g] - across;
+    const dAxDz = ux * byHeight[g] - uz * cx * byHeight[q];
+    const dAyDz = uy * byHeight[g] - uz * cy * byHeight[q];
+    const dAzDx = uz * cx * byRho[v] + cx * level * byRho[q] + cy * side * qOverRho;
+    const dAzDy = uz * cy * byRho[v] + cy * level * byRho[q] - cx * side * qOverRho;
+    // A real part of a kernel times re + j im of the source, an imaginary part times −im + j re.
+    const [toRe, toIm] = part === 0 ? [iRe, iIm] : [-iIm, iRe];
+    const [chargeRe, chargeIm] = part === 0 ? [source[8], source[9]] : [-source[9], source[8]];
+    const ax = ux * value[g] - uz * cx * value[q];
+    const ay = uy * value[g] - uz * cy * value[q];
+    addVector(A, ax, ay, uz * value[v] + level * value[q], toRe, toIm);
+    addVector(CURL, dAzDy - dAyDz, dAxDz - dAzDx, dAyDx - dAxDy, toRe, toIm);
+    addVector(GRAD, cx * byRho[k], cy * byRho[k], byHeight[k], chargeRe, chargeIm);
   }
 }
 
 /** E = −(jη0/4π)[k0 A + ∇(∫ K I′ dl)/k0], since q/ε0 = (jη0/k0) I′; H = ∇ × A/4π. */
-function assembleField(sums: FieldSums, k0: number): FieldVector {
+function assembleField(k0: number): FieldVector {
   const factor = ETA0 / (4 * Math.PI);
   const eRe = new Float64Array(3);
   const eIm = new Float64Array(3);
   for (let axis = 0; axis < 3; axis++) {
-    eRe[axis] = factor * (k0 * sums.aIm[axis] + sums.gradIm[axis] / k0);
-    eIm[axis] = -factor * (k0 * sums.aRe[axis] + sums.gradRe[axis] / k0);
+    eRe[axis] = factor * (k0 * sums[A + 3 + axis] + sums[GRAD + 3 + axis] / k0);
+    eIm[axis] = -factor * (k0 * sums[A + axis] + sums[GRAD + axis] / k0);
   }
   const over4Pi = (x: number): number => x / (4 * Math.PI);
-  return { eRe, eIm, hRe: sums.curlRe.map(over4Pi), hIm: sums.curlIm.map(over4Pi) };
+  return { eRe, eIm, hRe: sums.slice(CURL, CURL + 3).map(over4Pi), hIm: sums.slice(CURL + 3, CURL + 6).map(over4Pi) };
 }

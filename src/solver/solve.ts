@@ -4,6 +4,7 @@
  */
 import { type Complex, complex, divide, magnitude, multiply } from '../base/complex';
 import { C0 } from '../base/constants';
+import { currentTree } from './current-tree';
 import { type Currents, endCurrents, type FarGround, farField } from './far-field';
 import type { Geometry, PowerShare, Solution } from './geometry';
 import { reachWithPoints } from './ground-cache';
@@ -78,8 +79,10 @@ function fieldsAt(
       ? sharedGround.table(frequencyHz, ground, reachWithPoints(system.mesh, points), kernels.tableProduct)
       : undefined;
   const scaleToRms = Math.sqrt((geometry.powerW ?? 100) / inputW / 2);
+  const tree = currentTree(system.mesh, currents);
+  const surroundings = { k0: (2 * Math.PI * frequencyHz) / C0, ground: ground.kind, table };
   return points.map((point) => {
-    const field = fieldAt(point, system.plan, currents, (2 * Math.PI * frequencyHz) / C0, table);
+    const field = fieldAt(point, tree, surroundings);
     const size = (re: Float64Array, im: Float64Array): number => scaleToRms * Math.hypot(...re, ...im);
     return { point, electricVPerM: size(field.eRe, field.eIm), magneticAPerM: size(field.hRe, field.hIm) };
   });
