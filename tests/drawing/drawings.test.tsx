@@ -1,0 +1,176 @@
+/**
+ * Drawings held against SVG files kept beside this test, which a reviewer can open. A drawing that was changed on purpose is written anew
+ * with `npx vitest run tests/drawing --update`.
+ */
+import type { VNode } from 'preact';
+import { render } from 'preact-render-to-string';
+import { describe, expect, test } from 'vitest';
+import { CoaxRoads, PartAtWork } from '../../src/drawing/coax-roads';
+import { spread } from '../../src/drawing/figures';
+import { Piece, Progress } from '../../src/drawing/pieces';
+import { scaleFor } from '../../src/drawing/scale';
+import { SideView, sideViewScale } from '../../src/drawing/side-view';
+import { siteOf } from '../../src/drawing/site';
+import { Tape } from '../../src/drawing/tape';
+import { TopView } from '../../src/drawing/top-view';
+import { Winding } from '../../src/drawing/winding';
+import type { Layout } from '../../src/geometry/layout';
+
+/** Invented antennas. */
+const layout = (own: Partial<Layout>): Layout => ({
+  radiator: 'straight-wire',
+  fedAt: 'centre',
+  heightM: 8,
+  endHeightM: 8,
+  supportHeightM: 8,
+  radiatorM: 20,
+  feedFraction: 0.5,
+  riseM: 0,
+  furtherPairsM: [],
+  loopShape: 'square',
+  loopPlane: 'upright',
+  wire: { radiusM: 0.001, conductivitySPerM: 5.8e7, insulation: null },
+  returnPath: 'none',
+  radials: null,
+  counterpoisesM: [],
+  shieldAtMidGap: false,
+  coax: {
+    lengthM: 18,
+    shieldRadiusM: 0.0025,
+    route: 'square',
+    runHeightM: 0.1,
+    entryDistanceM: 14,
+    houseEarth: 'mains',
+  },
+  ...own,
+});
+
+const sites: Readonly<Record<string, Partial<Layout>>> = {
+  dipole: {},
+  'inverted-v': { radiator: 'inverted-v', heightM: 9, endHeightM: 3 },
+  'end-fed': { radiator: 'inverted-v', fedAt: 'end', heightM: 1.2, endHeightM: 3, supportHeightM: 8 },
+  'off-centre': {
+    radiator: 'inverted-v',
+    fedAt: 'off-centre',
+    feedFraction: 1 / 3,
+    radiatorM: 39,
+    heightM: 10,
+    endHeightM: 3,
+  },
+  sloper: { radiator: 'sloper', heightM: 7, endHeightM: 2.5, supportHeightM: 12 },
+  vertical: { radiator: 'vertical', fedAt: 'base', radiatorM: 5, heightM: 0.2 },
+  'upright-dipole': { radiator: 'vertical', fedAt: 'centre', radiatorM: 10, heightM: 6 },
+  'inverted-l': { radiator: 'inverted-l', fedAt: 'base', radiatorM: 20, riseM: 9, heightM: 0.2 },
+  'upright-loop': { radiator: 'loop', fedAt: 'side-middle', radiatorM: 42, heightM: 2 },
+  'flat-loop': { radiator: 'loop', fedAt: 'corner', loopPlane: 'flat', radiatorM: 42, heightM: 8 },
+  folded: { radiator: 'folded-wire', fedAt: 'centre' },
+  parallel: { radiator: 'parallel-wires', furtherPairsM: [10] },
+};
+
+const words = { label: 'side view', height: (metres: number) => [`${metres.toFixed(1)} m`, 'feet'] as const };
+
+/** As a file that opens by itself; the app styles drawings by class, so these show shape alone. */
+const file = (drawing: VNode): string =>
+  `${render(drawing).replace('<svg', '<svg xmlns="http://www.w3.org/2000/svg"')}\n`;
+
+const sound = (svg: string): void => {
+  expect(svg).not.toMatch(/NaN|undefined|Infinity/);
+  expect(svg).toMatch(/role="img" aria-label="[^"]+"/);
+};
+
+describe.each(Object.entries(sites))('%s', (name, own) => {
+  const site = siteOf(layout(own), { home: name !== 'end-fed', chokesM: [0.5, 2.1, 13] });
+
+  test('side view', async () => {
+    if (site === null) throw new Error('no shape');
+    const svg = file(<SideView site={site} words={words} id="stripes" />);
+    sound(svg);
+    await expect(svg).toMatchFileSnapshot(`svg/side-${name}.svg`);
+  });
+
+  test('top view', async () => {
+    if (site === null) throw new Error('no shape');
+    const svg = file(<TopView site={site} label="top view" keepOutM={3} id="stripes" />);
+    sound(svg);
+    await expect(svg).toMatchFileSnapshot(`svg/top-${name}.svg`);
+  });
+});
+
+test('an antenna of no known shape has no site', () => {
+  expect(siteOf(layout({ radiator: 'other' }), { home: true, chokesM: [] })).toBeNull();
+});
+
+test('a choke of the side view stands as far along the coax as it was told', () => {
+  const site = siteOf(layout({}), { home: true, chokesM: [3] });
+  expect(site?.chokes[0].point[2]).toBeCloseTo(5, 6); // 3 m down from a feed point at 8 m
+});
+
+test('drawings are to scale: one square is as many metres as it says', () => {
+  const site = siteOf(layout({}), { home: true, chokesM: [] });
+  if (site === null) throw new Error('no shape');
+  const { pixelsPerM, squareM } = sideViewScale(site);
+  const svg = render(<SideView site={site} words={words} id="stripes" />);
+  const [, first, second] = /class="q" d="M([\d.]+) 0V[\d.]+M([\d.]+) 0/.exec(svg) ?? [];
+  expect(Number(second) - Number(first)).toBeCloseTo(squareM * pixelsPerM, 0);
+});
+
+test.each([
+  [30, 10, 300, 200, 10],
+  [10, 40, 300, 200, 5],
+])('%f by %f metres fit into %i by %i pixels', (wide, high, widthPx, heightPx, pixelsPerM) => {
+  expect(scaleFor(wide, high, widthPx, heightPx).pixelsPerM).toBeCloseTo(pixelsPerM, 9);
+});
+
+const strands = (svg: string): number => (svg.match(/stroke="var\(--tag\)"/g) ?? []).length;
+
+test.each([
+  { name: 'choke-12', turns: 12, conductor: 'coax' },
+  { name: 'choke-17', turns: 17, conductor: 'coax' },
+  { name: 'transformer-21', turns: 21, conductor: 'wire', tapAt: 3 },
+  { name: 'transformer-4to1', turns: 9, conductor: 'wire', pairedTurns: 9 },
+] as const)('$name has as many strands as turns to wind', async ({ name, ...winding }) => {
+  const svg = file(<Winding {...winding} label={name} />);
+  sound(svg);
+  expect(strands(svg)).toBe(winding.turns);
+  await expect(svg).toMatchFileSnapshot(`svg/${name}.svg`);
+});
+
+test('a second wire is drawn hollow beside as many turns as it has', () => {
+  const svg = render(<Winding turns={9} conductor="wire" pairedTurns={4} label="two" />);
+  expect(svg.match(/stroke="var\(--paper\)"/g)).toHaveLength(4);
+});
+
+test.each([
+  ['progress', <Progress count={5} now={1} label="piece 2 of 5" />],
+  ['piece', <Piece lengthM={20.6} marksM={[0.15, 20]} rope={false} words={['mark', 'mark']} label="wire" />],
+  ['roads-open', <CoaxRoads outsideShare={0.6} choke={null} wire="wire" radio="radio" label="open" />],
+  ['roads-choked', <CoaxRoads outsideShare={0.05} choke="choke" wire="wire" radio="radio" label="choked" />],
+  ['part-transformer', <PartAtWork kind="transformer" name="49:1" left="2,450" right="50" label="part" />],
+  ['part-choke', <PartAtWork kind="choke" name="1:1" left="" right="" label="part" />],
+  [
+    'tape',
+    <Tape
+      band={{ lowMHz: 7, highMHz: 7.2, name: '40 m' }}
+      marks={[
+        { atMHz: 6.78, kind: 'was', words: ['10:45', '6.780'] },
+        { atMHz: 6.88, kind: 'now', words: ['now', '6.880'] },
+        { atMHz: 7.1, kind: 'aim', words: ['aim', '7.100'] },
+      ]}
+      label="tape"
+    />,
+  ],
+])('%s', async (name, drawing) => {
+  const svg = file(drawing);
+  sound(svg);
+  await expect(svg).toMatchFileSnapshot(`svg/${name}.svg`);
+});
+
+test('places too near each other are pushed apart, in their order and inside the drawing', () => {
+  const spots = spread([10, 12, 300, 11], 26, 13, 311);
+  const sorted = [...spots].sort((a, b) => a - b);
+  for (let i = 1; i < sorted.length; i++) expect(sorted[i] - sorted[i - 1]).toBeGreaterThanOrEqual(26 - 1e-9);
+  expect(Math.min(...spots)).toBeGreaterThanOrEqual(13);
+  expect(Math.max(...spots)).toBeLessThanOrEqual(311);
+  expect(spots[0]).toBeLessThan(spots[3]);
+  expect(spots[3]).toBeLessThan(spots[1]);
+});
