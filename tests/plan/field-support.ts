@@ -1,0 +1,74 @@
+/** The field solver in this thread, and layouts of our own choke computations, for the tests of the study. */
+import type { Layout } from '../../src/geometry/layout';
+import { fieldSite, geometryOf, type PlacedChoke } from '../../src/plan/field/field-site';
+import type { FieldInstrument } from '../../src/plan/field/instrument';
+import { operate } from '../../src/plan/field/shield-currents';
+import { withLoads } from '../../src/solver/prepared';
+import { solve } from '../../src/solver/solve';
+import { prepare } from '../../src/solver/sweep';
+
+export const instrument: FieldInstrument = {
+  prepare: async (geometry, frequenciesHz) => prepare(geometry, frequenciesHz),
+  solve: async (geometry) => solve(geometry),
+  withLoads,
+};
+
+/** A half-wave at 9 m with coax at a right angle, down to 0.1 m and along it for `runM`, up to 1 m, 4 m indoors. */
+export function siteLayout(runM: number, more: Partial<Layout> = {}): Layout {
+  const heightM = more.heightM ?? 9;
+  const entryDistanceM = heightM - 0.1 + runM + 0.9;
+  return {
+    radiator: 'straight-wire',
+    fedAt: 'centre',
+    heightM,
+    endHeightM: heightM,
+    supportHeightM: heightM,
+    radiatorM: 20.2,
+    feedFraction: 0.5,
+    riseM: 8,
+    furtherPairsM: [],
+    loopShape: 'square',
+    loopPlane: 'upright',
+    wire: { radiusM: 0.001, conductivitySPerM: 5.8e7, insulation: null },
+    returnPath: 'none',
+    radials: null,
+    counterpoisesM: [],
+    shieldAtMidGap: false,
+    ...more,
+    coax: {
+      lengthM: entryDistanceM + 4,
+      shieldRadiusM: 0.0025,
+      route: 'square',
+      runHeightM: 0.1,
+      entryDistanceM,
+      houseEarth: 'mains',
+      ...more.coax,
+    },
+  };
+}
+
+export const HOUSE_ENDS = ['open', 'mains', 'earth', 'both'] as const;
+
+/** Entry current, mA per 100 W, for each set of chokes on one layout. */
+export async function entryMa(
+  layout: Layout,
+  mhz: number,
+  sets: readonly (readonly PlacedChoke[])[],
+): Promise<readonly number[]> {
+  const places = sets.flatMap((set) => set.map(({ distanceM }) => distanceM));
+  const site = fieldSite(layout, 'average', places);
+  if (site === null) throw new Error('no shape');
+  const prepared = await instrument.prepare(geometryOf(site, mhz), Float64Array.of(mhz * 1e6));
+  return sets.map((set) => operate(instrument, site, prepared, set).shield?.entryMa ?? Number.NaN);
+}
+
+export const resistive = (distanceM: number, ohm: number): PlacedChoke => ({ distanceM, z: { re: ohm, im: 0 } });
+
+export const worstAndMedian = (values: readonly number[]): readonly [number, number] => {
+  const sorted = [...values].sort((a, b) => a - b);
+  const middle = sorted.length / 2;
+  const median = ((sorted[Math.floor(middle - 0.5)] ?? 0) + (sorted[Math.ceil(middle - 0.5)] ?? 0)) / 2;
+  return [sorted.at(-1) ?? 0, median];
+};
+
+export const decibels = (ratio: number): number => 20 * Math.log10(ratio);
