@@ -26,10 +26,13 @@ export function legPlusLineClearance(facts: Facts, radiatorM: number, lineM: num
 
 const lineLengthOf = (facts: Facts): number => (facts.lineKind === 'open-wire' ? facts.settled.feedLineLengthM : 0);
 
+/** Both legs together, m. */
+export const shortestDoubletM = ({ bands: [lowest] }: Facts): number => SHORTEST * lowest.wavelengthM;
+
 /** Longest doublet within the span that is comfortably clear on every band; where none is, the clearest. */
 export function doubletLength(facts: Facts): Dimension {
   const [lowest] = facts.bands;
-  const shortestM = SHORTEST * lowest.wavelengthM;
+  const shortestM = shortestDoubletM(facts);
   const longestM = Math.min(LONGEST * lowest.wavelengthM, facts.settled.spanM ?? Number.POSITIVE_INFINITY);
   const lineM = lineLengthOf(facts);
   let best = { metres: longestM, clearance: legPlusLineClearance(facts, longestM, lineM) };

@@ -20,6 +20,7 @@ import { partsOf } from '../advice/parts';
 import { stepsOf } from '../advice/steps';
 import { verdictsOf } from '../advice/verdicts';
 import { noSuchFeedPoint } from '../advice/warnings/feed-point';
+import { frequencyRefusals } from '../advice/warnings/frequency';
 import { warningsOf } from '../advice/warnings/warnings-of';
 import type { Answers } from '../design/answers';
 import { systemName } from '../words/en/names';
@@ -58,6 +59,10 @@ export function makePlan(answers: Answers, options: PlanOptions = {}): Plan {
   if (answers.radiator === undefined) return whichAntenna(answers, speaker, designer);
   const facts = factsOf(answers);
   if (isNoSystem(facts)) return { ...emptyPlan(), warnings: stateWarnings([noSuchFeedPoint(facts)], speaker) };
+  const refusals = frequencyRefusals(facts);
+  if (refusals.length > 0) {
+    return { ...emptyPlan(), system: facts.system, needs: needsOf(facts), warnings: stateWarnings(refusals, speaker) };
+  }
   return planOf(facts, speaker, options.field, designer);
 }
 
@@ -101,7 +106,7 @@ function widestKeepOutM(exposure: readonly Exposure[]): number | null {
   return distances.includes(null) ? null : Math.max(...distances.map((metres) => metres ?? 0));
 }
 
-function summaryData({ system, settled }: Facts, { radiator }: Dimensions, chain: readonly Link[]): Data {
+function summaryData({ system, settled, lineKind }: Facts, { radiator }: Dimensions, chain: readonly Link[]): Data {
   const transformer = chain.find(({ device, at }) => device === 'transformer' && at === 'feed-point');
   const chokes = chain.filter(({ device }) => device === 'choke');
   const antenna = chokes.find(({ at }) => at === 'feed-point' || at === 'along-line');
@@ -114,8 +119,9 @@ function summaryData({ system, settled }: Facts, { radiator }: Dimensions, chain
     transformerKind: transformer?.kind ?? '',
     tunerAtFeedPoint: chain.some(({ device, at }) => device === 'tuner' && at === 'feed-point'),
     ...(antenna?.distanceM == null ? {} : { feedChokeM: antenna.distanceM }),
-    entryChoke: chokes.some(({ at }) => at === 'building-entry'),
-    radioChoke: chokes.some(({ at }) => at === 'radio'),
+    lineEndChoke: lineKind === 'open-wire' && chokes.some(({ distanceM }) => distanceM === settled.feedLineLengthM),
+    entryChoke: lineKind === 'coax' && chokes.some(({ at }) => at === 'building-entry'),
+    radioChoke: lineKind === 'coax' && chokes.some(({ at }) => at === 'radio'),
   };
 }
 

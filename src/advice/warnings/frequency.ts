@@ -15,7 +15,7 @@ import { mostGainDbi } from '../antenna-gain';
 import type { BandFacts, Facts } from '../facts';
 import type { Warning } from '../finding';
 import { nearestHalfWave } from '../near-half-wave';
-import { type Judged, type Rule, warn } from './warning';
+import { type Rule, warn } from './warning';
 
 const looksLikeKhz = (frequencyMHz: number): boolean => bandOf(frequencyMHz / 1000) !== undefined;
 const looksLikeHz = (frequencyMHz: number): boolean => bandOf(frequencyMHz / 1e6) !== undefined;
@@ -62,9 +62,20 @@ const FEET_MATCH = 0.03;
 const NO_MATCH = 0.08;
 const TOO_LONG_FOR_SPAN = 2.5;
 
-export const unitDoubt: Rule = (judged) => [...frequencyDoubts(judged), ...wireDoubt(judged), ...heightDoubts(judged)];
+export const unitDoubt: Rule = ({ facts }) => [...frequencyDoubts(facts), ...wireDoubt(facts), ...heightDoubts(facts)];
 
-function frequencyDoubts({ facts }: Judged): Warning[] {
+/** Frequencies at which nothing of a wire antenna is worked out, MHz: below and above every band. */
+const LOWEST_MHZ = 1;
+const HIGHEST_MHZ = 60;
+
+/** Why nothing can be worked out before a frequency is settled; empty when every frequency is one that wire antennas are cut for. */
+export function frequencyRefusals(facts: Facts): readonly Warning[] {
+  const astray = ({ focusMHz }: BandFacts): boolean => focusMHz < LOWEST_MHZ || focusMHz > HIGHEST_MHZ;
+  if (!facts.bands.some(astray)) return [];
+  return [...frequencyDoubts(facts), ...facts.bands.filter(astray).flatMap((at) => outside(facts, at))];
+}
+
+function frequencyDoubts(facts: Facts): Warning[] {
   return facts.bands.flatMap(({ band, focusMHz, edgesMHz }) => {
     const scale = looksLikeKhz(focusMHz) ? 1000 : looksLikeHz(focusMHz) ? 1e6 : null;
     if (scale === null) return [];
@@ -86,7 +97,7 @@ const quarterSystems: readonly System[] = ['quarter-wave-vertical', 'inverted-l'
 const natural = (system: System): number =>
   quarterSystems.includes(system) ? 0.5 : system === 'full-wave-loop' ? 2 : 1;
 
-function wireDoubt({ facts }: Judged): Warning[] {
+function wireDoubt(facts: Facts): Warning[] {
   const { wireLengthM, lengthChoice, spanM } = facts.settled;
   if (wireLengthM === null || lengthChoice !== 'fixed') return [];
   const feetM = wireLengthM * METRES_PER_FOOT;
@@ -107,7 +118,7 @@ function wireDoubt({ facts }: Judged): Warning[] {
   ];
 }
 
-function heightDoubts({ facts }: Judged): Warning[] {
+function heightDoubts(facts: Facts): Warning[] {
   const { heightM, endHeightM, supportHeightM } = facts.settled;
   const tallest = Math.max(heightM, endHeightM, supportHeightM);
   if (tallest <= TALLEST_M) return [];

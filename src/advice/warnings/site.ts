@@ -1,10 +1,9 @@
 /** Room, height and wire: what the place does to the antenna. */
-import { bandCentreMHz, bandIds } from '../../catalog/bands';
 import type { System } from '../../design/choices';
-import { nthHalfWaveM } from '../../physics/lengths';
+import { shortestDoubletM } from '../doublet';
 import { codeAwg } from '../wire-code';
 import { heightOf } from '../wire-height';
-import { listed, type Rule, warn } from './warning';
+import { listed, type Rule, type Way, warn } from './warning';
 
 /** Rounding of what people type: 1 cm. */
 const SLACK_M = 0.01;
@@ -12,18 +11,21 @@ const SLACK_M = 0.01;
 const HANGING = 1 / 3;
 
 export const doesNotFit: Rule = ({ facts, dimensions }) => {
-  const { spanM, radiator, region, country } = facts.settled;
+  const { spanM, radiator } = facts.settled;
   const { runM } = dimensions;
   if (spanM === null || runM <= spanM + SLACK_M) return [];
   const data = { lowestBand: facts.bands[0].band, neededM: runM, spanM, shortM: runM - spanM };
   const hangs = runM * (1 - HANGING) <= spanM && radiator !== 'loop';
-  const kw = facts.wire.velocityFactor.value;
-  const fits = bandIds.find((band) => nthHalfWaveM(1, bandCentreMHz(band, region, country ?? undefined), kw) <= spanM);
+  const [lowest] = facts.bands;
+  const fits = facts.bands.find(({ focusMHz }) => (runM * lowest.focusMHz) / focusMHz <= spanM)?.band;
+  const shortestM = shortestDoubletM(facts);
+  const shorter: Way =
+    facts.system === 'open-wire-doublet' && shortestM <= spanM ? ['cut-doublet', { shortestM }] : 'shorter-with-tuner';
   return [
     warn('does-not-fit', data, [
       ...(hangs ? ([['bend-ends', { hangM: (runM - spanM) / 2 }]] as const) : []),
       ...(radiator === 'straight-wire' ? ['inverted-v'] : []),
-      'shorter-with-tuner',
+      shorter,
       ...(fits === undefined ? [] : ([['higher-band', { band: fits }]] as const)),
       ['longer-span', { neededM: runM }],
     ]),

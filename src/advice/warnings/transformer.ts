@@ -6,7 +6,7 @@ import { throughIdeal } from '../../physics/transformer';
 import type { Warning } from '../finding';
 import { keyedAverageW } from '../heating-power';
 import { SYSTEM_OHM } from '../line-run';
-import { needsOf } from '../needs';
+import { needsOf, twinLeadMeetsCoax } from '../needs';
 import { type Judged, type Rule, warn } from './warning';
 
 /** Ratios within this factor of the needed one still fit: 49, 56 and 64; 4 and 6. */
@@ -29,7 +29,7 @@ export const wrongTransformer: Rule = (judged) => {
   });
 };
 
-/** The SWR on the band that suits the part best: what is wrong there is wrong everywhere. */
+/** The SWR on the lowest band that anything is known of. */
 function mismatch({ bands }: Judged, part: number, ratio: number, needed: number): Warning {
   const seen = bands.flatMap(({ band, feedPoint }) => {
     if (feedPoint === null) return [];
@@ -100,11 +100,14 @@ const holdsOneToOne = (part: PartOnHand): boolean =>
   part.part === 'beads' ||
   (part.part === 'transformer' && part.ratio === 1 && part.kind === 'current');
 
-/** A radio's own socket, with or without its built-in tuner, is a coax socket; a wide tuner is planned with a choke before it. */
+/**
+ * A radio's own socket, with or without its built-in tuner, is a coax socket; a wide tuner is planned with a choke before it, and 300 Ω line
+ * that matches a folded dipole with transformer and choke.
+ */
 export const openWireNeedsChoke: Rule = ({ facts }) => {
   const { shackEnd, onHand } = facts.settled;
   if (facts.lineKind !== 'open-wire' || (shackEnd !== 'radio' && shackEnd !== 'radio-tuner')) return [];
-  if (onHand.some(holdsOneToOne)) return [];
+  if (twinLeadMeetsCoax(facts) || onHand.some(holdsOneToOne)) return [];
   return [
     warn('open-wire-needs-choke', { line: facts.settled.feedLine, shackEnd }, [
       'choke-and-tuner',

@@ -1,4 +1,5 @@
 /** Warnings about chokes and the feed line. */
+import { placeNames } from './devices';
 import { coreName } from './names';
 import { say, type WarningWords } from './warning-message';
 
@@ -6,7 +7,7 @@ type D = Readonly<Record<string, number | string | boolean>>;
 
 const kinds: Readonly<Record<string, string>> = { choke: 'choke', beads: 'string of beads', coil: 'coil of coax' };
 const owned = (d: D): string => kinds[String(d.partKind)] ?? 'choke';
-const moreOhms = 'Give the choke more ohms: 10 kΩ takes about half the heat of 5 kΩ, and 1 kΩ about twice.';
+const moreOhms = 'Give the choke more ohms: 10 kΩ takes two fifths to a half off the heat of 5 kΩ, and 1 kΩ doubles it.';
 const usePlanned = 'Build or buy the one in this plan.';
 
 const over = (what: string, why: string): WarningWords => ({
@@ -23,9 +24,9 @@ const over = (what: string, why: string): WarningWords => ({
 export const lineWarnings = {
   'choke-at-voltage-maximum': {
     text: (d, f) =>
-      `Hard work for the choke ${Number(d.distanceM) < 0.01 ? 'at the feed point' : `${say.length(d, f, 'distanceM')} down the coax`}: about ${say.number(d, f, 'voltageV')} V and ${say.watts(d, f, 'heatW')} of heat on ${say.band(d)} while keyed at ${say.watts(d, f, 'powerW')}.`,
+      `Hard work for the choke ${Number(d.distanceM) < 0.01 ? 'at the feed point' : `${say.length(d, f, 'distanceM')} down the coax`}: about ${say.number(d, f, 'voltageV')} V and ${say.watts(d, f, 'heatW')} of heat on ${say.band(d)} at ${say.watts(d, f, 'powerW')} in this mode.`,
     why: (d, f) =>
-      `Here the outside of the coax stands at high voltage. A choke must have ${say.ohms(d, f, 'ohm')} or more and stand that heat. From our own field solutions, within a quarter.`,
+      `Here the outside of the coax stands at high voltage. A choke must have ${say.ohms(d, f, 'ohm')} or more and stand that heat; the one in this plan has ${say.ohms(d, f, 'hasOhm')} on that band. From our own field solutions, within a quarter.`,
     waysOut: {
       'more-ohms': moreOhms,
       'choke-further': (d, f) =>
@@ -65,14 +66,27 @@ export const lineWarnings = {
   },
   'core-heat': {
     text: (d, f) =>
-      `The choke's core would get too hot on ${say.band(d)}: ${say.watts(d, f, 'heatW')} of heat, ${say.number(d, f, 'riseK')} °C above the air.`,
+      `The ${d.device === 'choke' ? 'choke' : 'transformer'}${Number(d.count) > 1 ? '’s cores' : '’s core'} would get too hot on ${say.band(d)}: ${say.watts(d, f, 'heatW')} of heat, ${say.number(d, f, 'riseK')} °C above the air.`,
     why: (d, f) =>
-      `${d.count} × ${coreName(String(d.core))} gives off ${say.watts(d, f, 'limitW')} for 40 °C of rise in free air, half that in a closed box in the sun. Full power may be keyed ${f.number(Math.min(100, Number(d.dutyPercent)), 2)} % of the time. Heat within a quarter, from our own field solutions.`,
+      `${d.count} × ${coreName(String(d.core))} ${d.isClosed === true ? 'in a closed box in the sun' : 'in free air'}, and ${say.number(d, f, 'limitK')} °C is what to keep to. Full power may be keyed ${f.number(Math.min(100, Number(d.dutyPercent)), 2)} % of the time.${Number(d.swr) > 2 ? ` SWR ${say.number(d, f, 'swr')} at the feed point drives it harder than its match would.` : ''} Heat within a quarter, rings within a fifth and more.`,
     waysOut: {
-      'more-cores': 'Stack more rings, or use larger ones, in a vented box.',
-      'more-ohms': moreOhms,
       'less-power': (d, f) => `Key ${say.watts(d, f, 'mostW')} at most without pause.`,
+      'more-ohms': moreOhms,
+      'lower-swr': 'Bring the SWR down at the antenna on this band, or leave the band out.',
+      'cooler-box': 'Choose another ring from the list, or a box with holes, in the shade.',
       'shorter-overs': 'Or send shorter and let it cool; stop when the SWR begins to climb.',
+    },
+  },
+  'planned-choke-too-small': {
+    text: (d, f) =>
+      `No choke of the list reaches what is needed ${placeNames[String(d.at)] ?? ''} on ${say.band(d)}: ${say.ohms(d, f, 'ohm')}, and ${say.ohms(d, f, 'neededOhm')} is needed.`,
+    why: (d) =>
+      d.isReactive === true
+        ? 'Mostly reactance there, and such a choke can resonate with the cable.'
+        : 'One winding that is good on the low bands is past its own resonance on the high ones.',
+    waysOut: {
+      'two-in-series': 'Put a second one of the same in series.',
+      'fewer-bands': 'Or leave out the lowest or the highest band.',
     },
   },
   'line-under-wire': {
@@ -122,7 +136,7 @@ export const lineWarnings = {
     text: (d, f) =>
       `SWR ${say.number(d, f, 'swr')} at the radio on ${say.band(d)} is no proof: at the feed point it is ${say.swr(d, f, 'feedSwr')}.`,
     why: (d, f) =>
-      `${say.number(d, f, 'lossDb')} dB of line loss hides the rest: what comes back is used up on the way. A dummy load reads 1 too.`,
+      `${say.number(d, f, 'lossDb')} dB of loss hides the rest, ${say.number(d, f, 'lineDb')} dB in the line and ${say.number(d, f, 'deviceDb')} dB in transformer and chokes: what comes back is used up on the way. A dummy load reads 1 too.`,
     waysOut: {
       'measure-at-feed-point': 'Measure at the feed point, or take the loss off.',
       'compare-signals': 'Judge by signals heard and reports, not by this reading.',
