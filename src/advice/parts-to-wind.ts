@@ -57,7 +57,7 @@ function wound(link: Link, build: BuildFinding, drawer: Drawer, { settled }: Fac
   const parts: Part[] = [];
   if (build.core !== null) {
     const count = build.count ?? 1;
-    const or = ringSubstitute(link, build.core);
+    const or = ringSubstitute(link);
     parts.push(electrical(say('ring', { core: build.core }), count, { have: drawer.takeRings(build.core, count), or }));
   }
   if (build.conductor !== null && build.conductorLengthM !== null) {
@@ -79,10 +79,17 @@ function wound(link: Link, build: BuildFinding, drawer: Drawer, { settled }: Fac
 
 const capacitorData = (capacitorPf: number, powerW: number): Data => ({ capacitorPf, kilovolts: powerW > 200 ? 3 : 1 });
 
-/** Mix 31 and 43 stand in for each other, within the bands each is good for. */
-function ringSubstitute({ device }: Link, core: string): Said {
-  if (device === 'choke') return say(core.endsWith('-31') ? 'or-mix-43' : 'or-mix-31');
-  return say(core.endsWith('-43') ? 'or-mix-52' : 'or-mix-43-transformer');
+/** The first other mix that meets the need as well, with its rings and turns. */
+function ringSubstitute({ alternatives }: Link): Said {
+  const other = alternatives.find(({ id, isEnough, isPlanned }) => id.startsWith('mix-') && isEnough && !isPlanned);
+  if (other === undefined) return say('no-substitute');
+  const { core, count, turns, secondaryTurns } = other.build;
+  return say('or-other-ring', {
+    core: core ?? '',
+    count: count ?? 1,
+    turns: turns ?? 0,
+    secondaryTurns: secondaryTurns ?? 0,
+  });
 }
 
 function arresterParts({ lineKind }: Facts, link: Link): Part[] {

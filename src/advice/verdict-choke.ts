@@ -6,7 +6,7 @@ import { type CoaxId, coaxIds } from '../catalog/lines';
 import type { PartOnHand } from '../design/answers';
 import { reactiveMinimumOhm } from './chain/choke-minimum';
 import type { Facts } from './facts';
-import type { Link } from './finding';
+import type { BuildFinding, Link } from './finding';
 import { keyedAverageW } from './heating-power';
 import { beadsOnHand, chokeOnHand, coaxTurnsThatFit, coilOnHand, type Impedance } from './part-impedance';
 import { type Judged, judged } from './verdict-codes';
@@ -71,19 +71,26 @@ const THIN_COAX_W = 50;
 const MOST_TURNS = 20;
 const FEWEST_TURNS = 3;
 
-/** A bare core is worth what can be wound on it: the transformer of the chain first, else the best choke. */
+/** A bare core is worth what can be wound on it: what the plan winds on it first, else the best choke. */
 export function judgeCore(part: Core, facts: Facts, chain: readonly Link[]): Judged {
-  const transformer = chain.find(({ device, build }) => device === 'transformer' && build !== null)?.build ?? null;
-  if (transformer !== null && transformer.core === part.core && part.count >= (transformer.count ?? 1))
-    return judged('fits', 'core-for-transformer', {
-      core: part.core,
-      count: transformer.count ?? 1,
-      turns: transformer.turns ?? 0,
-      secondaryTurns: transformer.secondaryTurns ?? 0,
-    });
+  const users = chain.filter(({ build }) => build?.core === part.core);
+  const user = users.find(({ build }) => part.count >= (build?.count ?? 1)) ?? users[0];
+  if (user?.build != null) return judgePlanned(part, user, user.build);
   return chokesIn(chain).length === 0
     ? judged('wrong', 'core-not-here', { core: part.core })
     : judgeCoreAsChoke(part, facts, chain);
+}
+
+function judgePlanned(part: Core, { device, at }: Link, build: BuildFinding): Judged {
+  const data = { core: part.core, at, count: build.count ?? 1, turns: build.turns ?? 0 };
+  if (part.count < data.count) return judged('fits', 'core-is-part', { ...data, device, have: part.count });
+  if (device === 'transformer')
+    return judged('fits', 'core-for-transformer', { ...data, secondaryTurns: build.secondaryTurns ?? 0 });
+  return judged('fits', 'core-for-planned-choke', {
+    ...data,
+    secondTurns: build.secondaryTurns ?? 0,
+    line: build.conductor ?? '',
+  });
 }
 
 function judgeCoreAsChoke(part: Core, facts: Facts, chain: readonly Link[]): Judged {

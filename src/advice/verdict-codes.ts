@@ -28,6 +28,8 @@ export const verdictCodes = [
   'choke-turns',
   'choke-of-open-line',
   'core-for-transformer',
+  'core-for-planned-choke',
+  'core-is-part',
   'core-for-choke',
   'core-for-first-choke',
   'core-for-other-choke',

@@ -1,9 +1,9 @@
 /** Facts, dimensions and chain of one antenna, as the plan's author puts them together. */
-import { chainOf } from '../../src/advice/chain/chain';
 import { type Dimensions, dimensionsOf } from '../../src/advice/dimensions';
 import { type Facts, factsOf, isNoSystem } from '../../src/advice/facts';
 import type { Link } from '../../src/advice/finding';
 import type { Answers } from '../../src/design/answers';
+import { designedChain } from './designed-chain';
 
 export interface PlanParts {
   readonly facts: Facts;
@@ -15,7 +15,7 @@ export function partsOf(answers: Answers): PlanParts {
   const facts = factsOf(answers);
   if (isNoSystem(facts)) throw new Error(`no such feed point: ${answers.radiator} ${answers.fedAt}`);
   const dimensions = dimensionsOf(facts);
-  return { facts, dimensions, chain: chainOf(facts, dimensions) };
+  return { facts, dimensions, chain: designedChain(facts, dimensions) };
 }
 
 export const chokesOf = (chain: readonly Link[]): Link[] => chain.filter(({ device }) => device === 'choke');

@@ -4,7 +4,6 @@
  */
 import { describe, expect, test } from 'vitest';
 import { bandsOf } from '../../src/advice/bands';
-import { chainOf } from '../../src/advice/chain/chain';
 import { dimensionsOf } from '../../src/advice/dimensions';
 import { factsOf, isNoSystem } from '../../src/advice/facts';
 import type { Warning } from '../../src/advice/finding';
@@ -15,13 +14,14 @@ import type { Answers } from '../../src/design/answers';
 import { warningWords } from '../../src/words/en/warnings';
 import { createFormat } from '../../src/words/format';
 import { render } from '../../src/words/message';
+import { designedChain } from './designed-chain';
 import { powerLineCaution } from './power-line-caution';
 
 function warningsFor(answers: Answers): Warning[] {
   const facts = factsOf(answers);
   if (isNoSystem(facts)) return [noSuchFeedPoint(facts)];
   const dimensions = dimensionsOf(facts);
-  const chain = chainOf(facts, dimensions);
+  const chain = designedChain(facts, dimensions);
   const cautions = [powerLineCaution(facts, dimensions)];
   return warningsOf(facts, dimensions, chain, bandsOf(facts, dimensions, chain), { cautions });
 }

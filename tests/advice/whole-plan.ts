@@ -1,13 +1,13 @@
 /** Everything that is cut, bought, done and heeded for one antenna. */
 
 import { cautionsOf } from '../../src/advice/cautions';
-import { chainOf } from '../../src/advice/chain/chain';
 import { cutsOf } from '../../src/advice/cuts';
 import { dimensionsOf } from '../../src/advice/dimensions';
 import { factsOf, isNoSystem } from '../../src/advice/facts';
 import { partsOf } from '../../src/advice/parts';
 import { stepsOf } from '../../src/advice/steps';
 import type { Answers } from '../../src/design/answers';
+import { designedChain } from './designed-chain';
 
 export type GivenAnswers = Partial<Answers>;
 
@@ -17,7 +17,7 @@ export function wholePlan(given: GivenAnswers, keepOutM: number | null = 4) {
   const facts = factsOf(answers);
   if (isNoSystem(facts)) throw new Error(`no such feed point: ${answers.radiator} ${answers.fedAt}`);
   const dimensions = dimensionsOf(facts);
-  const chain = chainOf(facts, dimensions);
+  const chain = designedChain(facts, dimensions);
   const cuts = cutsOf(facts, dimensions, chain);
   const parts = partsOf(facts, dimensions, chain, cuts);
   const cautions = cautionsOf(facts, dimensions, cuts, keepOutM);

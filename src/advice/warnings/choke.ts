@@ -1,22 +1,18 @@
 /** Chokes: what the planned one must stand, and what those on hand can do there. */
-import { complex, magnitude } from '../../base/complex';
+import { magnitude } from '../../base/complex';
 import { beadForCable } from '../../catalog/beads';
 import { coreOf } from '../../catalog/cores';
 import { type CoaxId, coaxIds } from '../../catalog/lines';
 import type { PartOnHand } from '../../design/answers';
 import { closeWound } from '../../physics/air-coil';
-import { chokeDuty } from '../../physics/choke';
 import { evaluateBeads, evaluateChoke, evaluateCoil } from '../../physics/choke-evaluate';
 import type { ChokeNeed, ChokeResult } from '../../physics/choke-need';
-import { heatForRiseW, RISE_LIMIT_K, temperatureRiseK } from '../../physics/core-heat';
-import { stackSurfaceM2 } from '../../physics/toroid';
+import { RISE_LIMIT_K } from '../../physics/core-heat';
 import { coaxToWind } from '../../physics/wound-conductor';
 import { antennaChokeOhm, reactiveMinimumOhm } from '../chain/choke-minimum';
 import { chokeSource } from '../choke-source';
-import type { BandFacts } from '../facts';
 import { fieldOf } from '../field-facts';
 import type { Link, Warning } from '../finding';
-import { keyedAverageW } from '../heating-power';
 import { type Judged, type Rule, type Way, warn } from './warning';
 
 /** Shield voltage that asks for a choke made for it, V rms. A well-made ring choke stands it; a small one heats. House position. */
@@ -26,74 +22,37 @@ const HIGH_VOLTAGE_V = 250;
 const antennaChoke = ({ facts, chain }: Judged): Link | undefined =>
   facts.lineKind === 'coax' ? chain.find(({ device }) => device === 'choke') : undefined;
 
-interface Duty {
-  readonly at: BandFacts;
-  readonly voltageV: number;
-  readonly heatW: number;
-}
-
-/** Duty of a resistive choke of `ohm` at the plan's place on each band, at full power while keyed. */
-function duties({ facts, dimensions, field }: Judged, ohm: number): readonly Duty[] {
-  return facts.bands.map((at) => {
-    const source = chokeSource(facts, dimensions, at, facts.settled.powerW, fieldOf(field, at.band).chokeSource);
-    const { voltageV, heatW } = chokeDuty(complex(ohm), source);
-    return { at, voltageV, heatW };
-  });
-}
-
 const worst = <T>(list: readonly T[], of: (item: T) => number): T | undefined =>
   list.reduce<T | undefined>((most, item) => (most === undefined || of(item) > of(most) ? item : most), undefined);
 
+/** The planned choke nearest to the antenna, by what it has and what drives it there. */
 export const chokeAtVoltageMaximum: Rule = (judged) => {
   const choke = antennaChoke(judged);
-  if (choke === undefined) return [];
-  const ohm = choke.minimumOhm ?? antennaChokeOhm(judged.facts);
-  const most = worst(duties(judged, ohm), ({ voltageV }) => voltageV);
-  if (most === undefined || most.voltageV < HIGH_VOLTAGE_V) return [];
-  const { at, voltageV, heatW } = most;
+  const most = worst(choke?.figures?.bands ?? [], ({ voltageV }) => voltageV ?? 0);
+  if (choke === undefined || most?.voltageV == null || most.voltageV < HIGH_VOLTAGE_V) return [];
+  const { settled, system, bands } = judged.facts;
   const data = {
-    band: at.band,
-    voltageV,
-    heatW,
-    ohm,
-    powerW: judged.facts.settled.powerW,
+    band: most.band,
+    voltageV: most.voltageV,
+    heatW: most.heatW ?? 0,
+    ohm: choke.minimumOhm ?? 0,
+    hasOhm: most.ohm?.nominal ?? 0,
+    powerW: settled.powerW,
     distanceM: choke.distanceM ?? 0,
   };
   const further: readonly Way[] =
-    judged.facts.system === 'end-fed-half-wave'
-      ? [['choke-further', { distanceM: 0.1 * judged.facts.bands[0].wavelengthM }]]
-      : [];
+    system === 'end-fed-half-wave' ? [['choke-further', { distanceM: 0.1 * bands[0].wavelengthM }]] : [];
   return [warn('choke-at-voltage-maximum', data, ['more-ohms', ...further, 'less-power'])];
 };
 
-/** Free air and bare cores, as the limits of makers are stated; a closed box halves them, which the words say. */
-export const coreHeat: Rule = (judged) => {
-  const choke = antennaChoke(judged);
-  const core = choke?.build?.core;
-  if (choke === undefined || core === undefined || core === null) return [];
-  const ohm = choke.minimumOhm ?? antennaChokeOhm(judged.facts);
-  const { facts } = judged;
-  const most = worst(duties(judged, ohm), ({ heatW }) => heatW);
-  if (most === undefined) return [];
-  const heatW = most.heatW * (facts.averageW / facts.settled.powerW);
-  const count = choke.build?.count ?? 1;
-  // Two windings in series share the heat between two single rings.
-  const surfaceM2 = stackSurfaceM2(coreOf(core), 1) * count;
-  const limitW = heatForRiseW(RISE_LIMIT_K, surfaceM2, 'free-air');
-  if (heatW <= limitW) return [];
-  const data = {
-    band: most.at.band,
-    core,
-    count,
-    heatW,
-    limitW,
-    riseK: temperatureRiseK(heatW, surfaceM2, 'free-air'),
-    dutyPercent: (100 * limitW) / most.heatW,
-    mostW: (facts.settled.powerW * limitW) / most.heatW,
-    averageW: keyedAverageW(facts),
-  };
-  return [warn('core-heat', data, ['more-cores', 'more-ohms', ['less-power', { mostW: data.mostW }], 'shorter-overs'])];
-};
+/** A planned choke that no build of the catalogue brings to the ohms it needs. */
+export const plannedChokeShort: Rule = ({ chain }) =>
+  chain.flatMap(({ device, at, figures }): Warning[] => {
+    const short = figures?.shortfalls.find(({ code }) => code === 'short-ohms' || code === 'short-reactive');
+    if (device !== 'choke' || short === undefined) return [];
+    const data = { ...short.data, at, isReactive: short.code === 'short-reactive' };
+    return [warn('choke-too-small', data, ['two-in-series', 'fewer-bands'], 'planned-choke-too-small')];
+  });
 
 const isCoax = (line: string): line is CoaxId => coaxIds.some((id) => id === line);
 

@@ -2,8 +2,9 @@
 import { complex } from '../../base/complex';
 import { lines } from '../../catalog/lines';
 import { lineDataOf, lineLimitsOf } from '../../physics/catalogue-line';
-import { lineConstants } from '../../physics/line';
+import { lineConstants, swr } from '../../physics/line';
 import { lineStress, lineUse } from '../../physics/line-stress';
+import { throughIdeal } from '../../physics/transformer';
 import type { BandFacts } from '../facts';
 import type { BandFinding, Warning } from '../finding';
 import { type LineSection, runOfChain, SYSTEM_OHM } from '../line-run';
@@ -102,14 +103,35 @@ const IS_WORSE = 1.5;
 export const swrIsNotProof: Rule = (judged) => {
   // A transforming line (75 Ω or open wire) changes the reading without loss.
   if (judged.facts.line?.z0Ohm.value !== SYSTEM_OHM) return [];
-  return bandPairs(judged).flatMap(([at, { swrAtFeedPoint, swrAtRadio, lineLossDb }]): Warning[] => {
-    if (swrAtFeedPoint === null || swrAtRadio === null || lineLossDb === null) return [];
-    const hides = lineLossDb >= HIDING_DB && swrAtFeedPoint >= IS_WORSE * swrAtRadio;
+  return bandPairs(judged).flatMap(([at, finding]): Warning[] => {
+    const { swrAtRadio, lineLossDb, deviceLossDb } = finding;
+    const antennaSwr = antennaSwrOf(judged, finding);
+    if (antennaSwr === null || swrAtRadio === null || lineLossDb === null) return [];
+    const lossDb = lineLossDb + (deviceLossDb ?? 0);
+    const hides = lossDb >= HIDING_DB && antennaSwr >= IS_WORSE * swrAtRadio;
     if (!hides || swrAtRadio > LOOKS_GOOD) return [];
-    const data = { band: at.band, swr: swrAtRadio, feedSwr: swrAtFeedPoint, lossDb: lineLossDb };
+    const data = {
+      band: at.band,
+      swr: swrAtRadio,
+      feedSwr: Math.min(antennaSwr, MOST_SWR),
+      lossDb,
+      lineDb: lineLossDb,
+      deviceDb: deviceLossDb ?? 0,
+      lostW: lostW(judged.facts.settled.powerW, lossDb),
+      powerW: judged.facts.settled.powerW,
+    };
     return [warn('swr-is-not-proof', data, ['measure-at-feed-point', 'compare-signals'])];
   });
 };
+
+const MOST_SWR = 999;
+
+/** SWR that a transformer of the planned ratio without any loss would show on the line. */
+function antennaSwrOf({ chain }: Judged, { feedPoint }: BandFinding): number | null {
+  if (feedPoint === null) return null;
+  const ratio = chain.find(({ device, at }) => device === 'transformer' && at === 'feed-point')?.ratio ?? 1;
+  return swr(throughIdeal(complex(feedPoint.r, feedPoint.x), ratio), SYSTEM_OHM);
+}
 
 export const wetLine: Rule = ({ facts: { line, lineKind } }) => {
   if (lineKind !== 'open-wire' || line === null || line.kind !== 'open') return [];

@@ -3,7 +3,14 @@ import type { Dimensions } from '../dimensions';
 import type { Facts } from '../facts';
 import type { FieldFacts } from '../field-facts';
 import type { BandFinding, Caution, Link, Severity, Warning } from '../finding';
-import { chokeAtVoltageMaximum, chokesOnHand, coreHeat, lineShorterThanCounterpoise, lineUnderWire } from './choke';
+import {
+  chokeAtVoltageMaximum,
+  chokesOnHand,
+  lineShorterThanCounterpoise,
+  lineUnderWire,
+  plannedChokeShort,
+} from './choke';
+import { coreHeat } from './core-heat';
 import { chokeWithoutReturn, lineDoesNotBelong, returnPathNeeded } from './feed-point';
 import { outsideBand, powerLimit60m, unitDoubt } from './frequency';
 import { lineLoss, lineOverrated, swrIsNotProof, wetLine } from './line';
@@ -40,6 +47,7 @@ const rules: readonly Rule[] = [
   twoInOneBox,
   chokeAtVoltageMaximum,
   coreHeat,
+  plannedChokeShort,
   chokesOnHand,
   lineUnderWire,
   lineShorterThanCounterpoise,

@@ -1,7 +1,7 @@
 /** What a designed device does, where it falls short, and what other rings would change. */
 import type { Format } from '../format';
 import type { Data, Message } from '../message';
-import { bandName, coreName, lineName, modeName, wireName } from './names';
+import { bandName, conductorName, coreName, modeName } from './names';
 
 const band = (d: Data): string => bandName(String(d.band));
 const figure = (d: Data, f: Format, key: string, figures = 2): string => f.number(Number(d[key]), figures);
@@ -12,10 +12,7 @@ const ohms = (d: Data, f: Format, key: string): string => {
 };
 const housed = (d: Data): string => (d.isClosed === true ? 'in a closed box in the sun' : 'in free air');
 const mode = (d: Data): string => (d.mode === '' ? 'without pause' : `of ${modeName(String(d.mode))}`);
-const conductor = (d: Data): string => {
-  const id = String(d.conductor);
-  return lineName(id) === id ? wireName(id) : lineName(id);
-};
+const conductor = (d: Data): string => conductorName(String(d.conductor));
 
 export const deviceNotes: Readonly<Record<string, Message>> = {
   'transformer-expect': (d, f) =>

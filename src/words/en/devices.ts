@@ -1,7 +1,7 @@
 /** Devices by name, what to ask for in a shop, and how to make one. */
 import type { Format } from '../format';
 import type { Data, Message } from '../message';
-import { bandName, coreName, lineName, wireName } from './names';
+import { bandName, conductorName, coreName, lineName } from './names';
 import { ratioText } from './why';
 
 /** What a link is called. `data`: ratio, kind and at, as far as the link has them. */
@@ -50,11 +50,7 @@ export const boxNames: Readonly<Record<string, string>> = {
   'vented-box': 'weatherproof box with a hole at the bottom to breathe',
 };
 
-const conductor = (d: Data): string => {
-  const id = String(d.conductor);
-  const name = lineName(id);
-  return name === id ? wireName(id) : name;
-};
+const conductor = (d: Data): string => conductorName(String(d.conductor));
 const rings = (d: Data): string =>
   Number(d.count) === 1
     ? `one ${coreName(String(d.core))}`

@@ -3,12 +3,8 @@ import type { Format } from '../format';
 import type { Data, Message } from '../message';
 import { render } from '../message';
 import { deviceNames, placeNames } from './devices';
-import { coreName, lineName, wireName } from './names';
+import { conductorName, coreName, lineName, wireName } from './names';
 
-const conductorName = (d: Data): string => {
-  const id = String(d.conductor);
-  return lineName(id) === id ? wireName(id) : lineName(id);
-};
 /** Metres on a list stand before the item; feet follow it in brackets. */
 const also = (d: Data, f: Format): string => f.length(Number(d.metres));
 const ratio = (d: Data, f: Format): string => `${f.number(Number(d.ratio))}:1`;
@@ -25,8 +21,8 @@ export const partItems: Readonly<Record<string, Message>> = {
   'device-choke': '1:1 choke, ready made',
   'device-tuner': 'tuner',
   ring: (d) => coreName(String(d.core)),
-  'winding-coax': (d) => `thin coax to wind: ${conductorName(d)}`,
-  'winding-wire': (d) => `wire to wind: ${conductorName(d)}`,
+  'winding-coax': (d) => `thin coax to wind: ${conductorName(String(d.conductor))}`,
+  'winding-wire': (d) => `wire to wind: ${conductorName(String(d.conductor))}`,
   capacitor: (d, f) =>
     `capacitor ${f.number(Number(d.capacitorPf))} pF, mica or ceramic NP0, ${d.kilovolts} kV or more`,
   box: 'weatherproof box with a hole at the bottom to breathe',
@@ -75,10 +71,8 @@ export const partSubstitutes: Readonly<Record<string, Message>> = {
   'or-thin-coax': 'other 50 Ω coax thin enough to wind, PTFE inside',
   'or-enamelled': 'enamelled wire, 1 mm, with PTFE tape round the ring',
   'or-junction-box': 'any outdoor junction box that keeps rain out and lets heat out',
-  'or-mix-43': 'mix 43, same size, about as many turns: good from 40 m up, weak on 80 m',
-  'or-mix-31': 'mix 31, same size: better on 80 m, a little weaker on 10 m',
-  'or-mix-52': 'mix 52, same size: cooler, but two turns more on the line side and the rest in proportion',
-  'or-mix-43-transformer': 'mix 43, same size and turns: warmer at high power',
+  'or-other-ring': (d) =>
+    `${d.count} × ${coreName(String(d.core))} with ${Number(d.secondaryTurns) > 0 ? `${d.turns} and ${d.secondaryTurns}` : d.turns} turns: its figures stand beside the device in the plan`,
   'or-thicker-bond': 'thicker, or flat copper strap; never thinner than your code asks',
   'or-drain-choke': 'a static drain choke made for it',
   'or-other-rope': 'any UV-stable rope that does not conduct',

@@ -2,7 +2,7 @@
 import type { Format } from '../format';
 import type { Data, Message } from '../message';
 import { placeNames } from './devices';
-import { bandName, coreName, lineName, wireName } from './names';
+import { bandName, conductorName, coreName, lineName, wireName } from './names';
 import { ratioText } from './why';
 
 const figure = (d: Data, f: Format, key: string, figures = 2): string => f.number(Number(d[key]), figures);
@@ -77,6 +77,10 @@ const chokes: Readonly<Record<string, Message>> = {
     'Open-wire line cannot be wound tightly without upsetting it. Wind a choke of thin coax or a close pair of insulated wires.',
   'core-for-transformer': (d) =>
     `Makes the transformer: ${d.turns} and ${d.secondaryTurns} turns on ${Number(d.count) === 1 ? 'one ring' : `${d.count} stacked rings`}.`,
+  'core-for-planned-choke': (d) =>
+    `Makes the choke ${place(d, 'at')}, as planned: ${Number(d.secondTurns) > 0 ? `${d.turns} and ${d.secondTurns} turns` : `${d.turns} turns`} of ${conductorName(String(d.line))}.`,
+  'core-is-part': (d) =>
+    `Goes into the ${d.device === 'choke' ? 'choke' : 'transformer'} ${place(d, 'at')}: ${d.have} of the ${d.count} rings that the plan asks for.`,
   'core-for-choke': (d, f) =>
     `Makes a choke: ${d.turns} turns of ${lineName(String(d.line))} have ${weakest(d, f)}, its weakest band, against ${ohms(d, f, 'needed')} needed.`,
   'core-for-first-choke': (d, f) =>
