@@ -71,7 +71,7 @@ export function TopView({ site, label, keepOutM, id }: TopViewProps) {
         return (
           <>
             <rect class="tg" x={px(x - 5)} y={px(y - 5)} width={10} height={10} />
-            <Marker x={x + 21} y={y + (index % 2 === 0 ? 0 : 6)} number={index + 1} />
+            <Marker x={x + (index % 2 === 0 ? 21 : -21)} y={y} number={index + 1} />
           </>
         );
       })}

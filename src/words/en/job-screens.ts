@@ -71,10 +71,12 @@ function spokenMetres({ metres, centimetres }: Spoken): string {
 }
 
 function spokenFeet({ feet, inches, half }: Spoken): string {
-  const inch = half ? `${inches === 0 ? '' : `${spokenNumber(inches)} and `}a half` : spokenNumber(inches);
-  if (feet === 0) return `${inch} ${inches === 1 && !half ? 'inch' : 'inches'}`;
   const whole = `${spokenNumber(feet)} ${feet === 1 ? 'foot' : 'feet'}`;
-  return inches === 0 && !half ? whole : `${whole} ${inch}`;
+  if (inches === 0 && !half) return whole;
+  if (inches === 0) return feet === 0 ? 'half an inch' : `${whole} and half an inch`;
+  const inch = `${spokenNumber(inches)}${half ? ' and a half' : ''}`;
+  if (feet === 0) return `${inch} ${inches === 1 && !half ? 'inch' : 'inches'}`;
+  return `${whole} ${inch}`;
 }
 
 /** "twenty point eight metres, sixty-eight feet three". */

@@ -27,6 +27,7 @@ export const planScreen = {
   supportsGuessed: 'Where poles and trees stand is a guess: yours may differ.',
   coaxTurned: 'The coax leaves at a right angle; here it is turned into the picture.',
   chokeAt: (d, f) => `${d.name}, ${f.length(Number(d.metres))} along the coax, counted from the feed point`,
+  chokeAtFeed: ({ name }) => `${name}, at the feed point`,
   fromAbove: 'From above',
   topCaption: (d, f) => `To scale: 1 square is ${f.length(Number(d.squareM))}. Rings: supports.`,
   topKeepOut: (d, f) =>
@@ -108,8 +109,6 @@ export const planScreen = {
   from_catalogue: 'from the catalogue',
   from_solved: 'worked out',
   share: 'Hand it over',
-  print: 'Print',
-  saveFile: 'Keep as a file',
   candidates: 'Antennas that fit',
   asPlan: 'Make this the plan',
   surer: 'Make it surer',

@@ -70,7 +70,7 @@ function PlanPage({ saved, answers, plan, name }: OpenPlan) {
           <AssumedView plan={plan} planId={saved.id} />
           <DisputesView plan={plan} />
           <CautionsView plan={plan} />
-          <Share plan={plan} saved={saved} name={name} />
+          <Share planId={saved.id} />
           <div class="ways">
             <a class="btn tall" href={to.surer(saved.id)}>
               {say(planScreen.surer)}

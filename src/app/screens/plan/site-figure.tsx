@@ -9,6 +9,9 @@ import { useSay } from '../../say';
 import { useStores } from '../../stores/stores';
 import type { SitePicture } from './site-picture';
 
+/** Nearer than this a choke sits at the feed point. */
+const AT_FEED_POINT_M = 0.05;
+
 interface SiteFigureProps {
   readonly picture: SitePicture;
   readonly plan: Plan;
@@ -46,7 +49,9 @@ export function SiteFigure({ picture, plan }: SiteFigureProps) {
           {chokes.length > 0 && (
             <ol class="legend">
               {chokes.map(({ name, metres }) => (
-                <li key={metres}>{say(planScreen.chokeAt, { name, metres })}</li>
+                <li key={metres}>
+                  {say(metres < AT_FEED_POINT_M ? planScreen.chokeAtFeed : planScreen.chokeAt, { name, metres })}
+                </li>
               ))}
             </ol>
           )}
