@@ -63,12 +63,12 @@ export function sideOf(facts: Facts, at: BandFacts, lengthM: number, ends: 1 | 2
   };
 }
 
-const lying = (facts: Facts, at: BandFacts): number =>
-  facts.settled.radiator === 'vertical' ? 1 : groundFactor(heightOf(facts), at.focusMHz * 1e6, soilOf(facts));
+const lying = (facts: Facts, at: BandFacts, wholeM: number): number =>
+  facts.settled.radiator === 'vertical' ? 1 : groundFactor(heightOf(facts, wholeM), at.focusMHz * 1e6, soilOf(facts));
 
 function centreFed(facts: Facts, at: BandFacts, wholeM: number): Complex {
   const leg = sideOf(facts, at, wholeM / 2, 1);
-  const radiation = centreFedRadiationOhm(2 * leg.theta) * lying(facts, at) * bentFactor(facts, wholeM);
+  const radiation = centreFedRadiationOhm(2 * leg.theta) * lying(facts, at, wholeM) * bentFactor(facts, wholeM);
   return feedPointImpedance([leg, leg], radiation);
 }
 
@@ -76,13 +76,13 @@ function offCentre(facts: Facts, at: BandFacts, wholeM: number): Complex {
   const shortM = facts.settled.feedFraction * wholeM;
   const sides = [sideOf(facts, at, shortM, 1), sideOf(facts, at, wholeM - shortM, 1)];
   const whole = sides.reduce((sum, { theta }) => sum + theta, 0);
-  return feedPointImpedance(sides, harmonicRadiationOhm(whole) * lying(facts, at));
+  return feedPointImpedance(sides, harmonicRadiationOhm(whole) * lying(facts, at, wholeM));
 }
 
 /** The wire against its counterpoise, in series. An end-fed half-wave has both end effects in its resonance. */
 function endFed(facts: Facts, at: BandFacts, dimensions: Dimensions): Complex {
   const wire = sideOf(facts, at, dimensions.radiator.metres, 2);
-  const radiation = harmonicRadiationOhm(wire.theta) * lying(facts, at);
+  const radiation = harmonicRadiationOhm(wire.theta) * lying(facts, at, dimensions.radiator.metres);
   return add(openSide(wire, spreadOhm([wire], radiation)), counterpoiseImpedance(facts, at, dimensions));
 }
 
@@ -105,7 +105,7 @@ function upright(facts: Facts, at: BandFacts, dimensions: Dimensions): Complex {
   const wire = sideOf(facts, at, dimensions.radiator.metres, 1);
   const bent = facts.system === 'inverted-l';
   const radiation = bent
-    ? invertedLOhm(dimensions, lying(facts, at), wire.theta)
+    ? invertedLOhm(dimensions, lying(facts, at, dimensions.radiator.metres), wire.theta)
     : (centreFedRadiationOhm(2 * wire.theta) * QUARTER_WAVE_OHM) / centreFedRadiationOhm(Math.PI);
   return add(feedPointImpedance([wire], radiation), returnOhm(facts, at, dimensions));
 }
@@ -115,7 +115,7 @@ function loop(facts: Facts, at: BandFacts, wholeM: number): Complex {
   const kw = facts.wire.velocityFactor.value;
   const waves = (wholeM * at.focusMHz) / (LOOP_WAVES * kw);
   const z0Ohm = wireZ0Ohm(at.wavelengthM / 4, facts.wire.diameterM.value / 2) * 2;
-  const flat = facts.settled.loopPlane === 'flat' ? lying(facts, at) : 1;
+  const flat = facts.settled.loopPlane === 'flat' ? lying(facts, at, wholeM) : 1;
   const resistance = (waves < 1.5 ? LOOP_OHM : LOOP_HARMONIC_OHM) * flat;
   const nearest = Math.max(1, Math.round(waves));
   // Half a loop is n half-waves at its n-th resonance; a shorted line is an open one a quarter-wave longer.

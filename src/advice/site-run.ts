@@ -1,4 +1,6 @@
 /** What the radiator asks of the site: the straight run between its supports, and the height it takes up. Plane triangles. */
+import type { Dimensions } from './dimensions';
+import { endReachedM, sloperSpanM } from './end-height';
 import type { Facts } from './facts';
 
 /** Top of an inverted-L when nobody told how high its support is: a 10 m pole, common practice. */
@@ -14,18 +16,26 @@ export function invertedLRiseM(facts: Facts, radiatorM: number): number {
   return Math.min(topM - Math.min(heightM, topM - 1), 0.8 * radiatorM);
 }
 
+/** How far the ends of an inverted V hang below its middle. */
+const droopM = (facts: Facts, radiatorM: number): number =>
+  Math.abs(Math.max(facts.settled.heightM, facts.settled.supportHeightM) - endReachedM(facts, radiatorM));
+
+function slopeM(facts: Facts, radiatorM: number): number {
+  const { lowM, highM } = sloperSpanM(facts, radiatorM);
+  return highM - lowM;
+}
+
 export function runOf(facts: Facts, radiatorM: number): number {
-  const { radiator, heightM, supportHeightM, endHeightM, loopShape } = facts.settled;
-  const dropM = Math.abs(Math.max(heightM, supportHeightM) - endHeightM);
+  const { radiator, loopShape } = facts.settled;
   switch (radiator) {
     case 'vertical':
       return 0;
     case 'inverted-l':
       return radiatorM - invertedLRiseM(facts, radiatorM);
     case 'inverted-v':
-      return 2 * along(radiatorM / 2, dropM);
+      return 2 * along(radiatorM / 2, droopM(facts, radiatorM));
     case 'sloper':
-      return along(radiatorM, dropM);
+      return along(radiatorM, slopeM(facts, radiatorM));
     case 'loop':
       return loopShape === 'square' ? radiatorM / 4 : radiatorM / 3;
     default:
@@ -34,16 +44,16 @@ export function runOf(facts: Facts, radiatorM: number): number {
 }
 
 export function riseOf(facts: Facts, radiatorM: number): number {
-  const { radiator, heightM, supportHeightM, endHeightM, loopShape, loopPlane } = facts.settled;
+  const { radiator, loopShape, loopPlane } = facts.settled;
   switch (radiator) {
     case 'vertical':
       return radiatorM;
     case 'inverted-l':
       return invertedLRiseM(facts, radiatorM);
     case 'inverted-v':
-      return Math.min(Math.abs(Math.max(heightM, supportHeightM) - endHeightM), radiatorM / 2);
+      return Math.min(droopM(facts, radiatorM), radiatorM / 2);
     case 'sloper':
-      return Math.min(Math.abs(Math.max(heightM, supportHeightM) - endHeightM), radiatorM);
+      return Math.min(slopeM(facts, radiatorM), radiatorM);
     case 'loop':
       if (loopPlane === 'flat') return 0;
       return loopShape === 'square' ? radiatorM / 4 : (radiatorM / 3) * Math.sqrt(0.75);
@@ -52,12 +62,16 @@ export function riseOf(facts: Facts, radiatorM: number): number {
   }
 }
 
+/** What is known of the radiator's size. */
+type Raised = Pick<Dimensions, 'radiator' | 'riseM'>;
+
 /**
  * The highest point that anything of this antenna reaches, m above ground. An upright loop whose support is not told is taken to be fed at
  * its foot, which is the careful case.
  */
-export function highestPointM(facts: Facts, { riseM }: { readonly riseM: number }): number {
+export function highestPointM(facts: Facts, { riseM, radiator: length }: Raised): number {
   const { radiator, fedAt, heightM, supportHeightM, endHeightM, loopPlane } = facts.settled;
+  if (radiator === 'sloper') return sloperSpanM(facts, length.metres).highM;
   const fromItsFoot = radiator === 'loop' && loopPlane === 'upright' && facts.answers.supportHeightM === undefined;
   const standsOnFeedPoint = radiator === 'vertical' || radiator === 'inverted-l' || fromItsFoot;
   const aboveFeedM = fedAt === 'centre' ? riseM / 2 : riseM;

@@ -3,6 +3,7 @@
  * must be read before it opens; nothing is cut outdoors before the site was looked at.
  */
 import type { Dimensions } from './dimensions';
+import { endReachedM } from './end-height';
 import type { Facts } from './facts';
 import type { Before, Caution, Cut, Data, Link, Step } from './finding';
 import { highestPointM } from './site-run';
@@ -134,7 +135,8 @@ function cutting({ cuts }: Plan): Data[] {
 
 function raiseData({ facts, dimensions, cuts }: Plan): Data {
   const guys = cuts.find(({ piece }) => piece === 'guy');
-  const { heightM, endHeightM, fedAt } = facts.settled;
+  const { heightM, fedAt } = facts.settled;
+  const endHeightM = endReachedM(facts, dimensions.radiator.metres);
   const topM = highestPointM(facts, dimensions);
   return { heightM, endHeightM, topM, endFed: fedAt === 'end', guyM: guys?.finishedM ?? 0 };
 }

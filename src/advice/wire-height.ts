@@ -2,6 +2,7 @@
 import { QUARTER_WAVE_OHM } from '../physics/radial-loss';
 import { centreFedRadiationOhm } from '../physics/wire-radiation';
 import type { Dimensions } from './dimensions';
+import { endReachedM } from './end-height';
 import type { Facts } from './facts';
 
 /**
@@ -11,15 +12,17 @@ import type { Facts } from './facts';
 const DROOP_EXPONENT = 1.4;
 
 /** Height at which the wire's current flows, on average, m. */
-export function heightOf({ settled }: Facts): number {
-  const { radiator, heightM, endHeightM, supportHeightM, loopPlane } = settled;
+export function heightOf(facts: Facts, wholeM: number): number {
+  const { radiator, fedAt, heightM, endHeightM, supportHeightM, loopPlane } = facts.settled;
   switch (radiator) {
     case 'vertical':
       return heightM;
     case 'inverted-l':
       return Math.max(heightM, supportHeightM, endHeightM);
     case 'inverted-v':
-      return heightM - (heightM - endHeightM) / 3;
+      return heightM - (heightM - endReachedM(facts, wholeM)) / 3;
+    case 'sloper':
+      return fedAt === 'end' ? (Math.max(heightM, supportHeightM) + Math.min(heightM, endHeightM)) / 2 : heightM;
     case 'loop':
       return loopPlane === 'flat' ? heightM : Math.max(heightM, supportHeightM);
     default:
@@ -28,9 +31,10 @@ export function heightOf({ settled }: Facts): number {
 }
 
 /** Factor on the resistance of a wire whose legs fall from the middle. */
-export function bentFactor({ settled }: Facts, wholeM: number): number {
-  if (settled.radiator !== 'inverted-v') return 1;
-  const sine = Math.min(Math.abs(settled.heightM - settled.endHeightM) / (wholeM / 2), 0.95);
+export function bentFactor(facts: Facts, wholeM: number): number {
+  const { radiator, heightM } = facts.settled;
+  if (radiator !== 'inverted-v') return 1;
+  const sine = Math.min(Math.abs(heightM - endReachedM(facts, wholeM)) / (wholeM / 2), 0.95);
   return Math.sqrt(1 - sine ** 2) ** DROOP_EXPONENT;
 }
 

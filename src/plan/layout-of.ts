@@ -5,15 +5,16 @@
  * More radials than the solver can take in reasonable time are laid as the most it can: beyond 16 on the ground the gain is small.
  */
 import type { Dimensions } from '../advice/dimensions';
+import { endReachedM } from '../advice/end-height';
 import type { Facts } from '../advice/facts';
-import type { Link } from '../advice/finding';
+import { needsOf } from '../advice/needs';
 import { coaxes } from '../catalog/lines';
 import type { Wire } from '../catalog/wires';
 import type { CoaxRun, Conductor, Layout } from '../geometry/layout';
 
 export const MOST_RADIALS = 16;
 
-export function layoutOf(facts: Facts, dimensions: Dimensions, chain: readonly Link[]): Layout | null {
+export function layoutOf(facts: Facts, dimensions: Dimensions): Layout | null {
   const { settled, system } = facts;
   if (system === 'other' || settled.radiator === 'other') return null;
   const radials = dimensions.pieces.find(({ piece }) => piece === 'radial');
@@ -23,7 +24,7 @@ export function layoutOf(facts: Facts, dimensions: Dimensions, chain: readonly L
     radiator: settled.radiator,
     fedAt: settled.fedAt,
     heightM: settled.heightM,
-    endHeightM: settled.endHeightM,
+    endHeightM: endReachedM(facts, dimensions.radiator.metres),
     supportHeightM: settled.supportHeightM,
     radiatorM: dimensions.radiator.metres,
     feedFraction: settled.fedAt === 'off-centre' ? settled.feedFraction : 0.5,
@@ -36,7 +37,7 @@ export function layoutOf(facts: Facts, dimensions: Dimensions, chain: readonly L
     radials:
       radials === undefined ? null : { count: Math.min(radials.count, MOST_RADIALS), lengthM: radials.length.metres },
     counterpoisesM: counterpoises.map(({ length }) => length.metres),
-    shieldAtMidGap: system === 'off-centre-fed' && transformerKind(chain) === 'voltage',
+    shieldAtMidGap: system === 'off-centre-fed' && needsOf(facts).transformation !== null, // its 4:1 is a voltage type
     coax: coaxOf(facts),
   };
 }
@@ -49,9 +50,6 @@ function furtherPairsOf({ system }: Facts, { pieces }: Dimensions): readonly num
     .slice(1)
     .map(({ length }) => 2 * length.metres);
 }
-
-const transformerKind = (chain: readonly Link[]): Link['kind'] =>
-  chain.find(({ device, at }) => device === 'transformer' && at === 'feed-point')?.kind ?? null;
 
 const conductorOf = ({ diameterM, conductivitySPerM, insulation }: Wire): Conductor => ({
   radiusM: diameterM.value / 2,

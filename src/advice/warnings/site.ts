@@ -35,9 +35,9 @@ export const doesNotFit: Rule = ({ facts, dimensions }) => {
 const LOW_WAVES = 0.1;
 const upright: readonly System[] = ['quarter-wave-vertical', 'non-resonant-vertical', 'inverted-l'];
 
-export const lowHeight: Rule = ({ facts }) => {
+export const lowHeight: Rule = ({ facts, dimensions }) => {
   if (facts.settled.radiator === 'vertical' || upright.includes(facts.system)) return [];
-  const heightM = heightOf(facts);
+  const heightM = heightOf(facts, dimensions.radiator.metres);
   const low = facts.bands.filter(({ wavelengthM }) => heightM < LOW_WAVES * wavelengthM);
   const [lowest] = low;
   if (lowest === undefined) return [];
