@@ -1,10 +1,11 @@
 /**
  * Disputed practice that touches this antenna (D1 to D7): what the numbers say for it. words/en/disputes.ts holds both positions and, last,
- * the house position. Figures: field-figures.ts, scaled to the power; source our own field solutions unless another is named.
+ * the house position. Figures: those of this very antenna where it was solved (`solvedHere`), else field-figures.ts; scaled to the power.
  */
 import type { SourceId } from '../catalog/sources';
 import { isEndFed, reactiveMinimumOhm } from './chain/choke-minimum';
 import type { Facts } from './facts';
+import type { FieldFacts } from './field-facts';
 import { entryMa, figureBand, heatShare, roughly, scaledMa } from './field-figures';
 import type { Data, Dispute } from './finding';
 import { keyedAverageW } from './heating-power';
@@ -19,7 +20,24 @@ const dispute = (id: DisputeId, data: Data, source: SourceId = 'own-field-soluti
   source,
 });
 
-export function disputesOf(facts: Facts): readonly Dispute[] {
+export const disputesOf = (facts: Facts, field?: FieldFacts): readonly Dispute[] =>
+  usualDisputes(facts).map((usual) => {
+    const solved = field?.disputes?.[usual.id];
+    if (solved === undefined) return usual;
+    return { ...usual, data: { ...usual.data, ...stated(solved, facts) }, source: 'this-antenna-solved' };
+  });
+
+/** Solved figures are per 100 W: currents at the operator's peak, heat at the average while keyed. */
+const stated = (solved: Data, facts: Facts): Data =>
+  Object.fromEntries(
+    Object.entries(solved).map(([key, value]) => {
+      if (typeof value !== 'number') return [key, value];
+      if (key.endsWith('Ma')) return [key, roughly(scaledMa(value, facts.settled.powerW))];
+      return [key, key.endsWith('HeatW') ? roughly((value / 100) * keyedAverageW(facts)) : value];
+    }),
+  );
+
+function usualDisputes(facts: Facts): readonly Dispute[] {
   const { system, lineKind, settled } = facts;
   const coax = lineKind === 'coax';
   const endFedOnCoax = isEndFed(system) && coax;
@@ -91,7 +109,11 @@ const END_CURRENT_MA = 200;
 const fourToOne = (): Dispute => dispute('D4', { cases: 45, gainDb: 0.1, costDb: 2.2 });
 
 const resistiveOrReactive = (facts: Facts): Dispute =>
-  dispute('D5', { ohm: reactiveMinimumOhm(facts), endFed: isEndFed(facts.system) });
+  dispute('D5', {
+    ohm: reactiveMinimumOhm(facts),
+    endFed: isEndFed(facts.system),
+    powerW: facts.settled.powerW,
+  });
 
 /** Rise of the resonance of an inverted V at 9 m on 40 m with 120° and 90° between the legs, per cent, beside a flat dipole. */
 const drooping = (facts: Facts): Dispute =>

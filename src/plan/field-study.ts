@@ -7,6 +7,7 @@
  */
 import { chainOf } from '../advice/chain/chain';
 import { type Dimensions, dimensionsOf } from '../advice/dimensions';
+import { searchReachM } from '../advice/exposure';
 import { type BandFacts, type Facts, factsOf, isNoSystem } from '../advice/facts';
 import type { BandField, FieldFacts } from '../advice/field-facts';
 import type { Link } from '../advice/finding';
@@ -24,9 +25,11 @@ import {
 } from './field/band-study';
 import { houseChokes, searchPlaces } from './field/choke-places';
 import { chooseChokes, resistive } from './field/choke-search';
+import { settleDisputes } from './field/disputed';
 import { type FieldSite, fieldSite, type PlacedChoke } from './field/field-site';
 import type { FieldInstrument } from './field/instrument';
 import { chokePlacesIn, ownedChokes } from './field/owned-chokes';
+import { operate } from './field/shield-currents';
 import { solveLengths } from './field/solved-lengths';
 import { layoutOf } from './layout-of';
 
@@ -107,7 +110,7 @@ async function studyChokes(
   instrument: FieldInstrument,
   { onPartial }: StudyOptions,
 ): Promise<FieldFacts | null> {
-  const layout = layoutOf(facts, dimensions, chain);
+  const layout = layoutOf(facts, dimensions);
   if (layout === null) return null;
   const house = houseChokes(facts, dimensions);
   const places = searchPlaces(facts, house);
@@ -128,9 +131,28 @@ async function studyChokes(
       planned.map(({ distanceM }) => distanceM),
     ) ?? site;
   const bands = ready.map(({ at }) => at);
-  found.add(await onEach(bands, (at) => radiationOf(instrument, plannedSite, at, planned)));
+  found.add(
+    await onEach(bands, (at) => radiationOf(instrument, plannedSite, at, planned, searchReachM(facts, dimensions, at))),
+  );
   found.add(await onEach(bands, (at) => sweepOf(instrument, plannedSite, at, planned)));
-  return found.facts();
+  const disputes = await orNull(
+    settleDisputes(
+      {
+        facts,
+        layout,
+        chain,
+        planned,
+        ready,
+        shieldOn: (band) => bandShield(instrument, site, band),
+        feedPoints: ready.map(({ at, prepared }) => ({
+          mhz: at.focusMHz,
+          z: operate(instrument, site, prepared, planned).z,
+        })),
+      },
+      instrument,
+    ),
+  );
+  return { ...found.facts(), ...(disputes === null ? {} : { disputes }) };
 }
 
 function bandsAtFocus(

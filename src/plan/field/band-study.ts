@@ -5,8 +5,9 @@ import type { Prepared, Sweep } from '../../solver/prepared';
 import type { BandShield } from './choke-search';
 import { type FieldSite, geometryOf, type PlacedChoke } from './field-site';
 import type { FieldInstrument } from './instrument';
+import { nearFieldOf, placesNear } from './near-field-study';
 import { type OwnedChoke, type PlacedPart, placedAt, placements } from './owned-chokes';
-import { operate, sourceOfFirst } from './shield-currents';
+import { operate, POWER_W, sourceOfFirst } from './shield-currents';
 
 /** A band with its antenna solved and every choke place still open. */
 export interface PreparedBand {
@@ -91,15 +92,19 @@ function ownedState(
   return shield === null ? null : { ...shield, places: placed.map(({ part, distanceM }) => ({ part, distanceM })) };
 }
 
-/** Where the power goes, with the planned chokes in place. */
+/** Where the power goes, with the planned chokes in place, and the fields as far as people are looked for. */
 export async function radiationOf(
   instrument: FieldInstrument,
   site: FieldSite,
   at: BandFacts,
   planned: readonly PlacedChoke[],
+  reachM: number,
 ): Promise<BandField> {
-  const solution = await instrument.solve(geometryOf(site, at.focusMHz, planned));
+  const places = placesNear(site, at.focusMHz, reachM);
+  const geometry = geometryOf(site, at.focusMHz, planned);
+  const solution = await instrument.solve({ ...geometry, fieldPoints: places.points, powerW: POWER_W });
   return {
+    nearField: nearFieldOf(places, solution),
     efficiency: solution.powerShare.radiated,
     gainDbi: solution.gainDbi,
     takeOffDeg: 90 - solution.gainThetaDeg,

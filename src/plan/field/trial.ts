@@ -1,5 +1,4 @@
 /** One antenna with other lengths than the rules', as the solver takes it: planned chokes in place, nothing else changed. */
-import { chainOf } from '../../advice/chain/chain';
 import { dimensionsOf } from '../../advice/dimensions';
 import type { BandFacts, Facts } from '../../advice/facts';
 import type { SolvedLengths } from '../../advice/field-facts';
@@ -19,7 +18,7 @@ export async function trialImpedance(
   frequenciesHz: readonly number[],
 ): Promise<readonly Complex[] | null> {
   const dimensions = dimensionsOf(facts, lengths === undefined ? {} : { lengths });
-  const layout = layoutOf(facts, dimensions, chainOf(facts, dimensions));
+  const layout = layoutOf(facts, dimensions);
   if (layout === null) return null;
   const chokes = houseChokes(facts, dimensions);
   const site = fieldSite(

@@ -16,12 +16,38 @@ const figure = (d: Data, f: Format, key: string): string => f.number(Number(d[ke
 const band = (d: Data): string => bandName(String(d.band));
 const ohms = (d: Data, f: Format): string => `${f.number(Number(d.ohm) / 1000, 2)} kΩ`;
 
+/** Whose numbers they are. */
+const computedOn = (d: Data, f: Format): string =>
+  d.solvedHere === true
+    ? `Computed for your antenna on ${band(d)} at ${figure(d, f, 'powerW')} W, at the building entry`
+    : `Computed on ${band(d)} at ${figure(d, f, 'powerW')} W, worst case at the building entry`;
+
 const nonResonantChoke = (d: Data, f: Format): string =>
-  `Computed for a wire of ${f.length(21.75)} with two counterpoise wires on ${band(d)} at ${figure(d, f, 'powerW')} W, worst case at the building entry: no choke about ${figure(d, f, 'wiresMa')} mA, choke at the box ${figure(d, f, 'wiresBoxMa')} mA, box and house ${figure(d, f, 'wiresBothMa')} mA.`;
+  d.solvedHere === true
+    ? `${computedOn(d, f)}: no choke about ${figure(d, f, 'wiresMa')} mA, choke at the box ${figure(d, f, 'wiresBoxMa')} mA, box and house ${figure(d, f, 'wiresBothMa')} mA.`
+    : `Computed for a wire of ${f.length(21.75)} with two counterpoise wires on ${band(d)} at ${figure(d, f, 'powerW')} W, worst case at the building entry: no choke about ${figure(d, f, 'wiresMa')} mA, choke at the box ${figure(d, f, 'wiresBoxMa')} mA, box and house ${figure(d, f, 'wiresBothMa')} mA.`;
 const halfWaveChoke = (d: Data, f: Format): string =>
-  `Computed for an end-fed half-wave on ${band(d)} at ${figure(d, f, 'powerW')} W, worst case at the building entry: counterpoise wire and choke at the box about ${figure(d, f, 'boxMa')} mA, a twentieth of a wave down ${figure(d, f, 'twentiethMa')} mA, house only ${figure(d, f, 'houseMa')} mA, a twentieth and house ${figure(d, f, 'bothMa')} mA.`;
+  `${d.solvedHere === true ? computedOn(d, f) : `Computed for an end-fed half-wave on ${band(d)} at ${figure(d, f, 'powerW')} W, worst case at the building entry`}: counterpoise wire and choke at the box about ${figure(d, f, 'boxMa')} mA, a twentieth of a wave down ${figure(d, f, 'twentiethMa')} mA, house only ${figure(d, f, 'houseMa')} mA, a twentieth and house ${figure(d, f, 'bothMa')} mA.`;
 const boxAlone = (d: Data, f: Format): string =>
   `At the box with nothing on the ground terminal the choke takes about ${f.number(Number(d.boxShare) * 100, 1)} % of the power. House only leaves the outdoor coax free to pick up noise.`;
+
+const tunerLosses = (d: Data, f: Format): string => {
+  const sides = [
+    d.costBand === undefined
+      ? 'A 4:1 is worse on none of your bands.'
+      : `A 4:1 is worst on ${bandName(String(d.costBand))}: the tuner loses ${figure(d, f, 'costFourDb')} dB through it and ${figure(d, f, 'costOneDb')} dB through a 1:1.`,
+    d.gainBand === undefined
+      ? 'It is better on none.'
+      : `It is best on ${bandName(String(d.gainBand))}: ${figure(d, f, 'gainFourDb')} dB through it and ${figure(d, f, 'gainOneDb')} dB through a 1:1.`,
+    `Out of the tuner's reach: ${d.outOfReachOne} of ${d.cases} bands through a 1:1, ${d.outOfReachFour} through a 4:1.`,
+  ];
+  return `Computed for your wire and line into a usual T-network. ${sides.join(' ')}`;
+};
+
+const chokeKinds = (d: Data, f: Format): string => {
+  const kind = `${f.number(Number(d.comparedOhm) / 1000, 2)} kΩ`;
+  return `${computedOn(d, f)}, with one choke alone in the planned place: none about ${figure(d, f, 'noneMa')} mA, ${kind} resistive ${figure(d, f, 'resistiveMa')} mA, ${kind} inductive ${figure(d, f, 'inductiveMa')} mA, ${kind} capacitive, which is a choke past its own resonance, ${figure(d, f, 'capacitiveMa')} mA.`;
+};
 
 export const disputes: Readonly<Record<string, DisputeWords>> = {
   D1: {
@@ -30,7 +56,7 @@ export const disputes: Readonly<Record<string, DisputeWords>> = {
     other:
       'Voltage type with a choke of its own: the ratio is defined, and isolation is done by a part made for it, in a place of its own.',
     decides: (d, f) =>
-      `Computed on ${band(d)} at ${figure(d, f, 'powerW')} W, worst case at the building entry: current type alone about ${figure(d, f, 'currentAloneMa')} mA, voltage type with 5 kΩ below it ${figure(d, f, 'voltageChokeMa')} mA. With a choke at the entry as well both are alike: ${figure(d, f, 'currentEntryMa')} and ${figure(d, f, 'voltageEntryMa')} mA. What differs is where the heat lands: about ${figure(d, f, 'transformerHeatW')} W in the current transformer, or ${figure(d, f, 'chokeHeatW')} W in the separate choke. A clamp meter on the coax and a hand on the core after ten minutes decide it for you.`,
+      `${computedOn(d, f)}: current type alone about ${figure(d, f, 'currentAloneMa')} mA, voltage type with 5 kΩ below it ${figure(d, f, 'voltageChokeMa')} mA. With a choke at the entry as well both are alike: ${figure(d, f, 'currentEntryMa')} and ${figure(d, f, 'voltageEntryMa')} mA. What differs is where the heat lands: about ${figure(d, f, 'transformerHeatW')} W in the current transformer, or ${figure(d, f, 'chokeHeatW')} W in the separate choke. A clamp meter on the coax and a hand on the core after ten minutes decide it for you.`,
     house: (_d, f) =>
       `4:1 voltage transformer, a 1:1 choke of 5 kΩ or more ${f.length(0.3)} to ${f.length(1)} below it, and one more before the house.`,
   },
@@ -59,7 +85,9 @@ export const disputes: Readonly<Record<string, DisputeWords>> = {
     other:
       '1:1: the tuner sees the antenna, changed by the line, and that is often a few ohms, where tuners lose most.',
     decides: (d, f) =>
-      `Of ${d.cases} computed doublets and lines a 4:1 was better in about half, never by more than ${figure(d, f, 'gainDb')} dB, and worse in the others by up to ${figure(d, f, 'costDb')} dB.`,
+      d.solvedHere === true
+        ? tunerLosses(d, f)
+        : `Of ${d.cases} computed doublets and lines a 4:1 was better in about half, never by more than ${figure(d, f, 'gainDb')} dB, and worse in the others by up to ${figure(d, f, 'costDb')} dB.`,
     house: (_d, f) =>
       `1:1 always. If a band will not tune, make the line ${f.length(1)} to ${f.length(2)} longer or shorter.`,
   },
@@ -68,9 +96,11 @@ export const disputes: Readonly<Record<string, DisputeWords>> = {
     one: 'Resistive, mix 31 or 43: it cannot resonate with the cable.',
     other: 'Reactive, mix 61 or a coil of coax: it runs cool.',
     decides: (d, f) =>
-      d.endFed === true
-        ? `Resistive chokes never raised a current that came out of the feed point. Reactive ones below ${ohms(d, f)} did at end-feds, up to 12 times on 80 m. A choke past its own resonance counts as reactive.`
-        : `Resistive chokes never raised a current that came out of the feed point. Reactive ones below ${ohms(d, f)} did, up to about twice. A choke past its own resonance counts as reactive.`,
+      d.solvedHere === true
+        ? chokeKinds(d, f)
+        : d.endFed === true
+          ? `Resistive chokes never raised a current that came out of the feed point. Reactive ones below ${ohms(d, f)} did at end-feds, up to 12 times on 80 m. A choke past its own resonance counts as reactive.`
+          : `Resistive chokes never raised a current that came out of the feed point. Reactive ones below ${ohms(d, f)} did, up to about twice. A choke past its own resonance counts as reactive.`,
     house: (d, f) =>
       `Resistive by default. Reactive only with ${ohms(d, f)} or more on every band, below its own resonance.`,
   },
