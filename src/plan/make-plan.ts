@@ -95,7 +95,7 @@ function planOf(facts: Facts, speaker: Speaker, field: FieldFacts | undefined, d
     exposure: stateExposure(exposure, speaker),
     steps: stateSteps(steps, speaker),
     assumed: stateAssumed(facts.assumed, speaker),
-    disputes: stateDisputes(disputesOf(facts), speaker),
+    disputes: stateDisputes(disputesOf(facts, field), speaker),
     fieldStudy: field === undefined ? null : stateField(facts, field, speaker),
   };
 }
