@@ -14,6 +14,8 @@ export interface Samples {
 }
 
 export interface RationalFit {
+  /** Which samples are support points. */
+  readonly chosen: readonly number[];
   readonly support: readonly number[];
   readonly values: readonly Float64Array[];
   readonly weightRe: Float64Array;
@@ -27,7 +29,13 @@ export function fitRational(samples: Samples, tolerance: number, mostSupports: n
   const sizes = functionSizes(values);
   const rest = new Set(x.keys());
   const chosen: number[] = [];
-  let fit: RationalFit = { support: [], values: [], weightRe: new Float64Array(0), weightIm: new Float64Array(0) };
+  let fit: RationalFit = {
+    chosen: [],
+    support: [],
+    values: [],
+    weightRe: new Float64Array(0),
+    weightIm: new Float64Array(0),
+  };
   const guess = mean(values);
   const out = new Float64Array(width);
   while (rest.size > 1 && chosen.length < mostSupports) {
@@ -45,6 +53,17 @@ export function fitRational(samples: Samples, tolerance: number, mostSupports: n
     fit = weighted(samples, chosen, [...rest], sizes);
   }
   return fit;
+}
+
+/**
+ * The fit again after samples were added at the end: with the same support points, or with the newest sample as one more, which is
+ * what the greedy choice would do if that sample was the worst.
+ */
+export function refitRational(samples: Samples, fit: RationalFit, withNewest: boolean): RationalFit {
+  const newest = samples.x.length - 1;
+  const chosen = withNewest ? [...fit.chosen, newest] : fit.chosen;
+  const rest = [...samples.x.keys()].filter((i) => !chosen.includes(i));
+  return weighted(samples, chosen, rest, functionSizes(samples.values));
 }
 
 export function evaluateRational(out: Float64Array, fit: RationalFit, x: number): void {
@@ -99,7 +118,12 @@ function mean(values: readonly Float64Array[]): Float64Array {
   return sum;
 }
 
-function weighted(samples: Samples, chosen: number[], rest: number[], sizes: Float64Array): RationalFit {
+function weighted(
+  samples: Samples,
+  chosen: readonly number[],
+  rest: readonly number[],
+  sizes: Float64Array,
+): RationalFit {
   const { x, values } = samples;
   const columns = chosen.length;
   const rows = rest.length * sizes.length;
@@ -116,7 +140,13 @@ function weighted(samples: Samples, chosen: number[], rest: number[], sizes: Flo
     });
   });
   const { weightRe, weightIm } = leastSingularVector(re, im, rows, columns);
-  return { support: chosen.map((j) => x[j]), values: chosen.map((j) => values[j]), weightRe, weightIm };
+  return {
+    chosen: [...chosen],
+    support: chosen.map((j) => x[j]),
+    values: chosen.map((j) => values[j]),
+    weightRe,
+    weightIm,
+  };
 }
 
 /** v of least |A v|, |v| = 1; A in columns, used up. QR by modified Gram–Schmidt, then three steps of inverse iteration. */

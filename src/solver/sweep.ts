@@ -9,7 +9,14 @@ import type { Geometry } from './geometry';
 import { type Kernels, plainKernels } from './kernels';
 import { emptyInterpolant, interpolationNodes, matrixAt, setNode } from './matrix-interpolation';
 import { type Prepared, type Sweep, withLoads } from './prepared';
-import { evaluateRational, fitRational, functionSizes, largestDifference, type RationalFit } from './rational-fit';
+import {
+  evaluateRational,
+  fitRational,
+  functionSizes,
+  largestDifference,
+  type RationalFit,
+  refitRational,
+} from './rational-fit';
 import { makeSystem, type System, solveMatrix, solvePorts, systemMatrix } from './system';
 
 export interface SweepOptions {
@@ -124,7 +131,8 @@ class SweepJob {
     }
     let confirmed = 0;
     let fitError = 1;
-    let { fit, other } = this.twoFits(x, values);
+    let fit = fitRational({ x, values }, TOLERANCE / 100, MOST_SAMPLES);
+    let other = fitRational({ x, values }, TOLERANCE / 100, fit.support.length - 1);
     const predicted = new Float64Array(values[0].length);
     while (x.length < MOST_SAMPLES && confirmed < CONFIRMATIONS) {
       const next = this.nextFrequency(fit, other, x, functionSizes(values), confirmed);
@@ -133,18 +141,15 @@ class SweepJob {
       const error = largestDifference(predicted, found, functionSizes(values));
       fitError = confirmed === 0 ? error : Math.max(fitError, error);
       confirmed = error < TOLERANCE ? confirmed + 1 : 0;
-      ({ fit, other } = this.twoFits(x, values, fit));
+      // One more support point where the fit was wrong, as long as enough other samples are left to settle the weights.
+      const spare = (x.length - fit.support.length - 1) * (found.length / 2);
+      const grows = error > TOLERANCE / 20 && spare > fit.support.length;
+      other = fit;
+      fit = refitRational({ x, values }, fit, grows);
       const [drawn, drawnError, solves] = [fit, fitError, x.length];
       yield { ...this.progress(expected), partial: () => this.fitted(drawn, drawnError, solves) };
     }
     return this.fitted(fit, fitError, x.length);
-  }
-
-  /** The best fit of all samples, and one of lower order to hold it against. */
-  private twoFits(x: number[], values: Float64Array[], before?: RationalFit): { fit: RationalFit; other: RationalFit } {
-    const fit = fitRational({ x, values }, TOLERANCE / 100, MOST_SAMPLES);
-    if (before && before.support.length < fit.support.length) return { fit, other: before };
-    return { fit, other: fitRational({ x, values }, TOLERANCE / 100, fit.support.length - 1) };
   }
 
   /** Where two fits differ most, among frequencies not next to a sample; every third time the middle of the widest gap. */

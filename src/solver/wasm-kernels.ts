@@ -6,7 +6,7 @@ import { ETA0 } from '../base/constants';
 import { assembleMatrix, type SymmetricMatrix } from './assemble';
 import type { GroundTable } from './ground-table';
 import type { Kernels } from './kernels';
-import { type Combine, plainCombine } from './matrix-interpolation';
+import type { Combine } from './matrix-interpolation';
 import { type PairPlan, pairCount } from './pair-plan';
 import { gaussRule } from './quadrature';
 
@@ -89,9 +89,11 @@ export function wasmKernels(name: 'simd' | 'relaxed-simd', ldlt: LdltModule, fie
     },
     assemble: (plan, ends) => filler.assemble(plan, ends),
     combine(out, nodes, shares, k0, factor) {
-      if (shares.length === 1) return plainCombine(out, nodes, shares, k0, factor);
-      filler.forget();
-      combiner.combine(out, nodes, shares, k0, factor);
+      if (shares.length === 1) combineOne(fields, out, nodes, shares, k0, factor);
+      else {
+        filler.forget();
+        combiner.combine(out, nodes, shares, k0, factor);
+      }
     },
     tableProduct(out, j0, j1, m, rows, nodes, width) {
       const before = fields.mark();
@@ -170,6 +172,24 @@ class Filler {
     const { countU, countV, hMin, inverseScaleRho, inverseScaleH, stepU, stepV, kappa } = table;
     this.fields.setTable(at, countU, countV, hMin, inverseScaleRho, inverseScaleH, stepU, stepV, kappa.re, kappa.im);
   }
+}
+
+/** A single node, in memory that is given back: what makes a node of an interpolant. */
+function combineOne(fields: FieldModule, ...[out, nodes, shares, k0, factor]: Parameters<Combine>): void {
+  const before = fields.mark();
+  const { length } = nodes.distanceM;
+  const even = (length + 1) & ~1;
+  const [reAt, imAt, distanceAt, outReAt, outImAt] = [0, 0, 0, 0, 0].map(() => fields.reserve(8 * even));
+  const sharesAt = fields.reserve(16);
+  const { buffer } = fields.memory;
+  new Float64Array(buffer, reAt, length).set(nodes.re);
+  new Float64Array(buffer, imAt, length).set(nodes.im);
+  new Float64Array(buffer, distanceAt, length).set(nodes.distanceM);
+  new Float64Array(buffer, sharesAt, 1).set(shares);
+  fields.combine(outReAt, outImAt, reAt, imAt, distanceAt, sharesAt, 1, even, k0, factor);
+  out.re.set(new Float64Array(buffer, outReAt, length));
+  out.im.set(new Float64Array(buffer, outImAt, length));
+  fields.release(before);
 }
 
 /** Holds the nodes of one interpolant in the module's memory, in place of a plan. */
