@@ -13,14 +13,9 @@ export function KeyLength({ metres, what }: { readonly metres: number; readonly 
   const [first, second] = useStores().settings.units.value === 'metric' ? texts : [...texts].reverse();
   return (
     <>
-      <button
-        type="button"
-        class="len-key"
-        aria-label={say(callOut.enlarge, { what, length: `${first}, ${second}` })}
-        onClick={() => setOpen(true)}
-      >
-        <b>{first}</b>
-        <span>{second}</span>
+      <button type="button" class="len-key" onClick={() => setOpen(true)}>
+        <span class="vh">{say(callOut.of, { what })}</span> <b>{first}</b> <span>{second}</span>{' '}
+        <span class="vh">{say(callOut.enlarge)}</span>
       </button>
       {open && <Large metres={metres} what={what} onClose={() => setOpen(false)} />}
     </>

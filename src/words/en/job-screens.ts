@@ -16,7 +16,8 @@ export const callOut = {
   metres: 'metres',
   feet: 'ft',
   inches: 'in',
-  enlarge: ({ what, length }) => `${what}: ${length}. Show large`,
+  of: ({ what }) => `${what}:`,
+  enlarge: 'Show large',
   close: 'Close',
 } as const satisfies Readonly<Record<string, Message>>;
 
