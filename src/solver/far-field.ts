@@ -54,7 +54,7 @@ export function endCurrents(mesh: Mesh, xRe: Float64Array, xIm: Float64Array): C
   return { re, im };
 }
 
-function sourcesOf(plan: PairPlan, currents: Currents): Sources {
+export function sourcesOf(plan: PairPlan, currents: Currents): Sources {
   const { mesh, points } = plan;
   const count = 2 * mesh.elementCount;
   const position = Float64Array.from(points);
@@ -97,7 +97,7 @@ function reflection(ground: FarGround, cosTheta: number): { vertical: Complex; h
 }
 
 /** Intensities, W/sr, at one zenith angle for each azimuth. */
-function intensities(
+export function intensities(
   out: Float64Array,
   sources: Sources,
   k0: number,

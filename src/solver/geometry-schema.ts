@@ -53,6 +53,8 @@ export const Geometry = z.strictObject({
   probes: z.optional(list(Probe)),
   fieldPoints: z.optional(list(Point)),
   powerW: z.optional(positive),
+  /** Ask for where it sends. */
+  pattern: z.optional(z.boolean()),
 });
 
 export const Solution = z.strictObject({
@@ -63,6 +65,13 @@ export const Solution = z.strictObject({
   gainThetaDeg: z.number(),
   gainPhiDeg: z.number(),
   fields: list(z.strictObject({ point: Point, electricVPerM: z.number(), magneticAPerM: z.number() })),
+  pattern: z.optional(
+    z.strictObject({
+      elevationShares: z.readonly(z.tuple([z.number(), z.number(), z.number(), z.number()])),
+      elevation: list(z.strictObject({ deg: z.number(), db: z.number() })),
+      azimuth: list(z.strictObject({ deg: z.number(), db: z.number() })),
+    }),
+  ),
   segments: z.number(),
   errorEstimate: z.number(),
   warnings: list(

@@ -11,6 +11,7 @@ import { reachWithPoints } from './ground-cache';
 import { soilPermittivity } from './ground-spectrum';
 import { type Kernels, plainKernels } from './kernels';
 import { fieldAt } from './near-field';
+import { patternOf } from './pattern';
 import { type Excitation, excite, type PortState } from './ports';
 import { feedOf } from './prepared';
 import { ELEMENTS_PER_WAVE } from './sweep';
@@ -50,6 +51,9 @@ export function solve(geometry: Geometry, options: SolveOptions = {}): Solution 
     gainThetaDeg: far.thetaDeg,
     gainPhiDeg: far.phiDeg,
     fields: fieldsAt(geometry, system, currents, inputW, options.kernels ?? plainKernels),
+    ...(geometry.pattern === true
+      ? { pattern: patternOf(system.plan, currents, (2 * Math.PI * frequencyHz) / C0, farGround(geometry), far) }
+      : {}),
     segments: system.mesh.elementCount,
     errorEstimate,
     warnings: system.resolved.warnings,

@@ -102,13 +102,14 @@ export async function radiationOf(
 ): Promise<BandField> {
   const places = placesNear(site, at.focusMHz, reachM);
   const geometry = geometryOf(site, at.focusMHz, planned);
-  const solution = await instrument.solve({ ...geometry, fieldPoints: places.points, powerW: POWER_W });
+  const solution = await instrument.solve({ ...geometry, fieldPoints: places.points, powerW: POWER_W, pattern: true });
   return {
     nearField: nearFieldOf(places, solution),
     efficiency: solution.powerShare.radiated,
     gainDbi: solution.gainDbi,
     takeOffDeg: 90 - solution.gainThetaDeg,
     errorEstimate: solution.errorEstimate,
+    ...solution.pattern,
   };
 }
 
