@@ -1,6 +1,6 @@
 /** Files out of the app and into it, by the browser's own means. */
-export function saveFile(name: string, text: string, type = 'application/json'): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
+export function saveFile(name: string, content: BlobPart, type = 'application/json'): void {
+  const address = URL.createObjectURL(new Blob([content], { type }));
   const link = document.createElement('a');
   link.href = address;
   link.download = name;

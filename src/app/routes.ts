@@ -14,11 +14,15 @@ export type Route =
   | { readonly screen: 'receive'; readonly code: string }
   | { readonly screen: 'ask'; readonly planId: string; readonly question: string; readonly unsure: boolean }
   | { readonly screen: 'surer'; readonly planId: string }
+  | { readonly screen: 'share' | 'sheet'; readonly planId: string }
+  | { readonly screen: 'scan' }
   | { readonly screen: JobScreen; readonly planId: string; readonly rest: readonly string[] };
 
 export type ScreenName = Route['screen'];
 /** The screens of one antenna. */
 export type JobRoute = Extract<Route, { readonly screen: JobScreen }>;
+/** Any screen that belongs to one antenna. */
+export type PlanRoute = Extract<Route, { readonly planId: string }>;
 
 export function parseRoute(hash: string): Route {
   const [first = '', second = '', third = '', ...rest] = hash.replace(/^#\/?/, '').split('/');
@@ -26,6 +30,7 @@ export function parseRoute(hash: string): Route {
     case 'new':
     case 'on-hand':
     case 'settings':
+    case 'scan':
       return { screen: first };
     case 'why':
       return { screen: 'why', rest: [second, third, ...rest].filter((part) => part !== '') };
@@ -41,7 +46,7 @@ export function parseRoute(hash: string): Route {
 }
 
 function planRoute(planId: string, job: string, rest: readonly string[]): Route {
-  if (job === 'surer') return { screen: 'surer', planId };
+  if (job === 'surer' || job === 'share' || job === 'sheet') return { screen: job, planId };
   const screen = jobScreens.find((name) => name === job);
   return screen === undefined
     ? { screen: 'plan', planId, rest: job === '' ? [] : [job, ...rest] }
@@ -54,11 +59,14 @@ export const to = {
   onHand: '#/on-hand',
   settings: '#/settings',
   why: '#/why',
+  scan: '#/scan',
   receive: (code = ''): string => (code === '' ? '#/receive' : `#/receive/${code}`),
   ask: (planId: string, question: string): string => `#/ask/${planId}/${question}`,
   unsure: (planId: string, question: string): string => `#/ask/${planId}/${question}/not-sure`,
   surer: (planId: string): string => `#/plan/${planId}/surer`,
   plan: (planId: string): string => `#/plan/${planId}`,
+  share: (planId: string): string => `#/plan/${planId}/share`,
+  sheet: (planId: string): string => `#/plan/${planId}/sheet`,
   job: (planId: string, job: JobScreen, ...rest: readonly string[]): string =>
     ['#', 'plan', planId, ...(job === 'plan' ? [] : [job]), ...rest].join('/'),
 } as const;

@@ -24,6 +24,9 @@ const later: Partial<Record<ScreenKey, () => Promise<Screen>>> = {
   surer: async () => (await import('./screens/ask/surer-screen')).SurerScreen,
   'on-hand': async () => (await import('./screens/on-hand/on-hand-screen')).OnHandScreen,
   settings: async () => (await import('./screens/settings/settings-screen')).SettingsScreen,
+  share: async () => (await import('./screens/share/share-screen')).ShareScreen,
+  sheet: async () => (await import('./screens/sheet/sheet-screen')).SheetScreen,
+  scan: async () => (await import('./screens/scan/scan-screen')).ScanScreen,
   receive: async () => (await import('./screens/plans/receive-screen')).ReceiveScreen,
 };
 

@@ -17,7 +17,7 @@ export interface TextOptions {
 export function planAsText(plan: Plan, { name, format }: TextOptions): string {
   const say = (message: Message, data: Data = {}): string => render(message, data, format);
   const parts: (readonly [string, readonly string[]])[] = [
-    [say(words.danger), dangerLines(plan)],
+    [say(words.danger), dangerFirst(plan).map(({ name: what, act, reason }) => `${what}: ${act} ${reason}`)],
     [say(words.answer), [plan.summary]],
     [say(words.chain), plan.chain.map((item) => chainLine(item, say))],
     [say(words.cut), plan.cuts.flatMap((cut) => cutLines(cut, say, format))],
@@ -35,13 +35,14 @@ type Said = (message: Message, data?: Data) => string;
 
 const firstLines: readonly number[] = [2, 34, 43];
 
-const dangerLines = ({ cautions }: Plan): string[] =>
+/** What can kill, by name: the lines that stand before everything else. */
+export const dangerFirst = ({ cautions }: Plan): { name: string; act: string; reason: string }[] =>
   firstLines.flatMap((line) => {
     const caution = cautions.find(({ lines }) => lines.includes(line));
     const text = caution?.lineTexts[caution.lines.indexOf(line)];
     return caution === undefined || text === undefined
       ? []
-      : [`${cautionNames[caution.id]}: ${text.act} ${text.reason}`];
+      : [{ name: cautionNames[caution.id] ?? '', act: text.act, reason: text.reason }];
   });
 
 function chainLine({ device, name, at, distanceM, lengthM }: Plan['chain'][number], say: Said): string {
