@@ -10,11 +10,13 @@ export const visits = signal(0);
 export const route = computed(() => parseRoute(hash.value));
 
 export function startRouter(): void {
-  addEventListener('hashchange', () => {
-    if (!isAddress(location.hash)) return;
+  const follow = (): void => {
+    if (!isAddress(location.hash) || location.hash === hash.value) return;
     hash.value = location.hash;
     visits.value += 1;
-  });
+  };
+  addEventListener('hashchange', follow);
+  follow(); // the address may have changed while the stores were opened
 }
 
 /** Goes to an address as if its link had been followed. */

@@ -17,8 +17,11 @@ const height = (leastM: number, mostM: number): Usual => ({ leastM, mostM, limit
 const wire = (leastM: number, mostM: number): Usual => ({ leastM, mostM, limitM: 10_000, zero: false });
 const distance = (mostM: number): Usual => ({ leastM: 0, mostM, limitM: 10_000, zero: true });
 
+/** Lengths of the questions, and of parts on hand. */
+type LengthKey = AnswerKey | 'coilDiameterM' | 'ownedLengthM';
+
 /** Common practice, no source: between these nobody is asked twice. */
-const usual: Partial<Record<AnswerKey, Usual>> = {
+const usual: Partial<Record<LengthKey, Usual>> = {
   wireLengthM: wire(1, 350),
   spanM: wire(2, 400),
   heightM: height(0, 50),
@@ -31,10 +34,12 @@ const usual: Partial<Record<AnswerKey, Usual>> = {
   feedLineLengthM: wire(0.5, 200),
   radialLengthM: wire(0.3, 60),
   counterpoiseM: wire(0.3, 100),
+  coilDiameterM: { leastM: 0.03, mostM: 1, limitM: 2, zero: false },
+  ownedLengthM: wire(0.3, 500),
 };
 
 export interface LengthQuestion {
-  readonly key: AnswerKey;
+  readonly key: LengthKey;
   /** Unit of a number typed without one. */
   readonly unit: LengthUnit;
   /** What the plan lets one expect, m. */

@@ -96,7 +96,7 @@ export interface FormContext {
 export function readPartField(field: PartField, text: string, { unit, format }: FormContext): Reading {
   switch (field.type) {
     case 'length':
-      return readLengthField(text, { key: 'wireLengthM', unit, format });
+      return readLengthField(text, { key: field.key === 'diameterM' ? 'coilDiameterM' : 'ownedLengthM', unit, format });
     case 'power':
       return readPowerField(text);
     case 'ratio':

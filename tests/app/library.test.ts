@@ -1,0 +1,140 @@
+import { describe, expect, test, vi } from 'vitest';
+import { createLibrary } from '../../src/app/stores/library';
+import { createSaveLight } from '../../src/app/stores/save-light';
+import { applyEdit, type PlanEdit } from '../../src/design/plan-edit';
+import type { SavedPlan } from '../../src/design/saved-plan';
+import type { Records } from '../../src/storage/records';
+import { StorageError } from '../../src/storage/storage-error';
+
+/** Records in memory, whose writes wait until they are let through. */
+function heldRecords() {
+  const kept = new Map<string, SavedPlan>();
+  let failure: StorageError | null = null;
+  let release: (() => void) | null = null;
+  let held = false;
+  const records = {
+    plans: async () => [...kept.values()].map((record) => ({ id: record.id, read: { kind: 'good', record } })),
+    plan: async (id: string) => {
+      const record = kept.get(id);
+      return record === undefined ? undefined : { id, read: { kind: 'good', record } };
+    },
+    edit: async (fresh: SavedPlan, edits: readonly PlanEdit[]) => {
+      if (held) {
+        await new Promise<void>((resolve) => {
+          release = resolve;
+        });
+      }
+      if (failure !== null) throw failure;
+      const plan = edits.reduce(applyEdit, kept.get(fresh.id) ?? fresh);
+      kept.set(plan.id, plan);
+      return plan;
+    },
+  } as unknown as Records;
+  return {
+    records,
+    kept,
+    hold: () => {
+      held = true;
+    },
+    letThrough: () => {
+      held = false;
+      release?.();
+    },
+    fail: (error: StorageError | null) => {
+      failure = error;
+    },
+  };
+}
+
+let clock = 100;
+let ids = 0;
+function setUp(records: Records | null) {
+  const light = createSaveLight(() => clock);
+  const told = vi.fn();
+  const onFirstSave = vi.fn();
+  const library = createLibrary({
+    records,
+    light,
+    now: () => clock++,
+    newId: () => `00000000-0000-4000-8000-${String(ids++).padStart(12, '0')}`,
+    tell: told,
+    onFirstSave,
+  });
+  return { light, library, told, onFirstSave };
+}
+const bands = { kind: 'answer', key: 'bands', answer: { bands: ['40m'] } } as const;
+
+describe('the list of plans', () => {
+  test('shows an answer at once, and says saved only when it is written', async () => {
+    const disk = heldRecords();
+    const { library, light, told, onFirstSave } = setUp(disk.records);
+    disk.hold();
+    const id = library.create({}, bands);
+    expect(library.planOf(id)?.answers).toEqual({ bands: ['40m'] });
+    expect(light.state.value.kind).toBe('writing');
+    expect(told).not.toHaveBeenCalled();
+    disk.letThrough();
+    await library.flush();
+    expect(light.state.value.kind).toBe('saved');
+    expect(disk.kept.get(id)?.answers).toEqual({ bands: ['40m'] });
+    expect(told).toHaveBeenCalledWith({ store: 'plans', id });
+    expect(onFirstSave).toHaveBeenCalledOnce();
+  });
+
+  test('keeps what could not be written, says why, and writes it when tried again', async () => {
+    const disk = heldRecords();
+    const { library, light } = setUp(disk.records);
+    disk.fail(new StorageError('full'));
+    const id = library.create({}, bands);
+    await library.flush();
+    expect(light.state.value).toMatchObject({ kind: 'failed', error: { failure: 'full' } });
+    expect(library.planOf(id)?.answers).toEqual({ bands: ['40m'] });
+    disk.fail(null);
+    await library.flush();
+    expect(light.state.value.kind).toBe('saved');
+    expect(disk.kept.get(id)?.answers).toEqual({ bands: ['40m'] });
+  });
+
+  test('lays waiting answers over what another tab has written', async () => {
+    const disk = heldRecords();
+    const { library } = setUp(disk.records);
+    const id = library.create({}, bands);
+    await library.flush();
+    disk.hold();
+    library.answer(id, 'spanM', { spanM: 24 });
+    const theirs = disk.kept.get(id);
+    if (theirs === undefined) throw new Error('the plan was not written');
+    disk.kept.set(id, applyEdit(theirs, { kind: 'answer', key: 'heightM', answer: { heightM: 8 }, at: clock++ }));
+    await library.reread(id);
+    expect(library.planOf(id)?.answers).toEqual({ bands: ['40m'], spanM: 24, heightM: 8 });
+    disk.letThrough();
+    await library.flush();
+    expect(disk.kept.get(id)?.answers).toEqual({ bands: ['40m'], spanM: 24, heightM: 8 });
+  });
+
+  test('copies the answers of a plan and nothing of what was done with it', async () => {
+    const disk = heldRecords();
+    const { library } = setUp(disk.records);
+    const id = library.create({}, bands, { kind: 'tick', key: 'shop:wire', on: true });
+    const copy = library.copy(id, 'Hill bag');
+    await library.flush();
+    expect(disk.kept.get(copy ?? '')).toMatchObject({ answers: { name: 'Hill bag', bands: ['40m'] }, ticks: {} });
+  });
+
+  test('hides a deleted plan until it is put back', () => {
+    const { library } = setUp(heldRecords().records);
+    const id = library.create({}, bands);
+    library.edit(id, { kind: 'deleted', on: true });
+    expect([library.plans.value.length, library.deleted.value.length]).toEqual([0, 1]);
+    library.edit(id, { kind: 'deleted', on: false });
+    expect([library.plans.value.length, library.deleted.value.length]).toEqual([1, 0]);
+  });
+
+  test('keeps plans on the screen where nothing can be stored at all', async () => {
+    const { library, light } = setUp(null);
+    const id = library.create({}, bands);
+    await library.flush();
+    expect(light.state.value).toMatchObject({ kind: 'failed', error: { failure: 'not-allowed' } });
+    expect(library.planOf(id)?.answers).toEqual({ bands: ['40m'] });
+  });
+});
