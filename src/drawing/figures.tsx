@@ -80,11 +80,6 @@ export const Marker = ({ x, y, number }: { readonly x: number; readonly y: numbe
   </>
 );
 
-/** Red pencil pointing down at (x, y). */
-export const PinDown = ({ x, y, size = 14 }: { readonly x: number; readonly y: number; readonly size?: number }) => (
-  <path class="mk" d={`M${at(x, y)}l${px(-size / 2)} ${-size}h${size}z`} />
-);
-
 /** Slanted stripes: this can injure you. */
 export const Hatch = ({ id }: { readonly id: string }) => (
   <defs>

@@ -4,9 +4,11 @@ import { useEffect } from 'preact/hooks';
 const forward = new Set([' ', 'Enter', 'ArrowRight', 'ArrowDown', 'PageDown']);
 const backward = new Set(['ArrowLeft', 'ArrowUp', 'PageUp']);
 
+const controls = ['a', 'button', 'input', 'select', 'textarea', 'summary', 'dialog'];
+
 /** A key pressed on a control belongs to that control; an arrow that would scroll a long page may scroll it. */
 const belongsElsewhere = (target: EventTarget | null): boolean =>
-  target instanceof Element && target.closest('a, button, input, select, textarea, summary, dialog') !== null;
+  target instanceof Element && target.closest(controls.join()) !== null;
 
 export function useStepKeys(onNext: () => void, onBack: () => void): void {
   useEffect(() => {

@@ -4,6 +4,7 @@ import type { ChainItem } from '../../../plan/plan-schema';
 import { drawings } from '../../../words/en/drawings';
 import { planScreen } from '../../../words/en/plan-screen';
 import { useSay } from '../../say';
+import { WorkingView } from './working-view';
 
 type Build = NonNullable<ChainItem['build']>;
 
@@ -15,6 +16,7 @@ export function BuildView({ item, build }: { readonly item: ChainItem; readonly 
       <div class="coil">
         {item.device === 'choke' ? <ChokeWindings build={build} /> : <TransformerWinding item={item} build={build} />}
         <p>{build.text}</p>
+        <WorkingView working={build.conductorLengthMWorking} what={item.name} />
         <p class="small">{say(planScreen.inBox, { box: build.box })}</p>
         <p class="small">
           <b>{say(planScreen.orBuy)}.</b> {item.buy}

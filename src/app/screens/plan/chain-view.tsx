@@ -8,6 +8,7 @@ import { SourceNote } from '../../jobs/source-note';
 import { Length } from '../../parts/length';
 import { useSay } from '../../say';
 import { BuildView } from './build-view';
+import { FiguresView } from './figures-view';
 import { WorkingView } from './working-view';
 
 const places = {
@@ -84,6 +85,7 @@ function Device({ item, last }: { readonly item: ChainItem; readonly last: boole
         {last && first !== undefined && <p>{first.text}</p>}
         {!last && <Why item={item} />}
         {item.build !== null && <BuildView item={item} build={item.build} />}
+        <FiguresView item={item} />
         {item.build === null && (item.device === 'arrester' || item.device === 'tuner') && (
           <p class="small">{item.buy}</p>
         )}

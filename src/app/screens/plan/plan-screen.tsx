@@ -22,6 +22,7 @@ import { AssumedView, CautionsView, DisputesView, ExposureView, NotNeeded, Verdi
 import { Share } from './share';
 import { SiteFigure } from './site-figure';
 import { sitePictureOf } from './site-picture';
+import { StudyNote } from './study-note';
 import { Stops, WarningsView } from './warnings-view';
 import '../../jobs/jobs.css';
 import './plan.css';
@@ -41,7 +42,7 @@ function knownOf(answers: Answers): Known {
   return isNoSystem(facts) ? { facts: null, harmonics: [] } : { facts, harmonics: dimensionsOf(facts).harmonics };
 }
 
-function PlanPage({ saved, answers, plan, name }: OpenPlan) {
+function PlanPage({ saved, answers, plan, name, study }: OpenPlan) {
   const say = useSay();
   const picture = sitePictureOf(answers, plan);
   return (
@@ -55,6 +56,7 @@ function PlanPage({ saved, answers, plan, name }: OpenPlan) {
           <Stops warnings={plan.warnings} answers={answers} planId={saved.id} />
           <Answer text={plan.summary} />
           <ChangedStrip plan={saved} />
+          <StudyNote study={study} />
           <JumpList targets={targetsOf(plan)} />
           <CandidatesView plan={plan} saved={saved} />
           {picture !== null && <SiteFigure picture={picture} plan={plan} />}
