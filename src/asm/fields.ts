@@ -1,104 +1,12 @@
 /**
- * The field integrals between all pairs of elements at one frequency, in 128-bit SIMD, and the matrix product that makes ground tables.
- * The same method as solver/fill.ts and solver/ground-table.ts; see there for the physics.
+ * The field integrals between all pairs of elements at one frequency, in 128-bit SIMD.
+ * The same method as solver/fill.ts; see there for the physics.
  *
- * Two lanes are two Gauss points of the source element. Sine, cosine and logarithm are polynomials (Cody & Waite reduction with the
- * coefficients of fdlibm; ln m = 2 artanh((m − 1)/(m + 1))), good to 1e-13. Tables are read in single precision, which is finer than
- * their grid.
+ * Two lanes are two Gauss points of the source element. Tables are read in single precision, which is finer than their grid.
  */
-let top: usize = 0;
+import { cosine, cosSin, ln, madd, madd4, sine } from './parts/simd-math';
 
-/** Where the next reserved memory begins. */
-export function mark(): usize {
-  return top;
-}
-
-/** Gives back what was reserved after a mark; all of it for 0. */
-export function release(at: usize): void {
-  top = at == 0 ? (__heap_base + 15) & ~15 : at;
-}
-
-/** Room for so many bytes; views on the memory must be made after the last call. */
-export function reserve(bytes: usize): usize {
-  const at = top;
-  top = (at + bytes + 31) & ~15;
-  const pages = <i32>((top + 0xffff) >> 16) - memory.size();
-  if (pages > 0) memory.grow(pages);
-  return at;
-}
-
-// @ts-ignore: decorator
-@inline
-function madd(a: v128, b: v128, c: v128): v128 {
-  if (ASC_FEATURE_RELAXED_SIMD) return f64x2.relaxed_madd(a, b, c);
-  return f64x2.add(c, f64x2.mul(a, b));
-}
-// @ts-ignore: decorator
-@inline
-function madd4(a: v128, b: v128, c: v128): v128 {
-  if (ASC_FEATURE_RELAXED_SIMD) return f32x4.relaxed_madd(a, b, c);
-  return f32x4.add(c, f32x4.mul(a, b));
-}
-
-let cosine: v128 = f64x2.splat(0);
-let sine: v128 = f64x2.splat(0);
-
-/** cos x and sin x into the two globals, for 0 ≤ x < 1e6. */
-// @ts-ignore: decorator
-@inline
-function cosSin(x: v128): void {
-  const magic = f64x2.splat(6755399441055744.0); // 1.5 · 2^52: the low bits become the quadrant
-  const t = madd(x, f64x2.splat(0.6366197723675814), magic);
-  const q = f64x2.sub(t, magic);
-  let y = f64x2.sub(x, f64x2.mul(q, f64x2.splat(1.5707963267341256)));
-  y = f64x2.sub(y, f64x2.mul(q, f64x2.splat(6.077100506303966e-11)));
-  y = f64x2.sub(y, f64x2.mul(q, f64x2.splat(2.0222662487959506e-21)));
-  const z = f64x2.mul(y, y);
-  let s = madd(z, f64x2.splat(1.58969099521155010221e-10), f64x2.splat(-2.50507602534068634195e-8));
-  s = madd(z, s, f64x2.splat(2.75573137070700676789e-6));
-  s = madd(z, s, f64x2.splat(-1.98412698298579493134e-4));
-  s = madd(z, s, f64x2.splat(8.33333333332248946124e-3));
-  s = madd(z, s, f64x2.splat(-1.66666666666666324348e-1));
-  s = madd(f64x2.mul(z, y), s, y);
-  let c = madd(z, f64x2.splat(-1.13596475577881948265e-11), f64x2.splat(2.08757232129817482790e-9));
-  c = madd(z, c, f64x2.splat(-2.75573143513906633035e-7));
-  c = madd(z, c, f64x2.splat(2.48015872894767294178e-5));
-  c = madd(z, c, f64x2.splat(-1.38888888888741095749e-3));
-  c = madd(z, c, f64x2.splat(4.16666666666666019037e-2));
-  c = madd(f64x2.mul(z, z), c, madd(z, f64x2.splat(-0.5), f64x2.splat(1)));
-  const one = i64x2.splat(1);
-  const two = i64x2.splat(2);
-  const swap = i64x2.neg(v128.and(t, one));
-  const sinSign = i64x2.shl(v128.and(t, two), 62);
-  const cosSign = i64x2.shl(v128.and(i64x2.add(t, one), two), 62);
-  sine = v128.xor(v128.bitselect(c, s, swap), sinSign);
-  cosine = v128.xor(v128.bitselect(s, c, swap), cosSign);
-}
-
-/** Natural logarithm of positive normal numbers. */
-// @ts-ignore: decorator
-@inline
-function ln(x: v128): v128 {
-  // m in [√½, √2): bits shifted so that the exponent turns over at √½.
-  const shifted = i64x2.sub(x, i64x2.splat(0x3fe6a09e667f3bcd));
-  const exponentBits = v128.and(shifted, i64x2.splat(0xfff0000000000000));
-  const m = i64x2.sub(x, exponentBits);
-  // Exponent as a number: arithmetic shift, then the bits of 1.5 · 2^52 + e.
-  const e = f64x2.sub(
-    i64x2.add(i64x2.shr_s(shifted, 52), i64x2.splat(0x4338000000000000)),
-    f64x2.splat(6755399441055744.0),
-  );
-  const s = f64x2.div(f64x2.sub(m, f64x2.splat(1)), f64x2.add(m, f64x2.splat(1)));
-  const z = f64x2.mul(s, s);
-  let p = madd(z, f64x2.splat(1.0 / 13), f64x2.splat(1.0 / 11));
-  p = madd(z, p, f64x2.splat(1.0 / 9));
-  p = madd(z, p, f64x2.splat(1.0 / 7));
-  p = madd(z, p, f64x2.splat(1.0 / 5));
-  p = madd(z, p, f64x2.splat(1.0 / 3));
-  p = madd(z, p, f64x2.splat(1));
-  const two = f64x2.add(s, s);
-  return madd(e, f64x2.splat(0.6931471805599453), f64x2.mul(two, p));
-}
+export { mark, release, reserve } from './parts/memory';
 
 // What the elements are; set by `setElements`. Eight numbers to an element: start, direction, length, half the squared radius.
 let elements: usize = 0;
@@ -427,66 +335,6 @@ export function assemble(offset: usize, unknown: usize, sign: usize, re: usize, 
           }
         }
       }
-    }
-  }
-}
-
-/** out = factor·e^(−jkd) Σ share·node over `length` numbers, a multiple of 2; see solver/matrix-interpolation.ts. */
-export function combine(
-  outRe: usize,
-  outIm: usize,
-  re: usize,
-  im: usize,
-  distance: usize,
-  shares: usize,
-  nodes: i32,
-  length: i32,
-  k0: f64,
-  factor: f64,
-): void {
-  const line = <usize>length << 3;
-  const turn: f64 = k0 < 0 ? -factor : factor;
-  for (let n = 0; n < length; n += 2) {
-    const o = <usize>n << 3;
-    let sumRe = f64x2.splat(0);
-    let sumIm = f64x2.splat(0);
-    let from = o;
-    for (let i = 0; i < nodes; i++, from += line) {
-      const share = v128.load64_splat(shares + (<usize>i << 3));
-      sumRe = madd(share, v128.load(re + from), sumRe);
-      sumIm = madd(share, v128.load(im + from), sumIm);
-    }
-    cosSin(f64x2.mul(f64x2.splat(Math.abs(k0)), v128.load(distance + o)));
-    const c = f64x2.mul(f64x2.splat(factor), cosine);
-    const s = f64x2.mul(f64x2.splat(-turn), sine);
-    v128.store(outRe + o, f64x2.sub(f64x2.mul(sumRe, c), f64x2.mul(sumIm, s)));
-    v128.store(outIm + o, madd(sumRe, s, f64x2.mul(sumIm, c)));
-  }
-}
-
-/** out[r][c] += Σ_n j(r, n)·m[n][c]: of eight columns the first six with j0, the last two with j1. `width` is a multiple of 8. */
-export function tableProduct(out: usize, j0: usize, j1: usize, m: usize, rows: i32, nodes: i32, width: i32): void {
-  const line = <usize>width << 3;
-  for (let r = 0; r < rows; r++) {
-    const a = j0 + (<usize>r * <usize>nodes << 3);
-    const b = j1 + (<usize>r * <usize>nodes << 3);
-    for (let c = 0; c < width; c += 8) {
-      const oc = <usize>c << 3;
-      const to = out + <usize>r * line + oc;
-      let x0 = v128.load(to), x1 = v128.load(to, 16), x2 = v128.load(to, 32), x3 = v128.load(to, 48);
-      let from = m + oc;
-      for (let n = 0; n < nodes; n++, from += line) {
-        const p = v128.load64_splat(a + (<usize>n << 3));
-        const q = v128.load64_splat(b + (<usize>n << 3));
-        x0 = madd(p, v128.load(from), x0);
-        x1 = madd(p, v128.load(from, 16), x1);
-        x2 = madd(p, v128.load(from, 32), x2);
-        x3 = madd(q, v128.load(from, 48), x3);
-      }
-      v128.store(to, x0);
-      v128.store(to, x1, 16);
-      v128.store(to, x2, 32);
-      v128.store(to, x3, 48);
     }
   }
 }

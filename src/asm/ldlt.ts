@@ -5,6 +5,8 @@
  * Memory: re and im apart, row after row, `stride` numbers to a row (a multiple of 4); only the lower triangle counts, but up to three
  * numbers beyond the diagonal are overwritten. After `factor` the strict lower triangle holds L, the diagonal D⁻¹.
  */
+import { madd, nmadd } from './parts/simd-math';
+
 const PANEL: i32 = 16;
 
 let matrixRe: usize = 0;
@@ -15,19 +17,6 @@ let rightRe: usize = 0;
 let rightIm: usize = 0;
 let size: i32 = 0;
 let stride: i32 = 0;
-
-// @ts-ignore: decorator
-@inline
-function madd(a: v128, b: v128, c: v128): v128 {
-  if (ASC_FEATURE_RELAXED_SIMD) return f64x2.relaxed_madd(a, b, c);
-  return f64x2.add(c, f64x2.mul(a, b));
-}
-// @ts-ignore: decorator
-@inline
-function nmadd(a: v128, b: v128, c: v128): v128 {
-  if (ASC_FEATURE_RELAXED_SIMD) return f64x2.relaxed_nmadd(a, b, c);
-  return f64x2.sub(c, f64x2.mul(a, b));
-}
 
 /** Makes room for a matrix of n rows and `columns` right sides. Views on the memory must be made after this call. */
 export function reserve(n: i32, columns: i32): void {

@@ -2,7 +2,7 @@
  * Compiles the AssemblyScript kernels to WebAssembly, for the build, the dev server, the tests and the headless
  * commands alike; only when a source is newer than what it made.
  *
- * Each source `src/asm/<name>.ts` that is not this plugin or a declaration gives two files in src/wasm (not in git):
+ * Each source `src/asm/<name>.ts` that is not this plugin or a declaration (what sources share is in parts/) gives two files in src/wasm (not in git):
  * `<name>.wasm` with 128-bit SIMD, and `<name>-relaxed.wasm` with fused multiply-add for engines that have relaxed
  * SIMD. Both come from the same text: a source chooses by the compile-time constant `ASC_FEATURE_RELAXED_SIMD`. The
  * last bits of their results differ, so compare with tolerances.
@@ -30,8 +30,9 @@ function isOutOfDate(output: string, newestSourceMs: number): boolean {
 
 async function compile(): Promise<void> {
   const names = sources();
-  // A source may import another, so any newer source makes every output out of date.
-  const newestMs = Math.max(...names.map((name) => statSync(join(sourceDir, name)).mtimeMs));
+  // A source may import another or one of parts/, so any newer source makes every output out of date.
+  const all = readdirSync(sourceDir, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.ts'));
+  const newestMs = Math.max(...all.map((name) => statSync(join(sourceDir, name)).mtimeMs));
   for (const name of names) {
     for (const { suffix, features } of builds) {
       const output = join(outputDir, `${basename(name, '.ts')}${suffix}.wasm`);

@@ -5,6 +5,8 @@ import fields from '../wasm/fields.wasm?bytes';
 import fieldsRelaxed from '../wasm/fields-relaxed.wasm?bytes';
 import ldlt from '../wasm/ldlt.wasm?bytes';
 import ldltRelaxed from '../wasm/ldlt-relaxed.wasm?bytes';
+import sums from '../wasm/sums.wasm?bytes';
+import sumsRelaxed from '../wasm/sums-relaxed.wasm?bytes';
 
 type Bytes = Uint8Array<ArrayBuffer>;
 
@@ -18,7 +20,10 @@ export function startKernels(): Promise<Kernels> {
   const engine = (globalThis as unknown as { WebAssembly: WasmEngine }).WebAssembly;
   const imports = { env: { abort: () => undefined } };
   return chooseKernels(
-    { ldlt, ldltRelaxed, fields, fieldsRelaxed },
+    {
+      simd: { ldlt, fields, sums },
+      relaxed: { ldlt: ldltRelaxed, fields: fieldsRelaxed, sums: sumsRelaxed },
+    },
     {
       validate: (bytes) => engine.validate(bytes),
       instantiate: async (bytes) => (await engine.instantiate(bytes, imports)).instance.exports,

@@ -3,15 +3,17 @@
  * fused multiply-add. The validating and instantiating functions come from outside, since WebAssembly is no part of the language.
  */
 import { type Kernels, plainKernels } from './kernels';
-import { type FieldModule, type LdltModule, wasmKernels } from './wasm-kernels';
+import { wasmKernels } from './wasm-kernels';
+import type { KernelModules } from './wasm-modules';
 
 type Bytes = Uint8Array<ArrayBuffer>;
 
+type ModuleName = keyof KernelModules;
+
+/** Each module with plain 128-bit SIMD and with relaxed SIMD. */
 export interface KernelBytes {
-  readonly ldlt: Bytes;
-  readonly ldltRelaxed: Bytes;
-  readonly fields: Bytes;
-  readonly fieldsRelaxed: Bytes;
+  readonly simd: Readonly<Record<ModuleName, Bytes>>;
+  readonly relaxed: Readonly<Record<ModuleName, Bytes>>;
 }
 
 export interface Engine {
@@ -33,9 +35,9 @@ export async function chooseKernels(bytes: KernelBytes, engine: Engine): Promise
   const can = (probe: readonly number[]): boolean => engine.validate(Uint8Array.from(probe));
   if (!can(simdProbe)) return plainKernels;
   const isRelaxed = can(relaxedProbe);
-  const [ldlt, fields] = await Promise.all([
-    engine.instantiate(isRelaxed ? bytes.ldltRelaxed : bytes.ldlt),
-    engine.instantiate(isRelaxed ? bytes.fieldsRelaxed : bytes.fields),
-  ]);
-  return wasmKernels(isRelaxed ? 'relaxed-simd' : 'simd', ldlt as LdltModule, fields as FieldModule);
+  const chosen = isRelaxed ? bytes.relaxed : bytes.simd;
+  const [ldlt, fields, sums] = await Promise.all(
+    [chosen.ldlt, chosen.fields, chosen.sums].map((module) => engine.instantiate(module)),
+  );
+  return wasmKernels(isRelaxed ? 'relaxed-simd' : 'simd', { ldlt, fields, sums } as KernelModules);
 }

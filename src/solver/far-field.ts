@@ -23,14 +23,14 @@ export interface Currents {
 /** Ground as far fields see it: none, perfect, or the relative permittivity of soil. */
 export type FarGround = { kind: 'none' } | { kind: 'perfect-conductor' } | { kind: 'soil'; epsilon: Complex };
 
-const MOST_SUMMITS = 8;
+const MOST_SUMMITS = 5;
+/** Of the climb to the peak, rad: 0.06°. */
+const LEAST_STEP = 1e-3;
 
 /** Current moments I·u·weight at the Gauss points, ready for any direction. */
 interface Sources {
-  readonly count: number;
-  readonly position: Float64Array;
-  /** x, y, z of the real and then the imaginary moment: six numbers to a point. */
-  readonly moment: Float64Array;
+  /** Nine rows with a number for each point: x, y, z, the real moment by axis, the imaginary moment by axis. */
+  readonly rows: Float64Array;
   readonly radiusM: number;
 }
 
@@ -57,8 +57,7 @@ export function endCurrents(mesh: Mesh, xRe: Float64Array, xIm: Float64Array): C
 export function sourcesOf(plan: PairPlan, currents: Currents): Sources {
   const { mesh, points } = plan;
   const count = 2 * mesh.elementCount;
-  const position = Float64Array.from(points);
-  const moment = new Float64Array(6 * count);
+  const rows = new Float64Array(9 * count);
   const rule = gaussRule(2);
   const middle = [0, 1].map((axis) => {
     let low = Infinity;
@@ -77,14 +76,13 @@ export function sourcesOf(plan: PairPlan, currents: Currents): Sources {
     const re = weight * ((1 - share) * currents.re[2 * e] + share * currents.re[2 * e + 1]);
     const im = weight * ((1 - share) * currents.im[2 * e] + share * currents.im[2 * e + 1]);
     for (let axis = 0; axis < 3; axis++) {
-      moment[6 * n + axis] = re * mesh.direction[3 * e + axis];
-      moment[6 * n + 3 + axis] = im * mesh.direction[3 * e + axis];
+      rows[axis * count + n] = points[3 * n + axis] - (axis < 2 ? middle[axis] : 0);
+      rows[(3 + axis) * count + n] = re * mesh.direction[3 * e + axis];
+      rows[(6 + axis) * count + n] = im * mesh.direction[3 * e + axis];
     }
-    position[3 * n] -= middle[0];
-    position[3 * n + 1] -= middle[1];
-    radiusM = Math.max(radiusM, Math.hypot(position[3 * n], position[3 * n + 1], position[3 * n + 2]));
+    radiusM = Math.max(radiusM, Math.hypot(rows[n], rows[count + n], rows[2 * count + n]));
   }
-  return { count, position, moment, radiusM };
+  return { rows, radiusM };
 }
 
 function reflection(ground: FarGround, cosTheta: number): { vertical: Complex; horizontal: Complex } {
@@ -104,15 +102,84 @@ export function intensities(
   ground: FarGround,
   theta: number,
   phis: Float64Array,
-) {
-  const { count, position, moment } = sources;
+  sum: IntensitySum = plainIntensities,
+): void {
+  const { vertical, horizontal } = reflection(ground, Math.cos(theta));
+  sum(out, sources.rows, k0, theta, vertical, horizontal, phis);
+  // |E| r = (η k/4π)|Σ|, intensity = |E r|²/2η.
+  for (let p = 0; p < phis.length; p++) out[p] *= (ETA0 * k0 * k0) / (32 * Math.PI * Math.PI);
+}
+
+/** |Σ|² of both components of E at one zenith angle for each azimuth, from the nine rows of the sources. */
+export type IntensitySum = (
+  out: Float64Array,
+  rows: Float64Array,
+  k0: number,
+  theta: number,
+  vertical: Complex,
+  horizontal: Complex,
+  phis: Float64Array,
+) => void;
+
+/** cos φ, sin φ of each azimuth. */
+export function intensityDirections(phis: Float64Array): Float64Array {
+  const directions = new Float64Array(2 * phis.length);
+  phis.forEach((phi, p) => {
+    directions[2 * p] = Math.cos(phi);
+    directions[2 * p + 1] = Math.sin(phi);
+  });
+  return directions;
+}
+
+export const plainIntensities: IntensitySum = (out, rows, k0, theta, vertical, horizontal, phis) => {
+  const count = rows.length / 9;
+  const row = (index: number): Float64Array => rows.subarray(index * count, (index + 1) * count);
+  const [x, y] = [row(0), row(1)];
+  const [mx, my, mz, nx, ny, nz] = [3, 4, 5, 6, 7, 8].map(row);
+  const factors = zenithFactors(row(2), k0, theta, vertical, horizontal);
+  const sinTheta = Math.sin(theta);
+  for (let p = 0; p < phis.length; p++) {
+    const cosPhi = Math.cos(phis[p]);
+    const sinPhi = Math.sin(phis[p]);
+    let thetaRe = 0;
+    let thetaIm = 0;
+    let phiRe = 0;
+    let phiIm = 0;
+    for (let n = 0; n < count; n++) {
+      const phase = k0 * sinTheta * (x[n] * cosPhi + y[n] * sinPhi);
+      const c = Math.cos(phase);
+      const s = Math.sin(phase);
+      const f = 6 * n;
+      const alongRe = mx[n] * cosPhi + my[n] * sinPhi;
+      const alongIm = nx[n] * cosPhi + ny[n] * sinPhi;
+      const acrossRe = my[n] * cosPhi - mx[n] * sinPhi;
+      const acrossIm = ny[n] * cosPhi - nx[n] * sinPhi;
+      let re = alongRe * factors[f] - alongIm * factors[f + 1] + mz[n] * factors[f + 2] - nz[n] * factors[f + 3];
+      let im = alongRe * factors[f + 1] + alongIm * factors[f] + mz[n] * factors[f + 3] + nz[n] * factors[f + 2];
+      thetaRe += re * c - im * s;
+      thetaIm += re * s + im * c;
+      re = acrossRe * factors[f + 4] - acrossIm * factors[f + 5];
+      im = acrossRe * factors[f + 5] + acrossIm * factors[f + 4];
+      phiRe += re * c - im * s;
+      phiIm += re * s + im * c;
+    }
+    out[p] = thetaRe ** 2 + thetaIm ** 2 + phiRe ** 2 + phiIm ** 2;
+  }
+};
+
+/** Complex weights at each point for one zenith angle: level currents in Eθ, upright currents in Eθ, level currents in Eφ. */
+function zenithFactors(
+  z: Float64Array,
+  k0: number,
+  theta: number,
+  vertical: Complex,
+  horizontal: Complex,
+): Float64Array {
   const cosTheta = Math.cos(theta);
   const sinTheta = Math.sin(theta);
-  const { vertical, horizontal } = reflection(ground, cosTheta);
-  // Complex weights at each point for this zenith angle: level currents in Eθ, upright currents in Eθ, level currents in Eφ.
-  const factors = new Float64Array(6 * count);
-  for (let n = 0; n < count; n++) {
-    const phase = k0 * position[3 * n + 2] * cosTheta;
+  const factors = new Float64Array(6 * z.length);
+  for (let n = 0; n < z.length; n++) {
+    const phase = k0 * z[n] * cosTheta;
     const c = Math.cos(phase);
     const s = Math.sin(phase);
     const downRe = vertical.re * c + vertical.im * s;
@@ -124,45 +191,16 @@ export function intensities(
     factors[6 * n + 4] = c + horizontal.re * c + horizontal.im * s;
     factors[6 * n + 5] = s + horizontal.im * c - horizontal.re * s;
   }
-  for (let p = 0; p < phis.length; p++) {
-    const cosPhi = Math.cos(phis[p]);
-    const sinPhi = Math.sin(phis[p]);
-    let thetaRe = 0;
-    let thetaIm = 0;
-    let phiRe = 0;
-    let phiIm = 0;
-    for (let n = 0; n < count; n++) {
-      const phase = k0 * sinTheta * (position[3 * n] * cosPhi + position[3 * n + 1] * sinPhi);
-      const c = Math.cos(phase);
-      const s = Math.sin(phase);
-      const m = 6 * n;
-      const alongRe = moment[m] * cosPhi + moment[m + 1] * sinPhi;
-      const alongIm = moment[m + 3] * cosPhi + moment[m + 4] * sinPhi;
-      const acrossRe = moment[m + 1] * cosPhi - moment[m] * sinPhi;
-      const acrossIm = moment[m + 4] * cosPhi - moment[m + 3] * sinPhi;
-      let re =
-        alongRe * factors[m] -
-        alongIm * factors[m + 1] +
-        moment[m + 2] * factors[m + 2] -
-        moment[m + 5] * factors[m + 3];
-      let im =
-        alongRe * factors[m + 1] +
-        alongIm * factors[m] +
-        moment[m + 2] * factors[m + 3] +
-        moment[m + 5] * factors[m + 2];
-      thetaRe += re * c - im * s;
-      thetaIm += re * s + im * c;
-      re = acrossRe * factors[m + 4] - acrossIm * factors[m + 5];
-      im = acrossRe * factors[m + 5] + acrossIm * factors[m + 4];
-      phiRe += re * c - im * s;
-      phiIm += re * s + im * c;
-    }
-    // |E| r = (η k/4π)|Σ|, intensity = |E r|²/2η.
-    out[p] = ((ETA0 * k0 * k0) / (32 * Math.PI * Math.PI)) * (thetaRe ** 2 + thetaIm ** 2 + phiRe ** 2 + phiIm ** 2);
-  }
+  return factors;
 }
 
-export function farField(plan: PairPlan, currents: Currents, k0: number, ground: FarGround): FarField {
+export function farField(
+  plan: PairPlan,
+  currents: Currents,
+  k0: number,
+  ground: FarGround,
+  sum: IntensitySum = plainIntensities,
+): FarField {
   const sources = sourcesOf(plan, currents);
   const size = k0 * sources.radiusM;
   const phiCount = 4 * Math.ceil(0.75 * (size + 6)); // a multiple of four holds both axes
@@ -170,7 +208,7 @@ export function farField(plan: PairPlan, currents: Currents, k0: number, ground:
   const zeniths = zenithNodes(ground, Math.ceil(size) + 12);
   const grid = zeniths.map(({ theta }) => {
     const row = new Float64Array(phiCount);
-    intensities(row, sources, k0, ground, theta, phis);
+    intensities(row, sources, k0, ground, theta, phis, sum);
     return row;
   });
   let radiatedW = 0;
@@ -179,10 +217,13 @@ export function farField(plan: PairPlan, currents: Currents, k0: number, ground:
   });
   const highest = ground.kind === 'none' ? Math.PI : Math.PI / 2;
   const step = Math.max(Math.PI / zeniths.length, Math.PI / phiCount);
+  const look: Look = (theta, phi) => {
+    const value = new Float64Array(1);
+    intensities(value, sources, k0, ground, theta, Float64Array.of(phi), sum);
+    return value[0];
+  };
   const best = summits(grid)
-    .map(([t, p]) =>
-      climb(sources, k0, ground, { value: grid[t][p], theta: zeniths[t].theta, phi: phis[p] }, step, highest),
-    )
+    .map(([t, p]) => climb(look, { value: grid[t][p], theta: zeniths[t].theta, phi: phis[p] }, step, highest))
     .reduce((a, b) => (b.value > a.value * (1 + 1e-6) ? b : a));
   const degrees = (angle: number): number => (angle * 180) / Math.PI;
   const phiDeg = ((degrees(best.phi) % 360) + 360) % 360;
@@ -211,18 +252,18 @@ function zenithNodes(ground: FarGround, count: number): { theta: number; weight:
   });
 }
 
-/** Climbs to the peak from the best sample by looking round it with a halving step. */
+/** Intensity in one direction. */
+type Look = (theta: number, phi: number) => number;
+
+/** Climbs to the peak from a sample by looking round it with a halving step. */
 function climb(
-  sources: Sources,
-  k0: number,
-  ground: FarGround,
+  look: Look,
   from: { value: number; theta: number; phi: number },
   firstStep: number,
   highest: number,
 ): { value: number; theta: number; phi: number } {
   let best = from;
-  const value = new Float64Array(1);
-  for (let step = firstStep; step > 2e-4; ) {
+  for (let step = firstStep; step > LEAST_STEP; ) {
     let moved = false;
     for (const [dTheta, dPhi] of [
       [step, 0],
@@ -234,9 +275,9 @@ function climb(
     ]) {
       const theta = Math.min(highest, Math.max(0, best.theta + dTheta));
       const phi = best.phi + dPhi;
-      intensities(value, sources, k0, ground, theta, Float64Array.of(phi));
-      if (value[0] > best.value * (1 + 1e-12)) {
-        best = { value: value[0], theta, phi };
+      const value = look(theta, phi);
+      if (value > best.value * (1 + 1e-12)) {
+        best = { value, theta, phi };
         moved = true;
       }
     }

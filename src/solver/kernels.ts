@@ -2,6 +2,7 @@
  * The hot loops behind one interface, so that a WebAssembly build can stand in for the plain one. The plain one is the check.
  */
 import { assembleMatrix, type SymmetricMatrix } from './assemble';
+import { type IntensitySum, plainIntensities } from './far-field';
 import { fillPairs } from './fill';
 import { type GroundTable, plainTableProduct, type TableProduct } from './ground-table';
 import { factorLdlt, solveLdlt } from './ldlt';
@@ -16,6 +17,8 @@ export interface Kernels {
   assemble(plan: PairPlan, ends: Float64Array): SymmetricMatrix;
   /** The sum behind the interpolation over frequency; see matrix-interpolation.ts. */
   readonly combine: Combine;
+  /** The sum over currents that makes a far field; see far-field.ts. */
+  readonly intensities: IntensitySum;
   /** The sum that makes a ground table; see ground-table.ts. */
   readonly tableProduct: TableProduct;
   /** Factors the matrix (used up) and overwrites the columns of b, one after another, with solutions. */
@@ -27,6 +30,7 @@ export const plainKernels: Kernels = {
   fillPairs,
   assemble: (plan, ends) => assembleMatrix(plan.mesh, ends),
   combine: plainCombine,
+  intensities: plainIntensities,
   tableProduct: plainTableProduct,
   factorAndSolve(matrix, bRe, bIm) {
     factorLdlt(matrix);

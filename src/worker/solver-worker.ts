@@ -6,12 +6,17 @@ import fields from '../wasm/fields.wasm?bytes';
 import fieldsRelaxed from '../wasm/fields-relaxed.wasm?bytes';
 import ldlt from '../wasm/ldlt.wasm?bytes';
 import ldltRelaxed from '../wasm/ldlt-relaxed.wasm?bytes';
+import sums from '../wasm/sums.wasm?bytes';
+import sumsRelaxed from '../wasm/sums-relaxed.wasm?bytes';
 
 declare const self: DedicatedWorkerGlobalScope;
 
 const imports = { env: { abort: () => undefined } };
 const kernels = chooseKernels(
-  { ldlt, ldltRelaxed, fields, fieldsRelaxed },
+  {
+    simd: { ldlt, fields, sums },
+    relaxed: { ldlt: ldltRelaxed, fields: fieldsRelaxed, sums: sumsRelaxed },
+  },
   {
     validate: (bytes) => WebAssembly.validate(bytes),
     instantiate: async (bytes) => (await WebAssembly.instantiate(bytes, imports)).instance.exports,

@@ -4,12 +4,17 @@ import fields from '../../src/wasm/fields.wasm?bytes';
 import fieldsRelaxed from '../../src/wasm/fields-relaxed.wasm?bytes';
 import ldlt from '../../src/wasm/ldlt.wasm?bytes';
 import ldltRelaxed from '../../src/wasm/ldlt-relaxed.wasm?bytes';
+import sums from '../../src/wasm/sums.wasm?bytes';
+import sumsRelaxed from '../../src/wasm/sums-relaxed.wasm?bytes';
 
 /** Every module started here, so that its memory can be weighed. */
 export const started: { readonly memory: { readonly buffer: ArrayBuffer } }[] = [];
 
 export const choosingEngine = (): Parameters<typeof chooseKernels> => [
-  { ldlt, ldltRelaxed, fields, fieldsRelaxed },
+  {
+    simd: { ldlt, fields, sums },
+    relaxed: { ldlt: ldltRelaxed, fields: fieldsRelaxed, sums: sumsRelaxed },
+  },
   {
     validate: (bytes) => WebAssembly.validate(bytes),
     instantiate: async (bytes) => {

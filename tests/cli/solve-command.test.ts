@@ -1,7 +1,9 @@
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { run } from '../../src/cli/solve-command';
 import type { Geometry } from '../../src/solver/geometry';
 import { geometryProblemCodes } from '../../src/words/en/geometry-problems';
+
+vi.setConfig({ testTimeout: 60_000 }); // for a machine that is busy with other things
 
 async function call(input: unknown, ...args: string[]) {
   let out = '';

@@ -3,12 +3,14 @@
  * (tests/fixtures/antenna-cases.json and choke-cases.json). Tolerances are those of the files: they hold the difference between two
  * feed models and the finite mesh. The fine mesh must do twice as well.
  */
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { divide, magnitude } from '../../src/base/complex';
 import type { Geometry, Solution } from '../../src/solver/geometry';
 import { solve } from '../../src/solver/solve';
 import antennas from '../fixtures/antenna-cases.json';
 import chokes from '../fixtures/choke-cases.json';
+
+vi.setConfig({ testTimeout: 60_000 }); // for a machine that is busy with other things
 
 interface Case {
   id: string;

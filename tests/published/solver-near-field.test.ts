@@ -1,9 +1,11 @@
 /** Fields close to wires against print and against hand formulas. */
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { ETA0 } from '../../src/base/constants';
 import type { Geometry, Point } from '../../src/solver/geometry';
 import { solve } from '../../src/solver/solve';
 import bulletin from '../fixtures/exposure-dipoles.json';
+
+vi.setConfig({ testTimeout: 60_000 }); // for a machine that is busy with other things
 
 const halfWave = (
   frequencyMHz: number,

@@ -1,5 +1,5 @@
 /** Textbook facts about wires, from formulas that know nothing of this solver. */
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { C0 } from '../../src/base/constants';
 import { assembleMatrix } from '../../src/solver/assemble';
 import { fillPairs } from '../../src/solver/fill';
@@ -7,6 +7,8 @@ import type { Geometry, Wire } from '../../src/solver/geometry';
 import { solve } from '../../src/solver/solve';
 import { makeSystem } from '../../src/solver/system';
 import { drivenCurrents } from '../solver/currents';
+
+vi.setConfig({ testTimeout: 60_000 }); // for a machine that is busy with other things
 
 const MHZ = C0 / 1e6; // wavelength 1 m
 const bare = { radiusM: 1e-5, conductivitySPerM: null };

@@ -2,12 +2,14 @@
  * Ground tables against the same integrals done slowly, each by itself: no window, no shared nodes, no taking out of images, straight
  * to where e^(−u0 h) has died. Published limits: perfect ground, and the static images −κ/R and 2κ/R.
  */
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { add, type Complex, complex, divide, multiply, scale, squareRoot, subtract } from '../../src/base/complex';
 import { besselJ0, besselJ1OverX } from '../../src/solver/bessel';
 import { soilPermittivity } from '../../src/solver/ground-spectrum';
 import { buildGroundTable, readGroundTable } from '../../src/solver/ground-table';
 import { gaussRule } from '../../src/solver/quadrature';
+
+vi.setConfig({ testTimeout: 60_000 }); // for a machine that is busy with other things
 
 /** The four kernels (lengths times k0) by brute force, from the formulas as they stand in the literature. */
 function slowKernels(epsilon: Complex, rho: number, h: number): Complex[] {

@@ -1,10 +1,12 @@
 /** Sweeps against single solutions: the fit must not be seen. */
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import type { Geometry } from '../../src/solver/geometry';
 import { withLoads } from '../../src/solver/prepared';
 import { evaluateRational, fitRational } from '../../src/solver/rational-fit';
 import { solve } from '../../src/solver/solve';
 import { prepare, sweep } from '../../src/solver/sweep';
+
+vi.setConfig({ testTimeout: 60_000 }); // for a machine that is busy with other things
 
 /** An invented off-centre-fed wire with its coax, choke and a probe at the foot. */
 const offCentre: Geometry = {

@@ -1,5 +1,5 @@
 /** Jobs through the pool and the protocol, with the server of the real worker behind a pair of message queues. */
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import type { Geometry } from '../../src/solver/geometry';
 import { plainKernels } from '../../src/solver/kernels';
 import { withLoads } from '../../src/solver/prepared';
@@ -7,6 +7,8 @@ import type { SolverReply } from '../../src/solver/protocol';
 import { SolverServer } from '../../src/solver/serve';
 import { solve } from '../../src/solver/solve';
 import { poolSize, SolverPool, type WorkerLike } from '../../src/worker/solver-pool';
+
+vi.setConfig({ testTimeout: 60_000 }); // for a machine that is busy with other things
 
 /** An invented half-wave. */
 const dipole: Geometry = {

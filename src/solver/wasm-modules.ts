@@ -1,0 +1,105 @@
+/**
+ * What the WebAssembly modules export: ldlt.ts, fields.ts and sums.ts of asm/. The solver knows them only by this; who instantiates them
+ * (worker, command line, tests) hands them in.
+ */
+interface Memory {
+  readonly buffer: ArrayBuffer;
+}
+
+export interface LdltModule {
+  readonly memory: Memory;
+  reserve(size: number, columns: number): void;
+  matrixReAt(): number;
+  matrixImAt(): number;
+  rightReAt(): number;
+  rightImAt(): number;
+  rowStride(): number;
+  factor(): void;
+  solve(columns: number): void;
+}
+
+/** Memory as a stack; see asm/parts/memory.ts. */
+export interface StackModule {
+  readonly memory: Memory;
+  mark(): number;
+  release(at: number): void;
+  reserve(bytes: number): number;
+}
+
+export interface FieldModule extends StackModule {
+  setElements(
+    elements: number,
+    count: number,
+    copyOf: number,
+    direct: number,
+    image: number,
+    orders: number,
+    statics: number,
+    rules: number,
+    ends: number,
+  ): void;
+  setTable(
+    at: number,
+    countU: number,
+    countV: number,
+    hMin: number,
+    inverseScaleRho: number,
+    inverseScaleH: number,
+    stepU: number,
+    stepV: number,
+    kappaRe: number,
+    kappaIm: number,
+  ): void;
+  fillPairs(k0: number, ground: number, factor: number): void;
+  assemble(offset: number, unknown: number, sign: number, re: number, im: number): void;
+}
+
+export interface SumModule extends StackModule {
+  combine(
+    outRe: number,
+    outIm: number,
+    re: number,
+    im: number,
+    distance: number,
+    shares: number,
+    nodes: number,
+    length: number,
+    k0: number,
+    factor: number,
+  ): void;
+  tableProduct(out: number, j0: number, j1: number, m: number, rows: number, nodes: number, width: number): void;
+  intensities(
+    out: number,
+    at: number,
+    scratch: number,
+    points: number,
+    k0: number,
+    cosTheta: number,
+    sinTheta: number,
+    verticalRe: number,
+    verticalIm: number,
+    horizontalRe: number,
+    horizontalIm: number,
+    directions: number,
+    azimuths: number,
+  ): void;
+}
+
+export interface KernelModules {
+  readonly ldlt: LdltModule;
+  readonly fields: FieldModule;
+  readonly sums: SumModule;
+}
+
+export type Numbers = Float64Array | Float32Array | Int32Array | Uint8Array;
+
+/** Copies arrays into newly reserved memory; gives their addresses. */
+export function place(module: StackModule, arrays: readonly Numbers[]): number[] {
+  const addresses = arrays.map((array) => module.reserve(array.byteLength));
+  const memory = new Uint8Array(module.memory.buffer);
+  addresses.forEach((at, i) => {
+    const { buffer, byteOffset, byteLength } = arrays[i];
+    memory.set(new Uint8Array(buffer, byteOffset, byteLength), at);
+  });
+  return addresses;
+}
