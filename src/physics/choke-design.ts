@@ -9,7 +9,7 @@
  */
 import { type Complex, scale } from '../base/complex';
 import { InputError } from '../base/input-error';
-import { type Core, type CoreId, type CoreSize, coreIds, coreOf, type Mix } from '../catalog/cores';
+import { type Core, type CoreId, type CoreSize, coreIds, coreOf, type Mix, mixIds } from '../catalog/cores';
 import { muAt } from '../catalog/ferrites';
 import { withCapacitance } from './choke';
 import { bendUse, evaluateChoke, neededOhm, TAIL_M } from './choke-evaluate';
@@ -70,6 +70,12 @@ export function designChoke(need: ChokeNeed): ChokeChoice {
     candidate === undefined ? null : evaluateChoke(need, candidate.build);
   const bestOf = (found: readonly Candidate[], missed: readonly Candidate[]): Candidate | undefined =>
     least(found, byCores) ?? nearestMiss(missed);
+  const byMix = new Map<Mix, ChokeDesign>();
+  for (const mix of mixIds) {
+    const isMix = (each: Candidate): boolean => each.mix === mix;
+    const design = settle(bestOf(meeting.filter(isMix), misses.filter(isMix)));
+    if (design !== null) byMix.set(mix, design);
+  }
   return {
     fewestCores: settle(least(meeting, byCores)),
     lightest: settle(least(meeting, byWeight)),
@@ -87,13 +93,7 @@ export function designChoke(need: ChokeNeed): ChokeChoice {
       ),
     ),
     closest: meeting.length === 0 ? settle(nearestMiss(misses)) : null,
-    ofMix: (mix) =>
-      settle(
-        bestOf(
-          meeting.filter((each) => each.mix === mix),
-          misses.filter((each) => each.mix === mix),
-        ),
-      ),
+    byMix,
   };
 }
 

@@ -85,6 +85,6 @@ export interface ChokeChoice {
   readonly moreOfOwn: ChokeDesign | null;
   /** The nearest miss when nothing in the catalogue meets the need. */
   readonly closest: ChokeDesign | null;
-  /** Who has nothing but this mix: the fewest rings of it that meet the need, else the nearest miss. */
-  ofMix(mix: Mix): ChokeDesign | null;
+  /** For who has nothing but one mix: the fewest rings of it that meet the need, else the nearest miss. */
+  readonly byMix: ReadonlyMap<Mix, ChokeDesign>;
 }

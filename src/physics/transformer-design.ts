@@ -39,6 +39,11 @@ export function designTransformer(need: TransformerNeed): TransformerChoice {
       all.meeting.filter((each) => each.mix === mix),
       byCoreCount,
     ) ?? nearestMiss(all.misses.filter((each) => each.mix === mix));
+  const byMix = new Map<Mix, TransformerDesign>();
+  for (const mix of mixIds) {
+    const design = settle(bestOf(mix));
+    if (design !== null) byMix.set(mix, design);
+  }
   return {
     fewestCores: settle(least(meeting, byCoreCount)),
     lightest: settle(least(meeting, byWeight)),
@@ -56,7 +61,7 @@ export function designTransformer(need: TransformerNeed): TransformerChoice {
       ),
     ),
     closest: meeting.length === 0 ? settle(nearestMiss(all.misses.filter(({ mix }) => ours.includes(mix)))) : null,
-    ofMix: (mix) => settle(bestOf(mix)),
+    byMix,
   };
 }
 

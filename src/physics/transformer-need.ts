@@ -109,6 +109,6 @@ export interface TransformerChoice {
   readonly moreOfOwn: TransformerDesign | null;
   /** The nearest miss when nothing in the catalogue meets the need. */
   readonly closest: TransformerDesign | null;
-  /** Who has nothing but this mix: the fewest rings of it that meet the need, else the nearest miss. */
-  ofMix(mix: Mix): TransformerDesign | null;
+  /** For who has nothing but one mix: the fewest rings of it that meet the need, else the nearest miss. */
+  readonly byMix: ReadonlyMap<Mix, TransformerDesign>;
 }

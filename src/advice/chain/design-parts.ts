@@ -6,7 +6,7 @@
  * more than needed; the fewest rings. Where nothing meets it: the nearest miss, with what it falls short of. Rings on hand are handed out
  * once, from the antenna to the radio.
  */
-import { mixIds } from '../../catalog/cores';
+import { type Mix, mixIds } from '../../catalog/cores';
 import { designChoke } from '../../physics/choke-design';
 import type { ChokeChoice, ChokeDesign, ChokeNeed } from '../../physics/choke-need';
 import { designTransformer } from '../../physics/transformer-design';
@@ -98,7 +98,7 @@ interface Choice<D> {
   readonly fromParts: D | null;
   readonly moreOfOwn: D | null;
   readonly closest: D | null;
-  ofMix(mix: (typeof mixIds)[number]): D | null;
+  readonly byMix: ReadonlyMap<Mix, D>;
 }
 
 interface Kind<D> {
@@ -184,10 +184,7 @@ function alternativesOf<D extends Judged>(choice: Choice<D>, pick: D, kind: Kind
     seen.add(keyOf(design));
     return [state(id, design)];
   });
-  const mixes = mixIds.flatMap((mix) => {
-    const design = choice.ofMix(mix);
-    return design === null ? [] : [state(`mix-${mix}`, design)];
-  });
+  const mixes = [...choice.byMix].map(([mix, design]) => state(`mix-${mix}`, design));
   return [...named, ...mixes];
 }
 
