@@ -21,6 +21,7 @@ import { fileURLToPath } from 'node:url';
 import { brotliDecompressSync, createBrotliDecompress } from 'node:zlib';
 
 /** @typedef {{ executablePath: string, env: Record<string, string>, from: string }} Browser */
+/** @typedef {import('playwright-core').BrowserContextOptions & { args?: string[] }} BrowserOptions `args` come after our own */
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const block = 512; // a tar archive is made of blocks of this many bytes
@@ -179,11 +180,12 @@ export async function findBrowser() {
  * Opens a browser on a folder that keeps its storage.
  * @param {Browser} browser
  * @param {string} profile
- * @param {import('playwright-core').BrowserContextOptions} options
+ * @param {BrowserOptions} options
  */
 export async function openContext({ executablePath, env }, profile, options) {
   const { chromium } = await import('playwright-core');
   return chromium.launchPersistentContext(profile, {
+    ...options,
     executablePath,
     env: { ...process.env, ...env },
     // Without a locale a machine with no LANG gives "en-US@posix", which Intl refuses.
@@ -194,7 +196,7 @@ export async function openContext({ executablePath, env }, profile, options) {
       '--disable-background-networking',
       '--disable-component-update',
       '--no-first-run',
+      ...(options.args ?? []),
     ],
-    ...options,
   });
 }

@@ -2,6 +2,7 @@ import { effect } from '@preact/signals';
 import { render } from 'preact';
 import { shell } from '../words/en/screens';
 import { App } from './app';
+import { takeOpenedFiles } from './handed-in';
 import { startPwa } from './pwa';
 import { startRouter } from './router';
 import { blockedByOtherTab, createStores, StoresContext } from './stores/stores';
@@ -20,6 +21,7 @@ async function start(root: HTMLElement): Promise<void> {
     setOrRemove(document.documentElement, 'data-hand', hand);
   });
   startRouter();
+  takeOpenedFiles();
   render(
     <StoresContext.Provider value={stores}>
       <App />

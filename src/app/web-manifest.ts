@@ -26,6 +26,19 @@ export const webManifest = (words: typeof manifestWords): Partial<ManifestOption
     { src: 'icons/icon-512.png', sizes: '512x512', type: 'image/png', purpose: 'any' },
     { src: 'icons/maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
   ],
+  // A plan sent from another app: the service worker takes it, and no server sees it.
+  share_target: {
+    action: './handed-in',
+    method: 'POST',
+    enctype: 'multipart/form-data',
+    params: {
+      title: 'title',
+      text: 'text',
+      url: 'url',
+      files: [{ name: 'file', accept: ['application/json', '.json'] }],
+    },
+  },
+  file_handlers: [{ action: './', accept: { 'application/json': ['.json'] } }],
   shortcuts: [
     { name: words.newPlan, url: './#/new', icons: shortcutIcons },
     { name: words.onHand, url: './#/on-hand', icons: shortcutIcons },

@@ -27,6 +27,21 @@ registerRoute(
   ),
 );
 
+/** Another app shares a link or a file to this one: kept for the Receive screen, which takes it. No server ever sees it. */
+const handedIn = 'handed-in';
+registerRoute(
+  ({ url }) => url.pathname === new URL(handedIn, self.registration.scope).pathname,
+  async ({ request }) => {
+    const form = await request.formData();
+    const parts = ['file', 'url', 'text', 'title'].flatMap((name) => form.get(name) ?? []);
+    const texts = await Promise.all(parts.map((part) => (typeof part === 'string' ? part : part.text())));
+    const cache = await caches.open(handedIn);
+    await cache.put(handedIn, new Response(texts.find((text) => text !== '') ?? ''));
+    return Response.redirect(new URL(`#/receive/${handedIn}`, self.registration.scope).href, 303);
+  },
+  'POST',
+);
+
 self.addEventListener('message', (event) => {
   if (event.data?.type === 'SKIP_WAITING') void self.skipWaiting();
   // The page looks each of them up itself: a list is no proof that the files are there.

@@ -4,7 +4,8 @@ import { many } from './many';
 
 export const receive = {
   title: 'Receive',
-  meaning: 'A plan comes from another phone as a link, or from a file.',
+  meaning: 'A plan comes from another phone as a code, as a link, or from a file.',
+  scan: 'Scan a code',
   linkLabel: 'Paste the link here',
   readLink: 'Read the link',
   file: 'Open a file',

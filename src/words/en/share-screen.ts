@@ -5,7 +5,7 @@ export const shareScreen = {
   title: 'Hand it over',
   ways: 'As a code for the phone beside you, as link, text, picture, file, or on paper.',
   codeHead: 'To a phone beside you',
-  codeHow: 'On the other phone open Halyard, tap Receive, then Scan, and point it here. No signal is needed.',
+  codeHow: 'On the other phone open Halyard, tap Receive, then Scan a code, and point it here. No signal is needed.',
   codeLabel: 'QR code that holds every answer of this plan',
   codeFailed: 'The code could not be made. Send the link or the file instead.',
   codeLoading: 'Making the code',
@@ -92,5 +92,5 @@ export const sheet = {
   no: 'no',
   db: ({ db }) => `${db} dB`,
   toOne: ({ swr }) => `${swr}:1`,
-  code: 'The plan as a code, for a phone with Halyard: Receive, then Scan.',
+  code: 'The plan as a code, for a phone with Halyard: Receive, then Scan a code.',
 } as const satisfies Readonly<Record<string, Message>>;

@@ -1,18 +1,18 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
+import type { BrowserContext, Page } from 'playwright-core';
 import { inject, onTestFinished } from 'vitest';
-import { openContext } from '../../browser.mjs';
+import { type BrowserOptions, openContext } from '../../browser.mjs';
 
 /** A phone held upright, as most people in a field have it. */
-export const phone: BrowserContextOptions = {
+export const phone: BrowserOptions = {
   viewport: { width: 360, height: 740 },
   deviceScaleFactor: 2,
   hasTouch: true,
   isMobile: true,
 };
-export const desktop: BrowserContextOptions = { viewport: { width: 1280, height: 800 } };
+export const desktop: BrowserOptions = { viewport: { width: 1280, height: 800 } };
 
 export interface OpenedBrowser {
   readonly context: BrowserContext;
@@ -33,7 +33,7 @@ export function newProfile(): string {
 
 /** Opens a browser with one empty page on a profile; closed after the test if it is still open. */
 export async function openBrowser(
-  options: BrowserContextOptions = phone,
+  options: BrowserOptions = phone,
   profile: string = newProfile(),
 ): Promise<OpenedBrowser> {
   const context = await openContext(inject('browser'), profile, options);

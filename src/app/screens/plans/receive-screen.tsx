@@ -1,5 +1,5 @@
 /** A plan that came as a link or a file. Nothing is kept before it is asked for, and what was refused says why. */
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { Answers } from '../../../design/answers';
 import { newSavedPlan } from '../../../design/saved-plan';
 import { readImport } from '../../../storage/export-file';
@@ -7,10 +7,12 @@ import { readLink } from '../../../storage/plan-link';
 import { receive } from '../../../words/en/places';
 import { problemLine } from '../../../words/en/problems';
 import { shell } from '../../../words/en/screens';
+import { handedIn, openedFile, takeHandedIn } from '../../handed-in';
+import { codeIn } from '../../handover/plan-address';
 import { SaveNote, SaveTrouble } from '../../parts/save-note';
 import { Top } from '../../parts/top';
 import { RadiatorSketch } from '../../pictures/radiators';
-import { go } from '../../router';
+import { go, goInstead } from '../../router';
 import { type Route, to } from '../../routes';
 import { useSay } from '../../say';
 import { type Stores, useStores } from '../../stores/stores';
@@ -23,6 +25,16 @@ export function ReceiveScreen({ route }: { route: Extract<Route, { screen: 'rece
   const say = useSay();
   const stores = useStores();
   const [report, setReport] = useState<ImportReport | null>(null);
+  const [nothing, setNothing] = useState(false);
+  const shared = route.code === handedIn;
+  useEffect(() => {
+    if (shared) void takeShared(stores, setReport).then((found) => setNothing(!found));
+  }, [shared]);
+  useEffect(() => {
+    const file = openedFile.value;
+    openedFile.value = null;
+    if (file !== null) void file.text().then((text) => takeText(text, stores).then(setReport));
+  }, [openedFile.value]);
   return (
     <>
       <Top up={{ href: to.plans, words: shell.plans }}>
@@ -31,7 +43,12 @@ export function ReceiveScreen({ route }: { route: Extract<Route, { screen: 'rece
       <main id="main">
         <SaveTrouble />
         <h1 tabIndex={-1}>{say(receive.title)}</h1>
-        {route.code !== '' ? <FromLink code={route.code} /> : <p>{say(receive.meaning)}</p>}
+        {route.code === '' || shared ? <p>{say(receive.meaning)}</p> : <FromLink code={route.code} />}
+        {nothing && <p class="stop">{say(receive.notLink)}</p>}
+        {report !== null && <Report report={report} />}
+        <a class="btn tall" href={to.scan}>
+          {say(receive.scan)}
+        </a>
         <PasteLink />
         <section>
           <label class="btn tall file">
@@ -43,20 +60,29 @@ export function ReceiveScreen({ route }: { route: Extract<Route, { screen: 'rece
               onChange={(event) => {
                 const input = event.currentTarget;
                 const file = input.files?.[0];
-                if (file !== undefined) void takeFile(file, stores).then(setReport);
+                if (file !== undefined) void file.text().then((text) => takeText(text, stores).then(setReport));
                 input.value = ''; // the same file can be chosen again
               }}
             />
           </label>
-          {report !== null && <Report report={report} />}
         </section>
       </main>
     </>
   );
 }
 
-async function takeFile(file: File, { library, parts }: Stores): Promise<ImportReport> {
-  const read = readImport(await file.text(), {
+/** What another app shared: a plan's link inside some text, or a file of plans. False when it is neither. */
+async function takeShared(stores: Stores, tell: (report: ImportReport) => void): Promise<boolean> {
+  const text = await takeHandedIn();
+  if (text === null) return true; // taken before: the page was only loaded again
+  const code = codeIn(text);
+  if (code !== null) goInstead(to.receive(code));
+  else if (text.trimStart().startsWith('{')) tell(await takeText(text, stores));
+  return code !== null || text.trimStart().startsWith('{');
+}
+
+async function takeText(text: string, { library, parts }: Stores): Promise<ImportReport> {
+  const read = readImport(text, {
     planHere: (id) => {
       const entry = library.entries.value.get(id);
       return entry === undefined ? undefined : entry.kind === 'good' ? entry.record : 'taken';
@@ -123,9 +149,9 @@ function PasteLink() {
   const [wrong, setWrong] = useState(false);
   const open = (event: Event): void => {
     event.preventDefault();
-    const code = text.trim().split('#/receive/')[1] ?? (/^v\d+~\S+$/.test(text.trim()) ? text.trim() : '');
-    setWrong(code === '');
-    if (code !== '') go(to.receive(code));
+    const code = codeIn(text);
+    setWrong(code === null);
+    if (code !== null) go(to.receive(code));
   };
   return (
     <form class="typed" onSubmit={open}>
