@@ -1,5 +1,5 @@
 import { describe, expect, test, vi } from 'vitest';
-import { createLibrary } from '../../src/app/stores/library';
+import { createLibrary, type NewEdit } from '../../src/app/stores/library';
 import { createSaveLight } from '../../src/app/stores/save-light';
 import { applyEdit, type PlanEdit } from '../../src/design/plan-edit';
 import type { SavedPlan } from '../../src/design/saved-plan';
@@ -62,7 +62,7 @@ function setUp(records: Records | null) {
   });
   return { light, library, told, onFirstSave };
 }
-const bands = { kind: 'answer', key: 'bands', answer: { bands: ['40m'] } } as const;
+const bands: NewEdit = { kind: 'answer', key: 'bands', answer: { bands: ['40m'] } };
 
 describe('the list of plans', () => {
   test('shows an answer at once, and says saved only when it is written', async () => {

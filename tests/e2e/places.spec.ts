@@ -47,7 +47,7 @@ test.each([
   }
 });
 
-test('feet first changes which unit is bold, in both places, and no length', async () => {
+test('feet first changes which unit stands first, and no length, typed digits included', async () => {
   const { url } = await serveBuilt();
   const { page } = await openBrowser();
   await openApp(page, url);
@@ -56,9 +56,13 @@ test('feet first changes which unit is bold, in both places, and no length', asy
   await page.getByRole('textbox').fill('10 m');
   await page.getByRole('button', { name: 'Done' }).click();
   await heading(page, 'Make it surer');
+  await goTo(page, `#/ask/${id}/endHeightM`, 'How high are the wire ends?');
+  await page.getByRole('textbox').fill('2.5');
   await goTo(page, '#/settings', 'Settings');
   await page.getByRole('radio', { name: 'Feet first' }).check();
   await saved(page);
+  await goTo(page, `#/ask/${id}/endHeightM`, 'How high are the wire ends?');
+  expect(await page.getByRole('textbox').inputValue()).toBe('2.5 m');
   await goTo(page, `#/plan/${id}/surer`, 'Make it surer');
   await page.getByText(/Height of the feed point: 32\sft\s10\sin \(10\.0\sm\)/).waitFor();
   await page.reload();

@@ -1,5 +1,6 @@
 /** What is set once for every plan, whether the app works with no signal, and files. */
 import { useState } from 'preact/hooks';
+import { withUnit } from '../../../base/read-length';
 import { regionIds } from '../../../catalog/bands';
 import { ruleSetIds } from '../../../design/choices';
 import type { Settings } from '../../../design/settings';
@@ -13,6 +14,7 @@ import { Top } from '../../parts/top';
 import { checkForUpdate, updateReady } from '../../pwa';
 import { to } from '../../routes';
 import { useSay } from '../../say';
+import type { Library } from '../../stores/library';
 import { useStores } from '../../stores/stores';
 import { saveAll } from '../plans/export-all';
 import { planName } from '../plans/plan-line';
@@ -45,9 +47,19 @@ export function SettingsScreen() {
   );
 }
 
+/** Digits typed without a unit keep the one they were typed in: changing what stands first never changes a length. */
+function keepTypedLengths(library: Library, units: 'metric' | 'imperial'): void {
+  for (const plan of library.plans.value) {
+    for (const [field, { text }] of Object.entries(plan.typed)) {
+      const kept = field.endsWith('M') ? withUnit(text, units === 'metric' ? 'm' : 'ft') : text;
+      if (kept !== text) library.edit(plan.id, { kind: 'typed', field, text: kept });
+    }
+  }
+}
+
 function Display() {
   const say = useSay();
-  const store = useStores().settings;
+  const { library, settings: store } = useStores();
   const { light, hand } = store.settings.value;
   return (
     <>
@@ -60,7 +72,10 @@ function Display() {
           { value: 'metric', words: say(words.metric) },
           { value: 'imperial', words: say(words.imperial) },
         ]}
-        onChoose={(units) => void store.set('units', units)}
+        onChoose={(units) => {
+          keepTypedLengths(library, store.units.value);
+          void store.set('units', units);
+        }}
       />
       <Segments
         legend={say(words.light)}
