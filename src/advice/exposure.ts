@@ -4,7 +4,8 @@
  * The published far-field screen for each limit of the rule set, the largest distance deciding; no credit for mismatch or line loss; average
  * power = peak × mode factor × transmitted share, and the crest alone where a limit knows no averaging. Inside λ/2π the screen is not final: there
  * the distance is at least 3 m · √(P / 100 W) (10 m at 1 kW), common practice near wire ends, for both groups of people, until the near field is
- * computed. Loops under half a wave round are refused. What is not told is taken at its worst. Rounded up to 0.5 m.
+ * computed; then the computed field decides (exposure-solved). Loops under half a wave round are refused. What is not told is taken at its worst.
+ * Rounded up to 0.5 m.
  */
 import { ETA0 } from '../base/constants';
 import type { Working, WorkingInput } from '../base/working';
@@ -18,14 +19,17 @@ import {
 } from '../physics/exposure-screen';
 import { mostGainDbi } from './antenna-gain';
 import type { Dimensions } from './dimensions';
+import { partDistanceM, powerAtW, roundUpM, STEP_M, solvedDistance } from './exposure-solved';
 import { type ExposureTest, type Tier, testsFor } from './exposure-tests';
 import type { BandFacts, Facts } from './facts';
-import { type FieldFacts, fieldOf } from './field-facts';
+import { type FieldFacts, fieldOf, type NearField } from './field-facts';
 import type { BandFinding, Exposure, Said } from './finding';
+import { FIELD_MARGIN } from './near-field';
 
+/** The schema takes no more. */
+const MOST_W = 3000;
 const NEAR_WIRE_M = 3;
 const NEAR_WIRE_W = 100;
-const STEP_M = 0.5;
 /** In print the formula still falls short at 0.29 wavelengths round (US bulletin, table 17, 28 MHz). */
 const SMALL_LOOP_WAVES = 0.5;
 
@@ -42,8 +46,6 @@ interface Distance {
   readonly decidedBy: Said;
 }
 
-export const roundUpM = (metres: number): number => Math.ceil(metres / STEP_M - 1e-9) * STEP_M;
-
 export function exposureOf(
   facts: Facts,
   dimensions: Dimensions,
@@ -56,21 +58,35 @@ export function exposureOf(
 }
 
 function exposureOn(facts: Facts, dimensions: Dimensions, at: BandFacts, field: FieldFacts | undefined): Exposure {
-  const { ruleSet } = facts.settled;
   if (facts.system === 'full-wave-loop' && dimensions.radiator.metres < SMALL_LOOP_WAVES * at.wavelengthM) {
     const decidedBy = { code: 'small-loop', data: { roundM: dimensions.radiator.metres } };
-    const none = { knowingM: null, knowingMWorking: null, publicM: null, publicMWorking: null };
-    return { band: at.band, ruleSet, ...none, decidedBy, nearestPersonOk: null, powerAtNearestPersonW: null };
+    return { ...withoutDistance(at, facts), decidedBy };
   }
-  const solved = fieldOf(field, at.band);
-  const source: Radiation = {
-    facts,
-    at,
-    gain: gainNumber(solved.gainDbi ?? mostGainDbi(facts, dimensions, at)),
-    factor: standsOnGround(facts) ? REFLECTING_FACTOR : GROUND_FACTOR,
-  };
-  const knowing = solvedDistance(solved.knowingM) ?? distanceFor(source, 'knowing');
-  const everyone = solvedDistance(solved.publicM) ?? distanceFor(source, 'public');
+  const { nearField } = fieldOf(field, at.band);
+  const solved = nearField === undefined ? null : solvedExposure(facts, at, nearField);
+  return solved ?? screenedExposure(facts, dimensions, at, field);
+}
+
+const withoutDistance = (at: BandFacts, { settled: { ruleSet } }: Facts): Omit<Exposure, 'decidedBy'> => ({
+  band: at.band,
+  knowingM: null,
+  knowingMWorking: null,
+  publicM: null,
+  publicMWorking: null,
+  groundKnowingM: null,
+  groundPublicM: null,
+  ruleSet,
+  method: 'refused',
+  part: null,
+  parts: [],
+  nearestPersonOk: null,
+  powerAtNearestPersonW: null,
+});
+
+function solvedExposure(facts: Facts, at: BandFacts, near: NearField): Exposure | null {
+  const knowing = solvedDistance(facts, at, near, 'knowing');
+  const everyone = solvedDistance(facts, at, near, 'public');
+  if (knowing === null || everyone === null) return null;
   const { nearestPersonM } = facts.settled;
   return {
     band: at.band,
@@ -78,17 +94,53 @@ function exposureOn(facts: Facts, dimensions: Dimensions, at: BandFacts, field: 
     knowingMWorking: knowing.working,
     publicM: everyone.metres,
     publicMWorking: everyone.working,
+    groundKnowingM: knowing.groundM,
+    groundPublicM: everyone.groundM,
+    ruleSet: facts.settled.ruleSet,
+    method: 'solved',
+    decidedBy: everyone.decidedBy,
+    part: everyone.part,
+    parts: near.parts.map(({ part }) => ({
+      part,
+      knowingM: partDistanceM(facts, at, near, 'knowing', part),
+      publicM: partDistanceM(facts, at, near, 'public', part),
+    })),
+    nearestPersonOk: nearestPersonM === null ? null : nearestPersonM >= everyone.metres,
+    powerAtNearestPersonW:
+      nearestPersonM === null ? null : roundDown(Math.min(powerAtW(facts, at, near, nearestPersonM), MOST_W)),
+  };
+}
+
+function screenedExposure(
+  facts: Facts,
+  dimensions: Dimensions,
+  at: BandFacts,
+  field: FieldFacts | undefined,
+): Exposure {
+  const source: Radiation = {
+    facts,
+    at,
+    gain: gainNumber(fieldOf(field, at.band).gainDbi ?? mostGainDbi(facts, dimensions, at)),
+    factor: standsOnGround(facts) ? REFLECTING_FACTOR : GROUND_FACTOR,
+  };
+  const knowing = distanceFor(source, 'knowing');
+  const everyone = distanceFor(source, 'public');
+  const { nearestPersonM, ruleSet } = facts.settled;
+  return {
+    ...withoutDistance(at, facts),
+    knowingM: knowing.metres,
+    knowingMWorking: knowing.working,
+    publicM: everyone.metres,
+    publicMWorking: everyone.working,
+    groundKnowingM: knowing.metres,
+    groundPublicM: everyone.metres,
     ruleSet,
+    method: everyone.decidedBy.code.startsWith('screen') ? 'screen' : 'common-practice',
     decidedBy: everyone.decidedBy,
     nearestPersonOk: nearestPersonM === null ? null : nearestPersonM >= everyone.metres,
     powerAtNearestPersonW: nearestPersonM === null ? null : powerFor(source, nearestPersonM),
   };
 }
-
-const solvedDistance = (metres: number | undefined): Distance | null =>
-  metres === undefined
-    ? null
-    : { metres: roundUpM(metres), working: null, decidedBy: { code: 'solved-field', data: {} } };
 
 const standsOnGround = ({ settled, system }: Facts): boolean =>
   settled.returnPath !== 'elevated-radials' &&
@@ -122,6 +174,18 @@ function distanceFor(source: Radiation, tier: Tier): Distance {
   };
 }
 
+const LEAST_REACH_M = 4;
+
+/**
+ * How far out the solved field must be asked for, m: beyond, even full reflection and the greatest gain stay below every limit.
+ */
+export function searchReachM(facts: Facts, dimensions: Dimensions, at: BandFacts): number {
+  const gain = gainNumber(mostGainDbi(facts, dimensions, at)) * FIELD_MARGIN ** 2;
+  const source: Radiation = { facts, at, gain, factor: REFLECTING_FACTOR };
+  const tests = testsFor(facts.settled.ruleSet, 'public', at.focusMHz);
+  return Math.max(LEAST_REACH_M, ...tests.map((test) => screen(source, test)));
+}
+
 const screenSaid = (test: ExposureTest): Said => ({
   code: test.onCrest ? 'screen-on-crest' : 'screen',
   data: { kind: test.kind, limit: test.limit },
@@ -138,7 +202,7 @@ function powerFor(source: Radiation, nearestM: number): number {
   const byScreen = most === 0 ? Number.POSITIVE_INFINITY : (nearestM / most) ** 2;
   const isFar = nearestM >= reactiveLimitM(at.wavelengthM);
   const byNearWire = isFar ? Number.POSITIVE_INFINITY : NEAR_WIRE_W * (nearestM / NEAR_WIRE_M) ** 2;
-  return roundDown(Math.min(byScreen, byNearWire, 3000));
+  return roundDown(Math.min(byScreen, byNearWire, MOST_W));
 }
 
 function roundDown(watts: number): number {

@@ -5,6 +5,7 @@
  */
 import type { Band } from '../catalog/bands';
 import type { Ohms } from '../design/answers';
+import type { AntennaPart } from '../design/antenna-part';
 import type { CommonModeSource } from '../physics/choke';
 import type { Data } from './finding';
 
@@ -32,6 +33,23 @@ export interface ShieldState extends ShieldCurrent {
 /** The operator's own chokes, each at the place of the chain where they do most; `part` is its index in `onHand`. */
 export interface OwnedState extends ShieldState {
   readonly places: readonly { readonly part: number; readonly distanceM: number }[];
+}
+
+/** Strongest fields at each distance, rms with 100 W accepted: V/m and A/m. */
+export interface FieldByDistance {
+  readonly electric: readonly number[];
+  readonly magnetic: readonly number[];
+}
+
+/** Fields round the antenna, part by part: `around` at any height, `ground` where a body stands on the ground and seen from above. */
+export interface NearField {
+  readonly aroundM: readonly number[];
+  readonly groundM: readonly number[];
+  readonly parts: readonly {
+    readonly part: AntennaPart;
+    readonly around: FieldByDistance;
+    readonly ground: FieldByDistance;
+  }[];
 }
 
 /** Power towards a direction: `db` below the strongest. */
@@ -68,9 +86,8 @@ export interface BandField {
   readonly azimuth?: readonly PatternPoint[];
   /** The solver's own estimate of its error in impedance, as part of it. */
   readonly errorEstimate?: number;
-  /** Least distance from any part of the antenna at which the limits of the rule set are met, m. */
-  readonly knowingM?: number;
-  readonly publicM?: number;
+  /** Fields where people may be, with the planned chokes. */
+  readonly nearField?: NearField;
 }
 
 /** Conductor lengths that the site asks for, in place of those of the rules. */

@@ -2,6 +2,7 @@
 import type { Working } from '../base/working';
 import type { Band } from '../catalog/bands';
 import type { SourceId } from '../catalog/sources';
+import type { AntennaPart } from '../design/antenna-part';
 import type { RuleSet } from '../design/choices';
 import type { DeviceAlternative, DeviceFigures } from './device-finding';
 
@@ -144,7 +145,15 @@ export interface Exposure {
   readonly knowingMWorking: Working | null;
   readonly publicM: number | null;
   readonly publicMWorking: Working | null;
+  /** On the ground, seen from above: from where on a standing body meets the limits; 0 where it does everywhere. */
+  readonly groundKnowingM: number | null;
+  readonly groundPublicM: number | null;
   readonly ruleSet: RuleSet;
+  readonly method: 'solved' | 'screen' | 'common-practice' | 'refused';
+  /** The part that decides for the public. */
+  readonly part: AntennaPart | null;
+  /** Each part's own distance, 0 where its field is within the limits at touching distance. */
+  readonly parts: readonly { readonly part: AntennaPart; readonly knowingM: number; readonly publicM: number }[];
   readonly decidedBy: Said;
   readonly nearestPersonOk: boolean | null;
   readonly powerAtNearestPersonW: number | null;

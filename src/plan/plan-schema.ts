@@ -4,6 +4,7 @@
 import * as z from 'zod/mini';
 import { bandIds } from '../catalog/bands';
 import { Answers, Ohms } from '../design/answers';
+import { antennaParts } from '../design/antenna-part';
 import { ruleSetIds, systemIds } from '../design/choices';
 import { Alternative, Build, Figures } from './device-schema';
 import { FieldStudy } from './field-schema';
@@ -127,8 +128,16 @@ export const Plan = z.strictObject({
       knowingMWorking: z.nullable(Working),
       publicM: maybe,
       publicMWorking: z.nullable(Working),
+      /** On the ground, seen from above: from where on a standing body meets the limits; 0 where it does everywhere. */
+      groundKnowingM: maybe,
+      groundPublicM: maybe,
       ruleSet: z.enum(ruleSetIds),
+      method: z.enum(['solved', 'screen', 'common-practice', 'refused']),
       decidedBy: text,
+      decidedByCode: text,
+      /** The part that decides for the public, and each part's own distance. */
+      part: z.nullable(z.enum(antennaParts)),
+      parts: z.array(z.strictObject({ part: z.enum(antennaParts), knowingM: z.number(), publicM: z.number() })),
       nearestPersonOk: z.nullable(z.boolean()),
       powerAtNearestPersonW: maybe,
     }),

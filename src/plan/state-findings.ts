@@ -117,6 +117,8 @@ export const stateExposure = (list: readonly Exposure[], speaker: Speaker): Plan
     knowingMWorking: stateWorkingOrNull(entry.knowingMWorking),
     publicMWorking: stateWorkingOrNull(entry.publicMWorking),
     decidedBy: speaker.say(exposureWords, entry.decidedBy),
+    decidedByCode: entry.decidedBy.code,
+    parts: [...entry.parts],
   }));
 
 export const stateSteps = (list: readonly Step[], speaker: Speaker): Plan['steps'] =>

@@ -30,7 +30,7 @@ export interface Surroundings {
 
 /** Longest piece as part of its distance, and in radians of phase: there the currents' own shape matters too. */
 const LONGEST = 0.4;
-const LONGEST_RADIANS = 0.8;
+const LONGEST_RADIANS = 1;
 /** Gauss points from the middle, as part of the length: 1/(2√3). */
 const GAUSS = 0.5 / Math.sqrt(3);
 /** Closer than this part of the radius to the axis a piece is cut no further. */

@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { bandsOf } from '../../src/advice/bands';
 import { chainOf } from '../../src/advice/chain/chain';
 import { dimensionsOf } from '../../src/advice/dimensions';
-import { exposureOf, roundUpM } from '../../src/advice/exposure';
+import { exposureOf } from '../../src/advice/exposure';
+import { roundUpM } from '../../src/advice/exposure-solved';
 import { limitSets } from '../../src/advice/exposure-tests';
 import { type Facts, factsOf } from '../../src/advice/facts';
 import type { FieldFacts } from '../../src/advice/field-facts';
@@ -85,9 +86,85 @@ test('a loop under half a wave round gets no distance, and says why', () => {
   expect(small.decidedBy.code).toBe('small-loop');
 });
 
-test('a solved field replaces the formula and is rounded up', () => {
-  const solved = on(exposureFor(dipole, { bands: { '80m': { publicM: 1.21, knowingM: 0.6 } } }), '80m');
-  expect([solved.publicM, solved.knowingM, solved.decidedBy.code]).toEqual([1.5, 1, 'solved-field']);
+// E = 20/d V/m and H = 0.02/d A/m per 100 W at every height, from the wire; half of it from the coax; a tenth on the ground.
+const aroundM = [0.5, 1, 2, 4, 8];
+const groundM = [0, ...aroundM];
+const fall = (distancesM: readonly number[], at1m: number): number[] => distancesM.map((d) => at1m / Math.max(d, 0.5));
+const part = (name: 'radiator' | 'coax', strength: number) => ({
+  part: name,
+  around: { electric: fall(aroundM, 20 * strength), magnetic: fall(aroundM, 0.02 * strength) },
+  ground: { electric: fall(groundM, 2 * strength), magnetic: fall(groundM, 0.002 * strength) },
+});
+const solvedOn = (band: '80m' | '40m' | '20m'): FieldFacts => ({
+  bands: { [band]: { nearField: { aroundM, groundM, parts: [part('radiator', 1), part('coax', 0.5)] } } },
+});
+
+describe('a solved field', () => {
+  const us: Answers = { ...dipole, bands: ['20m'], ruleSet: 'us-fcc', focusMHz: { '20m': 14 } };
+
+  test('replaces the formula: the last distance at which a limit is passed, with 10 % on the field, rounded up', () => {
+    // Public limits at 14 MHz are 824/14 = 58.9 V/m and 2.19/14 = 0.156 A/m: 100 W meet both at 0.5 m; 2500 W make E pass to 1.1 · 5 · 20/58.9 = 1.87 m.
+    const small = on(exposureFor(us, solvedOn('20m')), '20m');
+    expect([small.publicM, small.groundPublicM, small.decidedBy.code, small.method]).toEqual([
+      0.5,
+      0,
+      'solved-touching',
+      'solved',
+    ]);
+    const large = on(exposureFor({ ...us, powerW: 2500 }, solvedOn('20m')), '20m');
+    expect([large.publicM, large.decidedBy.code, large.part]).toEqual([2, 'solved', 'radiator']);
+    expect(large.decidedBy.data.kind).toBe('electric');
+    expect(large.parts.map(({ publicM }) => publicM)).toEqual([2, 1]);
+    expectWorkingHolds(large.publicMWorking as NonNullable<typeof large.publicMWorking>);
+  });
+
+  test('gives no relief on the ground to who did not tell the height', () => {
+    const { heightM: _height, ...untold } = us;
+    const there = on(exposureFor({ ...untold, powerW: 2500 }, solvedOn('20m')), '20m');
+    expect(there.groundPublicM).toBe(there.publicM);
+  });
+
+  test('is judged on the crest below 10 MHz, whatever the mode', () => {
+    const speech: Answers = {
+      ...dipole,
+      bands: ['40m'],
+      ruleSet: 'icnirp-2020',
+      powerW: 2500,
+      mode: 'voice',
+      transmitShare: 0.01,
+    };
+    const there = on(exposureFor(speech, solvedOn('40m')), '40m');
+    // 1.1 · 5 · 20/83 = 1.33 m.
+    expect([there.publicM, there.decidedBy.code]).toEqual([1.5, 'solved-on-crest']);
+  });
+
+  test('names the power at which the nearest person is at the limit, and none nearer than an arm reaches', () => {
+    const there = on(exposureFor({ ...us, nearestPersonM: 2 }, solvedOn('20m')), '20m');
+    // (58.9 · 2/(1.1 · 20))² · 100 W = 2864 W, two figures down.
+    expect(there.powerAtNearestPersonW).toBe(2800);
+    expect(on(exposureFor({ ...us, nearestPersonM: 0.3 }, solvedOn('20m')), '20m').powerAtNearestPersonW).toBe(0);
+  });
+
+  test('never lets more power, or less told, bring anybody nearer', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1, max: 2000, noNaN: true }),
+        fc.constantFrom(...ruleSetIds),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        (powerW, ruleSet, transmitShare) => {
+          const told: Answers = { ...dipole, bands: ['80m'], ruleSet, powerW, mode: 'voice', transmitShare };
+          const { mode: _mode, transmitShare: _share, ...less } = told;
+          const [here, more, untold] = [told, { ...told, powerW: 1.5 * powerW }, less].map(
+            (answers) => exposureFor(answers, solvedOn('80m'))[0],
+          );
+          expect(more.publicM as number).toBeGreaterThanOrEqual(here.publicM as number);
+          expect(untold.publicM as number).toBeGreaterThanOrEqual(here.publicM as number);
+          expect(here.knowingM as number).toBeLessThanOrEqual(here.publicM as number);
+          expect(here.publicM as number).toBeGreaterThanOrEqual(0.5);
+        },
+      ),
+    );
+  });
 });
 
 test('distances are rounded up to half a metre', () => {
