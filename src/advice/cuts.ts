@@ -8,6 +8,7 @@ import { answered, dimension, metresOf } from './dimension';
 import type { Dimensions, Piece, PieceId } from './dimensions';
 import type { Facts } from './facts';
 import type { Cut, Link, Said } from './finding';
+import { aimedDipMHz } from './harmonics';
 import { ropesOf } from './ropes';
 
 /** Taken up by a plug at each end of a tuned section, m. */
@@ -93,15 +94,20 @@ function noteOf(facts: Facts, { windows }: Dimensions, { piece, length }: Piece,
   if (exactness === 'resonant')
     return say(facts.system === 'parallel-dipoles' ? 'trim-longest-first' : 'cut-long-fold-back');
   const window = windowOf(windows, length.metres);
-  return window === undefined ? say('any-clear-length') : say('window', { fromM: window.fromM, toM: window.toM });
+  if (window === undefined) return say('any-clear-length');
+  const others = windows.filter((other) => other !== window).map(({ fromM, toM }) => `${fromM}-${toM}`);
+  return say('window', { fromM: window.fromM, toM: window.toM, others: others.join('|') });
 }
 
-function stopRuleOf(facts: Facts, { windows }: Dimensions, { piece, length }: Piece, exactness: Exactness): Said {
-  const [lowest] = facts.bands;
+function stopRuleOf(facts: Facts, dimensions: Dimensions, { piece, band, length }: Piece, exactness: Exactness): Said {
   if (piece === 'radial') return say(exactness === 'equal' ? 'radials-match' : 'radials-any');
   if (piece === 'counterpoise') return say('counterpoise-as-cut');
-  if (exactness === 'resonant') return say('stop-at-dip', { band: lowest.band, focusMHz: lowest.focusMHz });
-  const window = windowOf(windows, length.metres);
+  if (exactness === 'resonant') {
+    const own = facts.bands.find((at) => at.band === band);
+    const dipMHz = own?.focusMHz ?? aimedDipMHz(facts, dimensions);
+    return say('stop-at-dip', { band: (own ?? facts.bands[0]).band, dipMHz });
+  }
+  const window = windowOf(dimensions.windows, length.metres);
   return window === undefined ? say('no-trimming') : say('stay-in-window', { fromM: window.fromM, toM: window.toM });
 }
 

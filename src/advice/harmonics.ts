@@ -4,7 +4,7 @@
  */
 import type { System } from '../design/choices';
 import { nthHalfWaveM, nthResonanceMHz } from '../physics/lengths';
-import type { Harmonic } from './dimensions';
+import type { Dimensions, Harmonic } from './dimensions';
 import type { BandFacts, Facts } from './facts';
 
 const onMultiples: readonly System[] = ['end-fed-half-wave', 'off-centre-fed'];
@@ -46,3 +46,7 @@ export function harmonicsOf(facts: Facts, radiatorM: number): Harmonic[] {
     return { band: at.band, n, resonanceMHz, offset: resonanceMHz / at.focusMHz - 1 };
   });
 }
+
+/** Where the dip of the lowest band is meant to fall, MHz: at its focus, or where a wire that serves several bands puts it. */
+export const aimedDipMHz = ({ bands: [lowest] }: Facts, { harmonics }: Pick<Dimensions, 'harmonics'>): number =>
+  harmonics.find(({ band }) => band === lowest.band)?.resonanceMHz ?? lowest.focusMHz;

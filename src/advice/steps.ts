@@ -6,6 +6,7 @@ import type { Dimensions } from './dimensions';
 import { endReachedM } from './end-height';
 import type { Facts } from './facts';
 import type { Before, Caution, Cut, Data, Link, Step } from './finding';
+import { aimedDipMHz } from './harmonics';
 import { highestPointM } from './site-run';
 
 /** Which gates stand before a step. A step with none opens at once. Ids are kept with what was read: never renamed. */
@@ -147,7 +148,8 @@ function returnWires({ facts, dimensions }: Plan): Draft[] {
   if (first === undefined) return [];
   const count = wires.reduce((sum, { count: each }) => sum + each, 0);
   const code = first.piece === 'counterpoise' ? 'lay-counterpoise' : `lay-${facts.settled.returnPath}`;
-  return [inside('return-wires', code, { count, lengthM: first.length.metres })];
+  const { heightM } = facts.settled;
+  return [inside('return-wires', code, { count, lengthM: first.length.metres, heightM })];
 }
 
 const connectCode = ({ facts }: Plan): string => `connect-${facts.lineKind}`;
@@ -161,11 +163,11 @@ function connectData({ chain, facts }: Plan): Data {
   return { chokesM: [...new Set(placesM)].join('|'), box, square: facts.settled.feedLineRoute === 'square' };
 }
 
-function tuning({ facts, cuts }: Plan): Draft[] {
+function tuning({ facts, dimensions, cuts }: Plan): Draft[] {
   const [lowest] = facts.bands;
   const data: Data = {
     band: lowest.band,
-    focusMHz: lowest.focusMHz,
+    dipMHz: aimedDipMHz(facts, dimensions),
     bands: facts.bands.map(({ band }) => band).join(' '),
   };
   const trimmed = cuts.some(({ stopRule }) => stopRule.code === 'stop-at-dip');

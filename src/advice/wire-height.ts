@@ -2,7 +2,7 @@
 import { QUARTER_WAVE_OHM } from '../physics/radial-loss';
 import { centreFedRadiationOhm } from '../physics/wire-radiation';
 import type { Dimensions } from './dimensions';
-import { endReachedM } from './end-height';
+import { endReachedM, sloperSpanM } from './end-height';
 import type { Facts } from './facts';
 
 /**
@@ -19,14 +19,20 @@ export function heightOf(facts: Facts, wholeM: number): number {
       return heightM;
     case 'inverted-l':
       return Math.max(heightM, supportHeightM, endHeightM);
-    case 'inverted-v':
-      return heightM - (heightM - endReachedM(facts, wholeM)) / 3;
-    case 'sloper':
-      return fedAt === 'end' ? (Math.max(heightM, supportHeightM) + Math.min(heightM, endHeightM)) / 2 : heightM;
+    case 'inverted-v': {
+      const endM = endReachedM(facts, wholeM);
+      return fedAt === 'end'
+        ? (Math.max(heightM, supportHeightM) + (heightM + endM) / 2) / 2
+        : heightM - (heightM - endM) / 3;
+    }
+    case 'sloper': {
+      const { lowM, highM } = sloperSpanM(facts, wholeM);
+      return fedAt === 'end' ? (lowM + highM) / 2 : heightM;
+    }
     case 'loop':
       return loopPlane === 'flat' ? heightM : Math.max(heightM, supportHeightM);
     default:
-      return (Math.max(heightM, supportHeightM) + Math.min(heightM, endHeightM)) / 2;
+      return fedAt === 'end' ? (heightM + endHeightM) / 2 : heightM - (heightM - endHeightM) / 3;
   }
 }
 

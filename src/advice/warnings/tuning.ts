@@ -2,11 +2,14 @@
 import { magnitude } from '../../base/complex';
 import type { System } from '../../design/choices';
 import { legPlusLineM, wavesFromHalfWave } from '../../physics/lengths';
+import { tunerRangeAt } from '../../physics/non-resonant-length';
 import type { BandFacts, Facts } from '../facts';
 import { halfWaves } from '../feed-impedance';
+import { fieldOf } from '../field-facts';
 import type { BandFinding, Warning } from '../finding';
 import { REACH } from '../line-run';
 import { nearestHalfWave } from '../near-half-wave';
+import { searchOf } from '../non-resonant';
 import { bandPairs, type Judged, listed, type Rule, warn } from './warning';
 
 /** Mismatch at the feed point above which coax and tuner together lose most of the power, or the tuner gives up. Common practice. */
@@ -119,7 +122,14 @@ export const tunerRange: Rule = (judged) => {
     const offset = Math.abs(first?.offset ?? 1);
     const inZone = first !== null && first.n === 1 && offset > CLEAR && offset <= TUNER_ZONE;
     if (swr <= reach && !inZone) return [];
-    const data = { band: at.band, swr, reach, percent: 100 * offset, inZone, shackEnd: facts.settled.shackEnd };
+    const data = {
+      band: at.band,
+      swr: inZone ? swrInZone(judged, at, swr) : swr,
+      reach,
+      percent: 100 * offset,
+      inZone,
+      shackEnd: facts.settled.shackEnd,
+    };
     const wider = reach < REACH.wide ? ['wide-tuner'] : ['tuner-at-feed-point'];
     return [
       warn(
@@ -131,6 +141,13 @@ export const tunerRange: Rule = (judged) => {
     ];
   });
 };
+
+/** Near its first half-wave the closed form is too kind: the sweep of field solutions is held beside it, until this very wire is solved. */
+function swrInZone({ facts, dimensions, field }: Judged, { band }: BandFacts, swr: number): number {
+  if (fieldOf(field, band).feedPoint !== undefined) return swr;
+  const swept = tunerRangeAt(searchOf(facts), dimensions.radiator.metres).find((each) => each.band === band);
+  return Math.max(swr, swept?.expectedSwr ?? swr);
+}
 
 const NEAR_WAVES = 0.05;
 

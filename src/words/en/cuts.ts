@@ -34,12 +34,27 @@ export function pieceName(piece: string): string {
 const metres = (d: Data, f: Format, key: string): string => f.length(Number(d[key]));
 const window = (d: Data, f: Format): string => `${metres(d, f, 'fromM')} to ${metres(d, f, 'toM')}`;
 
+/** Other stretches, best first; each as two metre figures. */
+function otherWindows(d: Data, f: Format): string {
+  const list = String(d.others)
+    .split('|')
+    .filter((each) => each !== '')
+    .map((each) =>
+      each
+        .split('-')
+        .map((metre) => f.length(Number(metre)))
+        .join(' to '),
+    );
+  return list.length === 0 ? '' : ` Also clear, best first: ${list.join('; ')}.`;
+}
+
 export const cutNotes: Readonly<Record<string, Message>> = {
   'cut-long-fold-back':
     'Cut long, mark the finished length, and fold the rest back along the wire. Trim by folding more, not by cutting.',
   'trim-longest-first':
     'Cut long and fold back. Trim the longest pair first, then each shorter one: the pairs pull at each other.',
-  window: (d, f) => `Any length from ${window(d, f)} stays clear of every half-wave. No trimming needed.`,
+  window: (d, f) =>
+    `Any length from ${window(d, f)} stays clear of every half-wave. No trimming needed.${otherWindows(d, f)}`,
   'any-clear-length': 'Cut to length and fold the ends through their insulators. Nothing to trim.',
   'wire-there': 'You have this wire already. Measure it once more.',
   'radials-equal': (d) => `Cut all ${d.count} alike and spread them evenly: unequal ones carry unequal currents.`,
@@ -62,7 +77,7 @@ export const cutNotes: Readonly<Record<string, Message>> = {
 
 export const stopRules: Readonly<Record<string, Message>> = {
   'stop-at-dip': (d, f) =>
-    `Stop when the dip is within 1 % of ${f.number(Number(d.focusMHz), 4)} MHz on ${bandName(String(d.band))}, or the SWR where you work is under 2. Take half of what the sum asks, then measure again.`,
+    `Stop when the dip is within 1 % of ${f.number(Number(d.dipMHz), 4)} MHz on ${bandName(String(d.band))}, or the SWR where you work is under 2. Take half of what the sum asks, then measure again.`,
   'stay-in-window': (d, f) => `Leave it anywhere from ${window(d, f)}. Do not trim for a lower SWR.`,
   'no-trimming': 'Leave it as cut. The tuner does the rest.',
   'measure-only': 'Nothing to cut.',

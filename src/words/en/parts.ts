@@ -28,7 +28,7 @@ export const partItems: Readonly<Record<string, Message>> = {
   box: 'weatherproof box with a hole at the bottom to breathe',
   'arrester-coax': 'coax lightning arrester',
   'arrester-open-wire': 'arrester for two wires, or a pair of spark gaps',
-  'bond-wire': 'bonding wire, 16 mm² (6 AWG), green and yellow',
+  'bond-wire': 'bonding wire, 16 mm² or 6 AWG, green and yellow',
   'earth-clamp': 'clamp to the main earth',
   'drain-resistor': 'resistor 330 kΩ, 2 W, high voltage type, in series',
   rope: (d, f) => `polyester rope, 3 to 4 mm, UV-stable, ${also(d, f)}`,

@@ -101,7 +101,7 @@ export const steps: Readonly<Record<string, Message>> = {
   'lay-ground-radials': (d, f) =>
     `Spread ${d.count} radials of ${metres(d, f, 'lengthM')} evenly from the base, pin them flat, and join them to the shield side.`,
   'lay-elevated-radials': (d, f) =>
-    `Lead ${d.count} radials of ${metres(d, f, 'lengthM')} out evenly from the base, all alike, with their ends out of reach.`,
+    `Lead ${d.count} radials of ${metres(d, f, 'lengthM')} out evenly from the base, all alike, and tie their ends at ${kept(Number(d.heightM), f)}.`,
   'connect-coax': (d, f) =>
     `${box(d)}${route(d)}${places(d, f)} Seal every plug outdoors and leave a drip loop.`.trim(),
   'connect-open-wire': (d, f) =>
@@ -112,7 +112,7 @@ export const steps: Readonly<Record<string, Message>> = {
   'entry-open-wire': 'Outside, before the wall: arrester for both wires with a short, thick bond to the main earth.',
   mark: 'Flag ropes, guys and low wire ends with bright streamers. Check that ends hang out of reach.',
   'measure-dip': (d, f) =>
-    `Measure at the radio end of the coax, with everything connected and people away. Find the dip nearest ${f.number(Number(d.focusMHz), 4)} MHz and note it. Then look at each band: ${bandList(d)}.`,
+    `Measure at the radio end of the coax, with everything connected and people away. Find the dip nearest ${f.number(Number(d.dipMHz), 4)} MHz and note it. Then look at each band: ${bandList(d)}.`,
   'set-tuner': (d) =>
     `Set the tuner on each band with the lowest power that lets it work: ${bandList(d)}. Note the settings. There is nothing to trim.`,
   trim: 'Enter the dip on Trim. Lower, fold what it says, raise, measure again. Stop when it says stop.',
