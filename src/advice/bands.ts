@@ -58,6 +58,7 @@ function bandOf(
   const run = runOfChain(chain, z, at.focusMHz);
   const swrAtFeedPoint = stated(swr(run.afterTransformer, SYSTEM_OHM));
   const swrAtRadio = stated(swr(run.atRadio, SYSTEM_OHM));
+  const swrSweep = solved.sweep?.map((point) => swrAtShack(chain, point)) ?? null;
   const tunesThere = chain.some(({ device, at: place }) => device === 'tuner' && place === 'feed-point');
   return {
     ...head,
@@ -67,10 +68,26 @@ function bandOf(
     lineLossDb: run.lossDb,
     deviceLossDb: deviceLossOn(chain, at.band),
     ...currents,
-    swrSweep: solved.sweep?.map((point) => swrAtShack(chain, point)) ?? null,
+    swrSweep,
     tunerNeeded: tunesThere ? swrAtFeedPoint > REACH.none : swrAtRadio > REACH.none,
-    notes: notesOf(at, solved.feedPoint !== undefined, byRule?.rough === true, swrAtRadio, dimensions),
+    notes: notesOf(at, solved.feedPoint !== undefined, byRule?.rough === true, swrAtRadio, dimensions, swrSweep),
   };
+}
+
+/** A dip this near the focus is no news, as part of it. */
+const DIP_ON_FOCUS = 0.005;
+
+/** Where the dip of a solved sweep lies; at the edge of the band it may lie anywhere beyond. */
+function dipNotes({ focusMHz }: BandFacts, swrSweep: NonNullable<BandFinding['swrSweep']>): Said[] {
+  const dip = swrSweep.reduce((least, point) => (point.swr < least.swr ? point : least), {
+    mhz: focusMHz,
+    swr: MOST_SWR,
+  });
+  const data = { resonanceMHz: dip.mhz, focusMHz };
+  if (dip.mhz === swrSweep[0]?.mhz) return [{ code: 'dip-below-band', data }];
+  if (dip.mhz === swrSweep.at(-1)?.mhz) return [{ code: 'dip-above-band', data }];
+  if (Math.abs(dip.mhz / focusMHz - 1) <= DIP_ON_FOCUS) return [];
+  return [{ code: dip.mhz > focusMHz ? 'dip-solved-above' : 'dip-solved-below', data }];
 }
 
 /** Line and transformer make another SWR of the feed point's at every frequency. */
@@ -84,10 +101,12 @@ function notesOf(
   isRough: boolean,
   swrAtRadio: number,
   dimensions: Dimensions,
+  swrSweep: BandFinding['swrSweep'],
 ): Said[] {
   const notes: Said[] = [];
   if (!isSolved) notes.push({ code: isRough ? 'order-of-size' : 'closed-form', data: {} });
   if (swrAtRadio > REACH.none) notes.push({ code: 'above-limit', data: { swr: swrAtRadio, limit: REACH.none } });
+  if (swrSweep !== null) return [...notes, ...dipNotes(at, swrSweep)];
   const harmonic = dimensions.harmonics.find(({ band }) => band === at.band);
   if (harmonic !== undefined && Math.abs(harmonic.offset) > 0.005) {
     const { resonanceMHz, offset } = harmonic;

@@ -2,18 +2,18 @@
  * The field study of one antenna: the operator's own wires over their own ground, with the outside of their coax as one more conductor, solved
  * on every wanted band. It gives field facts, which replace the values of the rules in the plan one by one.
  *
- * Order of the work: lengths, then currents and chokes at the focus of each band, gain and efficiency, SWR over the bands, and what the disputes
+ * Order of the work: lengths, then currents and chokes at the focus of each band, SWR over the bands, gain and near fields, and what the disputes
  * come to here. After each part the facts so far are handed out.
  */
 import { chainOf } from '../advice/chain/chain';
 import { type Dimensions, dimensionsOf } from '../advice/dimensions';
 import { searchReachM } from '../advice/exposure';
 import { type BandFacts, type Facts, factsOf, isNoSystem } from '../advice/facts';
-import type { BandField, FieldFacts } from '../advice/field-facts';
+import type { BandField, ChokeChoice, FieldFacts } from '../advice/field-facts';
 import type { Link } from '../advice/finding';
-import { InputError } from '../base/input-error';
 import type { Band } from '../catalog/bands';
 import type { Answers } from '../design/answers';
+import type { Layout } from '../geometry/layout';
 import {
   bandFieldOf,
   bandShield,
@@ -25,22 +25,14 @@ import {
 } from './field/band-study';
 import { houseChokes, searchPlaces } from './field/choke-places';
 import { chooseChokes, resistive } from './field/choke-search';
-import { settleDisputes } from './field/disputed';
+import { type Studied, settleDisputes } from './field/disputed';
 import { type FieldSite, fieldSite, type PlacedChoke } from './field/field-site';
 import type { FieldInstrument } from './field/instrument';
 import { chokePlacesIn, ownedChokes } from './field/owned-chokes';
 import { operate } from './field/shield-currents';
 import { solveLengths } from './field/solved-lengths';
+import { type OnBand, onEach, orNull, type StudyOptions, watch } from './field/watched';
 import { layoutOf } from './layout-of';
-
-export interface StudyOptions {
-  /** Told after every solution; `of` grows while more turns out to be needed. */
-  readonly onProgress?: (done: number, of: number) => void;
-  /** Facts so far, after each part of the work. */
-  readonly onPartial?: (facts: FieldFacts) => void;
-  /** Asked before and after every solution; a study called off throws InputError 'cancelled'. */
-  readonly isCancelled?: () => boolean;
-}
 
 /** Null when there is nothing to solve: no antenna chosen, or one whose shape is not known. */
 export async function studyField(
@@ -56,7 +48,7 @@ export async function studyField(
   const solved = lengths === null ? {} : { lengths };
   const dimensions = dimensionsOf(facts, solved);
   const chain = chainOf(facts, dimensions);
-  return studyChokes({ facts, dimensions, chain, solved }, watched, options);
+  return studyBands({ facts, dimensions, chain, solved }, watched, options);
 }
 
 /** The antenna as far as it is decided. */
@@ -67,49 +59,16 @@ interface Decided {
   readonly solved: Pick<FieldFacts, 'lengths'>;
 }
 
-/** The instrument with progress counted and cancelling looked after. */
-function watch(instrument: FieldInstrument, { onProgress, isCancelled }: StudyOptions): FieldInstrument {
-  let done = 0;
-  let of = 0;
-  const counted = async <T>(work: () => Promise<T>): Promise<T> => {
-    if (isCancelled?.()) throw new InputError('cancelled');
-    of++;
-    const result = await work();
-    done++;
-    onProgress?.(done, of);
-    if (isCancelled?.()) throw new InputError('cancelled');
-    return result;
-  };
-  return {
-    prepare: (geometry, frequenciesHz) => counted(() => instrument.prepare(geometry, frequenciesHz)),
-    solve: (geometry) => counted(() => instrument.solve(geometry)),
-    withLoads: instrument.withLoads,
-  };
+/** The antenna on every band with all choke places open, and the chokes that were chosen. */
+interface Opened {
+  readonly layout: Layout;
+  readonly site: FieldSite;
+  readonly ready: readonly PreparedBand[];
+  readonly chokes: ChokeChoice | null;
+  readonly planned: readonly PlacedChoke[];
 }
 
-/** A band whose wires the solver refuses is left to the rules; being called off is no such refusal. */
-async function orNull<T>(work: Promise<T>): Promise<T | null> {
-  try {
-    return await work;
-  } catch (error) {
-    if (error instanceof InputError && error.code !== 'cancelled') return null;
-    throw error;
-  }
-}
-
-async function onEach<T>(
-  bands: readonly BandFacts[],
-  work: (at: BandFacts) => Promise<T>,
-): Promise<readonly { readonly at: BandFacts; readonly found: T }[]> {
-  const all = await Promise.all(bands.map(async (at) => ({ at, found: await orNull(work(at)) })));
-  return all.flatMap(({ at, found }) => (found === null ? [] : [{ at, found }]));
-}
-
-async function studyChokes(
-  { facts, dimensions, chain, solved }: Decided,
-  instrument: FieldInstrument,
-  { onPartial }: StudyOptions,
-): Promise<FieldFacts | null> {
+async function open({ facts, dimensions }: Decided, instrument: FieldInstrument): Promise<Opened | null> {
   const layout = layoutOf(facts, dimensions);
   if (layout === null) return null;
   const house = houseChokes(facts, dimensions);
@@ -121,66 +80,65 @@ async function studyChokes(
   if (ready.length === 0) return null;
   const shields = ready.map((band) => bandShield(instrument, site, band));
   const chokes = chooseChokes(house, places, shields);
-  const planned = resistive(chokes?.chosen.chokes ?? []);
+  return { layout, site, ready, chokes, planned: resistive(chokes?.chosen.chokes ?? []) };
+}
+
+async function studyBands(
+  decided: Decided,
+  instrument: FieldInstrument,
+  { onPartial }: StudyOptions,
+): Promise<FieldFacts | null> {
+  const { facts, dimensions, solved } = decided;
+  const opened = await open(decided, instrument);
+  if (opened === null) return null;
+  const { layout, ready, chokes, planned } = opened;
   const known = { ...solved, ...(chokes === null ? {} : { chokes }) };
-  const found = collect(bandsAtFocus(facts, chain, site, instrument, ready, planned), known, onPartial);
-  const plannedSite =
-    fieldSite(
-      layout,
-      facts.settled.ground,
-      planned.map(({ distanceM }) => distanceM),
-    ) ?? site;
+  const found = collect(bandsAtFocus(decided, opened, instrument), known, onPartial);
+  const plannedM = planned.map(({ distanceM }) => distanceM);
+  const site = fieldSite(layout, facts.settled.ground, plannedM) ?? opened.site;
   const bands = ready.map(({ at }) => at);
-  found.add(
-    await onEach(bands, (at) => radiationOf(instrument, plannedSite, at, planned, searchReachM(facts, dimensions, at))),
-  );
-  found.add(await onEach(bands, (at) => sweepOf(instrument, plannedSite, at, planned)));
-  const disputes = await orNull(
-    settleDisputes(
-      {
-        facts,
-        layout,
-        chain,
-        planned,
-        ready,
-        shieldOn: (band) => bandShield(instrument, site, band),
-        feedPoints: ready.map(({ at, prepared }) => ({
-          mhz: at.focusMHz,
-          z: operate(instrument, site, prepared, planned).z,
-        })),
-      },
-      instrument,
-    ),
-  );
+  const reachM = (at: BandFacts): number => searchReachM(facts, dimensions, at);
+  found.add(await onEach(bands, (at) => sweepOf(instrument, site, at, planned)));
+  found.add(await onEach(bands, (at) => radiationOf(instrument, site, at, planned, reachM(at))));
+  const disputes = await orNull(settleDisputes(asStudied(decided, opened, instrument), instrument));
   return { ...found.facts(), ...(disputes === null ? {} : { disputes }) };
 }
 
 function bandsAtFocus(
-  facts: Facts,
-  chain: readonly Link[],
-  site: FieldSite,
+  { facts, chain }: Decided,
+  { site, ready, planned }: Opened,
   instrument: FieldInstrument,
-  ready: readonly PreparedBand[],
-  planned: readonly PlacedChoke[],
-): readonly Found[] {
+): readonly OnBand<BandField>[] {
   const placed = bestPlacement(instrument, site, ready, ownedChokes(facts), chokePlacesIn(chain));
   return ready.map((band) => ({ at: band.at, found: bandFieldOf(instrument, site, band, planned, placed) }));
 }
 
-interface Found {
-  readonly at: BandFacts;
-  readonly found: BandField;
-}
+const asStudied = (
+  { facts, chain }: Decided,
+  { layout, site, ready, planned }: Opened,
+  instrument: FieldInstrument,
+): Studied => ({
+  facts,
+  layout,
+  chain,
+  planned,
+  ready,
+  shieldOn: (band) => bandShield(instrument, site, band),
+  feedPoints: ready.map(({ at, prepared }) => ({
+    mhz: at.focusMHz,
+    z: operate(instrument, site, prepared, planned).z,
+  })),
+});
 
 /** Gathers what each part of the work adds to a band, and hands out the whole after each. */
 function collect(
-  first: readonly Found[],
+  first: readonly OnBand<BandField>[],
   known: Pick<FieldFacts, 'lengths' | 'chokes'>,
   onPartial: StudyOptions['onPartial'],
 ) {
   const bands: Partial<Record<Band, BandField>> = {};
   const facts = (): FieldFacts => ({ bands: { ...bands }, ...known });
-  const add = (more: readonly Found[]): void => {
+  const add = (more: readonly OnBand<BandField>[]): void => {
     for (const { at, found } of more) bands[at.band] = { ...bands[at.band], ...found };
     onPartial?.(facts());
   };

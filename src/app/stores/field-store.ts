@@ -5,7 +5,7 @@
 import { signal } from '@preact/signals';
 import type { FieldFacts } from '../../advice/field-facts';
 import type { Answers } from '../../design/answers';
-import type { StudyOptions } from '../../plan/field-study';
+import type { StudyOptions } from '../../plan/field/watched';
 
 export type FieldState =
   | { readonly kind: 'idle' }

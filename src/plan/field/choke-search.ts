@@ -3,7 +3,7 @@
  * 30 mA per 100 W on every wanted band.
  *
  * The house set stands first and stays when it meets the goal: two-choke results are good to 3 dB, so nothing is moved for less. Otherwise the
- * set that changes least: more ohms in the same place, then other places, then one choke more. No choke falls below the house's ohms, which
+ * set that changes least: more ohms in the same place, one choke more, then the same with the antenna-end choke elsewhere. No choke falls below the house's ohms, which
  * hold back heat and noise too, and none of a set runs hotter than the house's or 10 W per 100 W.
  */
 import type { ChokeChoice, ChokeSetResult, ChosenChoke, ShieldState } from '../../advice/field-facts';
@@ -67,22 +67,24 @@ export function chooseChokes(
   return { house: stands, chosen: goal ?? best, tenMa: ten, goalMet: goal !== null };
 }
 
-/** Sets in the order of how much they change: ohms, the antenna end's place, one choke more. */
+/** Sets in the order of how much they change: ohms, one choke more, the antenna end's place and all of that again. */
 function* setsBy(
   house: readonly ChosenChoke[],
   { antennaM, furtherM }: SearchPlaces,
 ): Generator<readonly ChosenChoke[]> {
-  yield* raised(house);
   const moved = antennaM.map((distanceM) =>
     house.map((choke) => (choke.role === 'antenna' ? { ...choke, distanceM } : choke)),
   );
-  for (const set of moved) yield* [set, ...raised(set)];
   for (const set of [house, ...moved]) {
-    for (const distanceM of furtherM) {
-      for (const ohm of STANDARD_OHM) yield [...set, { role: 'further', distanceM, ohm }];
+    yield* [set, ...raised(set)];
+    for (const ohm of STANDARD_OHM) {
+      for (const distanceM of furtherM) yield [...set, { role: 'further', distanceM, ohm }];
     }
   }
 }
+
+/** Steps up the row of standard chokes, all together: more ohms than that cost more than one choke more. */
+const MOST_STEPS = 2;
 
 /** The same places with more ohms, cheapest first by the number of steps up. */
 function raised(set: readonly ChosenChoke[]): readonly (readonly ChosenChoke[])[] {
@@ -97,7 +99,7 @@ function raised(set: readonly ChosenChoke[]): readonly (readonly ChosenChoke[])[
     [{ chokes: [], steps: 0 }],
   );
   return choices
-    .filter(({ steps }) => steps > 0)
+    .filter(({ steps }) => steps > 0 && steps <= MOST_STEPS)
     .sort((a, b) => a.steps - b.steps)
     .map(({ chokes }) => chokes);
 }

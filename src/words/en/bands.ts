@@ -11,4 +11,10 @@ export const bandNotes = {
     `The dip falls at ${f.number(Number(d.resonanceMHz), 4)} MHz, above the ${f.number(Number(d.focusMHz), 4)} MHz asked for: one wire cannot meet every band.`,
   'dip-below': (d, f) =>
     `The dip falls at ${f.number(Number(d.resonanceMHz), 4)} MHz, below the ${f.number(Number(d.focusMHz), 4)} MHz asked for: one wire cannot meet every band.`,
+  'dip-solved-above': (d, f) =>
+    `The lowest SWR of this band lies at ${f.number(Number(d.resonanceMHz), 4)} MHz, above the ${f.number(Number(d.focusMHz), 4)} MHz asked for.`,
+  'dip-solved-below': (d, f) =>
+    `The lowest SWR of this band lies at ${f.number(Number(d.resonanceMHz), 4)} MHz, below the ${f.number(Number(d.focusMHz), 4)} MHz asked for.`,
+  'dip-below-band': 'The SWR still falls towards the lower end of this band: the dip lies there or below it.',
+  'dip-above-band': 'The SWR still falls towards the upper end of this band: the dip lies there or above it.',
 } as const satisfies Readonly<Record<string, Message>>;
