@@ -30,17 +30,19 @@ export function cardContent(plan: Plan, name: string, say: Say): CardContent {
       what: capital(say(card.piece, { name: cut.name, count: cut.count })),
       length: say.format.length(cut.cutM),
     })),
-    chokes: plan.chain.flatMap(({ device, name: what, distanceM }) =>
-      device !== 'choke' || distanceM === null
-        ? []
-        : [
-            {
-              what: capital(what),
-              length: distanceM < AT_FEED_POINT_M ? say(card.atFeedPoint) : say.format.length(distanceM),
-            },
-          ],
-    ),
+    chokes: chokeRows(plan, say),
   };
+}
+
+/** Numbered as in the drawing. */
+function chokeRows({ chain }: Plan, say: Say): CardRow[] {
+  const chokes = chain.flatMap(({ device, name, distanceM }) =>
+    device === 'choke' && distanceM !== null ? [{ name, distanceM }] : [],
+  );
+  return chokes.map(({ name, distanceM }, index) => ({
+    what: say(card.choke, { number: index + 1, name }),
+    length: distanceM < AT_FEED_POINT_M ? say(card.atFeedPoint) : say.format.length(distanceM),
+  }));
 }
 
 /** The card in words, for those who do not see it. */

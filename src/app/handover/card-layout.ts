@@ -117,7 +117,7 @@ export function cardLayout({ content, words, drawingShape, hasCode }: CardParts,
   rows(pencil, words.chokes, content.chokes);
   if (hasCode) {
     place(pencil, 'code', CODE, CODE);
-    pencil.text(words.code, strong);
+    beside(pencil, words.code);
   }
   return { width: CARD_WIDTH, height: Math.ceil(pencil.y + MARGIN), items: pencil.items };
 }
@@ -141,6 +141,14 @@ function rows(pencil: Pencil, title_: string, list: readonly CardRow[]): void {
     if (index < list.length - 1) pencil.rule(false);
   });
   pencil.y += 10;
+}
+
+/** Beside the code, half way down it. */
+function beside(pencil: Pencil, text: string): void {
+  const below = pencil.y;
+  pencil.y -= CODE / 2 + strong.size * LEADING;
+  pencil.text(text, strong, MARGIN + CODE + 30, INNER - CODE - 30);
+  pencil.y = Math.max(below, pencil.y);
 }
 
 function place(pencil: Pencil, kind: 'drawing' | 'code', width: number, height: number): void {

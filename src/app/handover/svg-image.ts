@@ -28,10 +28,11 @@ export async function imageOf(drawing: SVGSVGElement, width: number): Promise<HT
     const style = getComputedStyle(element);
     for (const name of kept) to[index]?.setAttribute(name, style.getPropertyValue(name));
   });
-  copy.setAttribute('xmlns', 'http://www.w3.org/2000/svg');
   copy.setAttribute('width', String(width));
   copy.setAttribute('height', String(Math.round(width * shapeOf(drawing))));
-  const address = URL.createObjectURL(new Blob([copy.outerHTML], { type: 'image/svg+xml' }));
+  const address = URL.createObjectURL(
+    new Blob([new XMLSerializer().serializeToString(copy)], { type: 'image/svg+xml' }),
+  );
   const image = new Image();
   image.src = address;
   await image.decode();

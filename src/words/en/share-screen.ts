@@ -36,6 +36,7 @@ export const card = {
   chokes: 'Chokes, along the coax from the feed point',
   danger: 'Danger',
   piece: ({ name, count }) => (Number(count) > 1 ? `${count} × ${name}` : `${name}`),
+  choke: ({ number, name }) => `${number}. ${name}`,
   atFeedPoint: 'at the feed point',
   code: 'Scan for the whole plan',
 } as const satisfies Readonly<Record<string, Message>>;
