@@ -250,7 +250,13 @@ describe('every combination', () => {
     }
     const solved = partsOf({ ...home, radiator: 'inverted-l', fedAt: 'base' });
     const [first] = chainOf(solved.facts, solved.dimensions, {}, { r: 24, x: 3 });
-    for (const { code, data } of first!.why) {
+    const offCentre = partsOf({ ...home, radiator: 'straight-wire', fedAt: 'off-centre' });
+    const chosenChokes = [
+      { role: 'antenna', distanceM: 1, ohm: 10_000 },
+      { role: 'further', distanceM: 8, ohm: 1000 },
+    ] as const;
+    const searched = chainOf(offCentre.facts, { ...offCentre.dimensions, chosenChokes });
+    for (const { code, data } of [...first!.why, ...chokesOf(searched).flatMap((choke) => choke.why)]) {
       reached.add(code);
       written(render(why[code] ?? '', data, format));
     }
