@@ -49,7 +49,12 @@ export const studyKey = (answers: Answers): string =>
       .sort(([a], [b]) => (a < b ? -1 : 1)),
   );
 
-export function createFieldStore(fetchStart: () => Promise<StartStudy>) {
+/** From one screen of a plan to the next nobody looks at it for a moment. */
+const LINGER_MS = 1500;
+const lingering = (work: () => void): void => void setTimeout(work, LINGER_MS);
+
+/** `later` puts off calling a study off. */
+export function createFieldStore(fetchStart: () => Promise<StartStudy>, later: (work: () => void) => void = lingering) {
   const states = signal<ReadonlyMap<string, FieldState>>(new Map());
   const followers = new Map<string, number>();
   const running = new Map<string, RunningStudy>();
@@ -87,6 +92,7 @@ export function createFieldStore(fetchStart: () => Promise<StartStudy>) {
     } catch (error) {
       running.delete(key);
       put(key, isCancelled(error) ? idle : { kind: 'failed', detail: String(error) });
+      if (isCancelled(error) && followers.has(key)) void run(key, answers); // somebody came back meanwhile
     }
   }
 
@@ -110,7 +116,9 @@ export function createFieldStore(fetchStart: () => Promise<StartStudy>) {
         const left = (followers.get(key) ?? 1) - 1;
         if (left > 0) return void followers.set(key, left);
         followers.delete(key);
-        running.get(key)?.cancel();
+        later(() => {
+          if (!followers.has(key)) running.get(key)?.cancel();
+        });
       };
     },
   };
