@@ -2,12 +2,102 @@
  * The long sums beside the field integrals, in 128-bit SIMD: ground tables, interpolation over frequency, radiation. The same sums as the
  * plain ones in solver/ground-table.ts, solver/matrix-interpolation.ts and solver/far-field.ts.
  */
-import { cosine, cosSin, madd, sine } from './parts/simd-math';
+import { cosine, cosSin, exp, madd, sine } from './parts/simd-math';
 
 export { mark, release, reserve } from './parts/memory';
 
+/**
+ * One band of a ground table; see solver/ground-table.ts. `out` holds a row of 8·heights numbers for each ρ and is added to. `rows` and
+ * `heights` count ρ and h (heights a multiple of 2); j0, j1 and m are room for rows·nodes, rows·nodes and nodes·8·heights numbers.
+ */
+export function tableBand(
+  out: usize,
+  rho: usize,
+  rows: i32,
+  h: usize,
+  heights: i32,
+  at: usize,
+  k: usize,
+  weight: usize,
+  spectrum: usize,
+  nodes: i32,
+  propagating: i32,
+  j0: usize,
+  j1: usize,
+  m: usize,
+): void {
+  let to = m;
+  for (let n = 0; n < nodes; n++) {
+    const o = <usize>n << 3;
+    heightRow(to, spectrum + (o << 3), load<f64>(at + o), load<f64>(weight + o), h, heights, n < propagating);
+    to += <usize>heights << 6;
+    for (let r = 0; r < rows; r++) {
+      const place = (<usize>r * <usize>nodes + <usize>n) << 3;
+      bessel(j0 + place, j1 + place, load<f64>(k + o) * load<f64>(rho + (<usize>r << 3)));
+    }
+  }
+  product(out, j0, j1, m, rows, nodes, heights * 8);
+}
+
+/** weight · spectrum · e^(−u0 h) for every height. */
+function heightRow(to: usize, spectrum: usize, at: f64, weight: f64, h: usize, heights: i32, turns: bool): void {
+  const w = f64x2.splat(weight);
+  for (let j = 0; j < heights; j += 2, to += 128) {
+    const x = f64x2.mul(f64x2.splat(at), v128.load(h + (<usize>j << 3)));
+    let re: v128;
+    let im: v128;
+    if (turns) {
+      cosSin(x);
+      re = f64x2.neg(f64x2.mul(w, sine));
+      im = f64x2.neg(f64x2.mul(w, cosine));
+    } else {
+      re = f64x2.mul(w, exp(f64x2.max(f64x2.neg(x), f64x2.splat(-700))));
+      im = f64x2.splat(0);
+    }
+    const re0 = v128.shuffle<f64>(re, re, 0, 0), re1 = v128.shuffle<f64>(re, re, 1, 1);
+    const im0 = v128.shuffle<f64>(im, im, 0, 0), im1 = v128.shuffle<f64>(im, im, 1, 1);
+    for (let q: usize = 0; q < 64; q += 16) {
+      const s = v128.load(spectrum + q);
+      const turned = f64x2.mul(v128.shuffle<f64>(s, s, 1, 0), minusPlus());
+      v128.store(to + q, madd(re0, s, f64x2.mul(im0, turned)));
+      v128.store(to + q, madd(re1, s, f64x2.mul(im1, turned)), 64);
+    }
+  }
+}
+
+// @ts-ignore: decorator
+@inline
+function minusPlus(): v128 {
+  return f64x2(-1, 1);
+}
+
+// @ts-ignore: decorator
+@inline
+function polynomial(x: f64, a: f64, b: f64, c: f64, d: f64, e: f64, f: f64, g: f64): f64 {
+  return (((((a * x + b) * x + c) * x + d) * x + e) * x + f) * x + g;
+}
+
+/** J0(x) and J1(x)/x; the polynomials of solver/bessel.ts, two cosines at once. */
+function bessel(to0: usize, to1: usize, x: f64): void {
+  if (x <= 3) {
+    const z = (x * x) / 9;
+    store<f64>(to0, polynomial(z, 2.1e-4, -0.0039444, 0.0444479, -0.3163866, 1.2656208, -2.2499997, 1));
+    store<f64>(to1, polynomial(z, 1.109e-5, -3.1761e-4, 0.00443319, -0.03954289, 0.21093573, -0.56249985, 0.5));
+    return;
+  }
+  const y = 3 / x;
+  const turn0 = polynomial(y, 1.3558e-4, -2.9333e-4, -5.4125e-4, 0.00262573, -3.954e-5, -0.04166397, -0.78539816);
+  const turn1 = polynomial(y, -2.9166e-4, 7.9824e-4, 7.4348e-4, -0.00637879, 5.65e-5, 0.12499612, -2.35619449);
+  const size0 = polynomial(y, 1.4476e-4, -7.2805e-4, 0.00137237, -9.512e-5, -0.0055274, -7.7e-7, 0.79788456);
+  const size1 = polynomial(y, -2.0033e-4, 0.00113653, -0.00249511, 1.7105e-4, 0.01659667, 1.56e-6, 0.79788456);
+  cosSin(f64x2.add(f64x2.splat(x), f64x2(turn0, turn1)));
+  const scale = 1 / Math.sqrt(x);
+  store<f64>(to0, size0 * f64x2.extract_lane(cosine, 0) * scale);
+  store<f64>(to1, (size1 * f64x2.extract_lane(cosine, 1) * scale) / x);
+}
+
 /** out[r][c] += Σ_n j(r, n)·m[n][c]: of eight columns the first six with j0, the last two with j1. `width` is a multiple of 8. */
-export function tableProduct(out: usize, j0: usize, j1: usize, m: usize, rows: i32, nodes: i32, width: i32): void {
+function product(out: usize, j0: usize, j1: usize, m: usize, rows: i32, nodes: i32, width: i32): void {
   const line = <usize>width << 3;
   for (let r = 0; r < rows; r++) {
     const a = j0 + (<usize>r * <usize>nodes << 3);

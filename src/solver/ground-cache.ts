@@ -5,7 +5,7 @@
 import { C0 } from '../base/constants';
 import type { Point } from './geometry';
 import { soilPermittivity } from './ground-spectrum';
-import { buildGroundTable, type GroundTable, type TableProduct } from './ground-table';
+import { type BandSum, buildGroundTable, type GroundTable } from './ground-table';
 import type { Mesh } from './mesh';
 
 export interface Reach {
@@ -59,18 +59,13 @@ function extent(mesh: Mesh, points: readonly Point[]): { low: number[]; high: nu
 export class GroundCache {
   private readonly tables = new Map<string, GroundTable>();
 
-  table(
-    frequencyHz: number,
-    soil: { epsilonR: number; sigmaSPerM: number },
-    reach: Reach,
-    product: TableProduct,
-  ): GroundTable {
+  table(frequencyHz: number, soil: { epsilonR: number; sigmaSPerM: number }, reach: Reach, sum: BandSum): GroundTable {
     const key = [frequencyHz, soil.epsilonR, soil.sigmaSPerM, reach.hMinM, reach.hMaxM, reach.rhoMaxM].join();
     const found = this.tables.get(key);
     if (found) return found;
     const k0 = (2 * Math.PI * frequencyHz) / C0;
     const epsilon = soilPermittivity(frequencyHz, soil.epsilonR, soil.sigmaSPerM);
-    const made = buildGroundTable(epsilon, k0 * reach.hMinM, k0 * reach.hMaxM, k0 * reach.rhoMaxM, product);
+    const made = buildGroundTable(epsilon, k0 * reach.hMinM, k0 * reach.hMaxM, k0 * reach.rhoMaxM, sum);
     if (this.tables.size >= KEPT) this.tables.delete(this.tables.keys().next().value as string);
     this.tables.set(key, made);
     return made;

@@ -12,7 +12,7 @@
  *   0: Gh      1: Ge + D + κ      2: −Ge + u0² D − 2κ      3: u0 D k² − κ u0  (goes with J1(kρ)/k)
  * Source: Michalski & Zheng, IEEE Trans. AP 38 (1990); Michalski & Mosig, IEEE Trans. AP 45 (1997).
  */
-import { add, type Complex, complex, divide, multiply, scale, squareRoot, subtract } from '../base/complex';
+import { add, type Complex, complex, divide, subtract } from '../base/complex';
 import { EPSILON0 } from '../base/constants';
 
 export function soilPermittivity(frequencyHz: number, epsilonR: number, sigmaSPerM: number): Complex {
@@ -22,29 +22,49 @@ export function soilPermittivity(frequencyHz: number, epsilonR: number, sigmaSPe
 export const staticImage = (epsilon: Complex): Complex =>
   divide(subtract(epsilon, complex(1)), add(epsilon, complex(1)));
 
-/** The four functions at u0 (in units of k0), as re, im pairs into `out`. */
-export function spectrumInto(out: Float64Array, u0: Complex, epsilon: Complex): void {
-  const one = complex(1);
-  const u0Squared = multiply(u0, u0);
-  const contrast = subtract(epsilon, one);
-  const kSquared = add(u0Squared, one);
-  // Re u1 ≥ 0; on the edge Re u1 = 0 (soil without loss) the wave leaves: Im u1 ≥ 0.
-  let u1 = squareRoot(subtract(u0Squared, contrast));
-  if (u1.re < 1e-14 && u1.im < 0) u1 = scale(u1, -1);
-  const sum = add(u0, u1);
-  const electric = add(u1, multiply(epsilon, u0));
-  const kappa = staticImage(epsilon);
-  const gh = divide(contrast, multiply(sum, sum)); // u0² − u1² = ε − 1
-  const ge = divide(subtract(u1, multiply(epsilon, u0)), electric);
-  const d = divide(scale(contrast, 2), multiply(sum, electric));
-  out[0] = gh.re;
-  out[1] = gh.im;
-  out[2] = ge.re + d.re + kappa.re;
-  out[3] = ge.im + d.im + kappa.im;
-  const vertical = multiply(u0Squared, d);
-  out[4] = vertical.re - ge.re - 2 * kappa.re;
-  out[5] = vertical.im - ge.im - 2 * kappa.im;
-  const coupling = subtract(multiply(multiply(u0, d), kSquared), multiply(kappa, u0));
-  out[6] = coupling.re;
-  out[7] = coupling.im;
+/**
+ * The four functions as re, im pairs from `out[o]` on, at u0 = j·at (propagating) or at (evanescent), in units of k0. Written out in
+ * real numbers, since a table needs some thousands.
+ */
+export function spectrumInto(out: Float64Array, o: number, at: number, isPropagating: boolean, epsilon: Complex): void {
+  const uRe = isPropagating ? 0 : at;
+  const uIm = isPropagating ? at : 0;
+  const uSquared = isPropagating ? -at * at : at * at;
+  const cRe = epsilon.re - 1;
+  const cIm = epsilon.im;
+  // u1 = √(u0² − (ε − 1)), Re u1 ≥ 0; without loss Im u1 ≥ 0, since Im ε ≤ 0 puts the square in the upper half.
+  const sRe = uSquared - cRe;
+  const size = Math.hypot(sRe, cIm);
+  const vRe = Math.sqrt(Math.max(0, (size + sRe) / 2));
+  const vIm = Math.sqrt(Math.max(0, (size - sRe) / 2));
+  const sumRe = uRe + vRe;
+  const sumIm = uIm + vIm;
+  const euRe = epsilon.re * uRe - epsilon.im * uIm;
+  const euIm = epsilon.re * uIm + epsilon.im * uRe;
+  const elRe = vRe + euRe;
+  const elIm = vIm + euIm;
+  const sumSquared = sumRe * sumRe + sumIm * sumIm;
+  const elSquared = elRe * elRe + elIm * elIm;
+  // 1/(u0 + u1) and 1/(u1 + εu0); contrast/(u0 + u1) is used by Gh and D.
+  const pRe = (cRe * sumRe + cIm * sumIm) / sumSquared;
+  const pIm = (cIm * sumRe - cRe * sumIm) / sumSquared;
+  const qRe = elRe / elSquared;
+  const qIm = -elIm / elSquared;
+  out[o] = (pRe * sumRe + pIm * sumIm) / sumSquared; // Gh = (ε − 1)/(u0 + u1)²
+  out[o + 1] = (pIm * sumRe - pRe * sumIm) / sumSquared;
+  const geRe = (vRe - euRe) * qRe - (vIm - euIm) * qIm;
+  const geIm = (vRe - euRe) * qIm + (vIm - euIm) * qRe;
+  const dRe = 2 * (pRe * qRe - pIm * qIm);
+  const dIm = 2 * (pRe * qIm + pIm * qRe);
+  const kappaSize = (epsilon.re + 1) ** 2 + cIm * cIm;
+  const kRe = (cRe * (epsilon.re + 1) + cIm * cIm) / kappaSize;
+  const kIm = (cIm * (epsilon.re + 1) - cRe * cIm) / kappaSize;
+  out[o + 2] = geRe + dRe + kRe;
+  out[o + 3] = geIm + dIm + kIm;
+  out[o + 4] = uSquared * dRe - geRe - 2 * kRe;
+  out[o + 5] = uSquared * dIm - geIm - 2 * kIm;
+  const kdRe = (uSquared + 1) * dRe - kRe; // k² D − κ
+  const kdIm = (uSquared + 1) * dIm - kIm;
+  out[o + 6] = uRe * kdRe - uIm * kdIm;
+  out[o + 7] = uRe * kdIm + uIm * kdRe;
 }

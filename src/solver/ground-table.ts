@@ -9,7 +9,7 @@
  */
 import { type Complex, squareRoot } from '../base/complex';
 import { besselJ0, besselJ1OverX } from './bessel';
-import { bandNodes } from './ground-nodes';
+import { bandNodes, type Nodes } from './ground-nodes';
 import { spectrumInto, staticImage } from './ground-spectrum';
 
 export interface GroundTable {
@@ -38,12 +38,13 @@ export function buildGroundTable(
   hMin: number,
   hMax: number,
   rhoMax: number,
-  product: TableProduct = plainTableProduct,
+  sum: BandSum = plainBandSum,
 ): GroundTable {
   const root = squareRoot(epsilon);
   const inverseScaleRho = Math.max(1, (BEAT * (root.re - 1)) / (1 + 4 * Math.abs(root.im))) / SCALE;
   const countU = Math.max(5, Math.ceil((Math.asinh(rhoMax / hMin) + rhoMax * inverseScaleRho) / STEP) + 2);
-  const countV = Math.max(5, Math.ceil((Math.log(hMax / hMin) + (hMax - hMin) / SCALE) / STEP) + 2);
+  // An even number of heights suits kernels that take two at a time.
+  const countV = 2 * Math.ceil(Math.max(5, Math.ceil((Math.log(hMax / hMin) + (hMax - hMin) / SCALE) / STEP) + 2) / 2);
   const rho = gridPoints(
     countU,
     (x) => Math.asinh(x / hMin) + x * inverseScaleRho,
@@ -62,7 +63,7 @@ export function buildGroundTable(
     let to = from + 1;
     const low = Math.max(rho[from], 0.5 * hMin);
     while (to < countU && rho[to] <= 2 * low) to++;
-    fillBand(values, product, epsilon, rho, h, from, to);
+    fillBand(values, sum, epsilon, rho, h, from, to);
     from = to;
   }
   const kappa = staticImage(epsilon);
@@ -108,7 +109,7 @@ function gridPoints(
 /** Sums the raw integrals of the rows `from` to `to`, which share their nodes. */
 function fillBand(
   values: Float64Array,
-  product: TableProduct,
+  sum: BandSum,
   epsilon: Complex,
   rho: Float64Array,
   h: Float64Array,
@@ -117,50 +118,38 @@ function fillBand(
 ) {
   const low = Math.max(rho[from], 0.25 * h[0]);
   const nodes = bandNodes(epsilon, low, Math.max(rho[to - 1], 0.5 * h[0]), h[0], h[h.length - 1]);
-  const width = h.length * TABLE_WIDTH;
-  const spectrum = new Float64Array(TABLE_WIDTH);
-  const heights = new Float64Array(nodes.count * width);
-  const j0 = new Float64Array((to - from) * nodes.count);
-  const j1 = new Float64Array((to - from) * nodes.count);
+  const spectrum = new Float64Array(TABLE_WIDTH * nodes.count);
   for (let n = 0; n < nodes.count; n++) {
-    const at = nodes.at[n];
     const isPropagating = n < nodes.propagating;
-    spectrumInto(spectrum, isPropagating ? { re: 0, im: at } : { re: at, im: 0 }, epsilon);
-    heightRow(heights.subarray(n * width, (n + 1) * width), spectrum, at, nodes.weight[n], h, isPropagating);
-    for (let i = from; i < to; i++) {
-      const x = nodes.k[n] * rho[i];
-      j0[(i - from) * nodes.count + n] = besselJ0(x);
-      j1[(i - from) * nodes.count + n] = besselJ1OverX(x);
-    }
+    spectrumInto(spectrum, TABLE_WIDTH * n, nodes.at[n], isPropagating, epsilon);
   }
-  product(values.subarray(from * width, to * width), j0, j1, heights, to - from, nodes.count, width);
+  const width = h.length * TABLE_WIDTH;
+  sum(values.subarray(from * width, to * width), rho.subarray(from, to), h, nodes, spectrum);
 }
 
-/**
- * out[r][c] += Σ_n j(r, n)·m[n][c] for `rows` rows of `width` columns: of each eight columns the first six with j0, the last two
- * with j1.
- */
-export type TableProduct = (
+/** Adds the raw integrals of a band into rows of 8·(number of heights), from its nodes and the spectrum at them. */
+export type BandSum = (
   out: Float64Array,
-  j0: Float64Array,
-  j1: Float64Array,
-  m: Float64Array,
-  rows: number,
-  nodes: number,
-  width: number,
+  rho: Float64Array,
+  h: Float64Array,
+  nodes: Nodes,
+  spectrum: Float64Array,
 ) => void;
 
-export const plainTableProduct: TableProduct = (out, j0, j1, m, rows, nodes, width) => {
-  for (let r = 0; r < rows; r++) {
-    for (let n = 0; n < nodes; n++) {
-      const a = j0[r * nodes + n];
-      const b = j1[r * nodes + n];
-      for (let c = 0; c < width; c += TABLE_WIDTH) {
-        const o = r * width + c;
-        const i = n * width + c;
-        for (let q = 0; q < 6; q++) out[o + q] += a * m[i + q];
-        out[o + 6] += b * m[i + 6];
-        out[o + 7] += b * m[i + 7];
+export const plainBandSum: BandSum = (out, rho, h, nodes, spectrum) => {
+  const width = h.length * TABLE_WIDTH;
+  const row = new Float64Array(width);
+  for (let n = 0; n < nodes.count; n++) {
+    const values = spectrum.subarray(TABLE_WIDTH * n, TABLE_WIDTH * (n + 1));
+    heightRow(row, values, nodes.at[n], nodes.weight[n], h, n < nodes.propagating);
+    for (let r = 0; r < rho.length; r++) {
+      const x = nodes.k[n] * rho[r];
+      const j0 = besselJ0(x);
+      const j1 = besselJ1OverX(x);
+      for (let c = 0, o = r * width; c < width; c += TABLE_WIDTH, o += TABLE_WIDTH) {
+        for (let q = 0; q < 6; q++) out[o + q] += j0 * row[c + q];
+        out[o + 6] += j1 * row[c + 6];
+        out[o + 7] += j1 * row[c + 7];
       }
     }
   }

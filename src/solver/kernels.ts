@@ -4,7 +4,7 @@
 import { assembleMatrix, type SymmetricMatrix } from './assemble';
 import { type IntensitySum, plainIntensities } from './far-field';
 import { fillPairs } from './fill';
-import { type GroundTable, plainTableProduct, type TableProduct } from './ground-table';
+import { type BandSum, type GroundTable, plainBandSum } from './ground-table';
 import { factorLdlt, solveLdlt } from './ldlt';
 import { type Combine, plainCombine } from './matrix-interpolation';
 import type { PairPlan } from './pair-plan';
@@ -20,7 +20,7 @@ export interface Kernels {
   /** The sum over currents that makes a far field; see far-field.ts. */
   readonly intensities: IntensitySum;
   /** The sum that makes a ground table; see ground-table.ts. */
-  readonly tableProduct: TableProduct;
+  readonly bandSum: BandSum;
   /** Factors the matrix (used up) and overwrites the columns of b, one after another, with solutions. */
   factorAndSolve(matrix: SymmetricMatrix, bRe: Float64Array, bIm: Float64Array): void;
 }
@@ -31,7 +31,7 @@ export const plainKernels: Kernels = {
   assemble: (plan, ends) => assembleMatrix(plan.mesh, ends),
   combine: plainCombine,
   intensities: plainIntensities,
-  tableProduct: plainTableProduct,
+  bandSum: plainBandSum,
   factorAndSolve(matrix, bRe, bIm) {
     factorLdlt(matrix);
     for (let from = 0; from < bRe.length; from += matrix.size) {

@@ -81,7 +81,7 @@ function fieldsAt(
   const { ground } = geometry;
   const table =
     ground.kind === 'soil'
-      ? sharedGround.table(frequencyHz, ground, reachWithPoints(system.mesh, points), kernels.tableProduct)
+      ? sharedGround.table(frequencyHz, ground, reachWithPoints(system.mesh, points), kernels.bandSum)
       : undefined;
   const scaleToRms = Math.sqrt((geometry.powerW ?? 100) / inputW / 2);
   const tree = currentTree(system.mesh, currents);

@@ -5,6 +5,7 @@
  */
 import { type Complex, complex } from '../base/complex';
 import { InputError } from '../base/input-error';
+import type { SymmetricMatrix } from './assemble';
 import type { Geometry } from './geometry';
 import { type Kernels, plainKernels } from './kernels';
 import { emptyInterpolant, interpolationNodes, matrixAt, setNode } from './matrix-interpolation';
@@ -42,10 +43,9 @@ export const ELEMENTS_PER_WAVE = { default: 40, fine: 80 } as const;
 /** Relative to the greatest current of each port; Γ at 200 Ω is then good to 1e-3 and better. */
 const TOLERANCE = 2e-4;
 const CONFIRMATIONS = 3;
-const FIRST_SAMPLES = 6;
-const MOST_SAMPLES = 80;
-/** A solution from an interpolated matrix takes about so many fills' time. */
-const FILL_WORTH = 4;
+const MOST_SAMPLES = 100;
+/** Solutions a wide sweep needs beside those at the nodes; only for the estimate of progress. */
+const EXPECTED_MORE = 14;
 
 export const sweep = (geometry: Geometry, frequenciesHz: Float64Array, options: SweepOptions = {}): Sweep =>
   withLoads(prepare(geometry, frequenciesHz, options));
@@ -76,8 +76,7 @@ export function prepareInSteps(
   const job = new SweepJob(geometry, system, frequenciesHz, options.kernels ?? plainKernels);
   const heights = system.resolved.nodes.map((node) => (geometry.ground.kind === 'none' ? 0 : node[2]));
   const nodes = lowHz < highHz ? interpolationNodes(lowHz, highHz, Math.max(...heights)) : new Float64Array(1);
-  const few = nodes.length + FIRST_SAMPLES / FILL_WORTH;
-  return frequenciesHz.length <= few ? job.solveEach() : job.solveByFit(nodes, lowHz, highHz);
+  return frequenciesHz.length <= nodes.length ? job.solveEach() : job.solveByFit(nodes, lowHz, highHz);
 }
 
 class SweepJob {
@@ -110,25 +109,24 @@ class SweepJob {
 
   *solveByFit(nodesHz: Float64Array, lowHz: number, highHz: number): SweepSteps {
     const { system, kernels } = this;
-    const expected = nodesHz.length + FIRST_SAMPLES * 3;
+    const expected = nodesHz.length + EXPECTED_MORE;
     const interpolant = emptyInterpolant(system.mesh, nodesHz);
-    for (let i = 0; i < nodesHz.length; i++) {
-      setNode(interpolant, i, systemMatrix(system, nodesHz[i], kernels), kernels.combine);
-      yield this.progress(expected);
-    }
     const x: number[] = [];
     const values: Float64Array[] = [];
-    const addSample = (frequencyHz: number): Float64Array => {
-      const { y } = solveMatrix(system, matrixAt(interpolant, frequencyHz, kernels.combine), kernels);
+    const addSample = (frequencyHz: number, matrix: SymmetricMatrix): Float64Array => {
+      const { y } = solveMatrix(system, matrix, kernels);
       x.push(frequencyHz);
       values.push(interleaved(y.re, y.im));
       return values[values.length - 1];
     };
-    for (let i = 0; i < FIRST_SAMPLES; i++) {
-      const cosine = Math.cos((Math.PI * i) / (FIRST_SAMPLES - 1));
-      addSample((highHz + lowHz) / 2 + ((highHz - lowHz) / 2) * cosine);
+    for (let i = 0; i < nodesHz.length; i++) {
+      const matrix = systemMatrix(system, nodesHz[i], kernels);
+      setNode(interpolant, i, matrix, kernels.combine);
+      addSample(nodesHz[i], matrix);
       yield this.progress(expected);
     }
+    const between = (frequencyHz: number): SymmetricMatrix => matrixAt(interpolant, frequencyHz, kernels.combine);
+    for (const edge of [lowHz, highHz]) addSample(edge, between(edge));
     let confirmed = 0;
     let fitError = 1;
     let fit = fitRational({ x, values }, TOLERANCE / 100, MOST_SAMPLES);
@@ -137,7 +135,7 @@ class SweepJob {
     while (x.length < MOST_SAMPLES && confirmed < CONFIRMATIONS) {
       const next = this.nextFrequency(fit, other, x, functionSizes(values), confirmed);
       evaluateRational(predicted, fit, next);
-      const found = addSample(next);
+      const found = addSample(next, between(next));
       const error = largestDifference(predicted, found, functionSizes(values));
       fitError = confirmed === 0 ? error : Math.max(fitError, error);
       confirmed = error < TOLERANCE ? confirmed + 1 : 0;

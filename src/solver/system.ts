@@ -51,8 +51,7 @@ export function systemMatrix(system: System, frequencyHz: number, kernels: Kerne
   const { resolved, mesh, plan, reach } = system;
   const { ground } = resolved;
   const k0 = (2 * Math.PI * frequencyHz) / C0;
-  const table =
-    ground.kind === 'soil' ? sharedGround.table(frequencyHz, ground, reach, kernels.tableProduct) : undefined;
+  const table = ground.kind === 'soil' ? sharedGround.table(frequencyHz, ground, reach, kernels.bandSum) : undefined;
   const ends = kernels.fillPairs(plan, k0, table);
   addOwnImpedances(ends, resolved, mesh, frequencyHz);
   return kernels.assemble(plan, ends);

@@ -3,7 +3,7 @@ import type { SymmetricMatrix } from './assemble';
 import type { Kernels } from './kernels';
 import { Filler } from './wasm-fields';
 import type { KernelModules, LdltModule } from './wasm-modules';
-import { Combiner, intensitiesBy, tableProductBy } from './wasm-sums';
+import { bandSumBy, Combiner, intensitiesBy } from './wasm-sums';
 
 export function wasmKernels(name: 'simd' | 'relaxed-simd', { ldlt, fields, sums }: KernelModules): Kernels {
   fields.release(0);
@@ -15,7 +15,7 @@ export function wasmKernels(name: 'simd' | 'relaxed-simd', { ldlt, fields, sums 
     fillPairs: (plan, k0, table) => filler.fillPairs(plan, k0, table),
     assemble: (plan, ends) => filler.assemble(plan, ends),
     combine: (...input) => combiner.combine(...input),
-    tableProduct: tableProductBy(sums),
+    bandSum: bandSumBy(sums),
     intensities: intensitiesBy(sums),
     factorAndSolve: (matrix, bRe, bIm) => factorAndSolve(ldlt, matrix, bRe, bIm),
   };

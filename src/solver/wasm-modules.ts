@@ -67,7 +67,22 @@ export interface SumModule extends StackModule {
     k0: number,
     factor: number,
   ): void;
-  tableProduct(out: number, j0: number, j1: number, m: number, rows: number, nodes: number, width: number): void;
+  tableBand(
+    out: number,
+    rho: number,
+    rows: number,
+    h: number,
+    heights: number,
+    at: number,
+    k: number,
+    weight: number,
+    spectrum: number,
+    nodes: number,
+    propagating: number,
+    j0: number,
+    j1: number,
+    m: number,
+  ): void;
   intensities(
     out: number,
     at: number,

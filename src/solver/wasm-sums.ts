@@ -1,14 +1,33 @@
 /** The long sums by asm/sums.ts. */
 import { type IntensitySum, intensityDirections } from './far-field';
-import type { TableProduct } from './ground-table';
+import type { BandSum } from './ground-table';
 import type { Combine } from './matrix-interpolation';
 import { place, type SumModule } from './wasm-modules';
 
-export function tableProductBy(sums: SumModule): TableProduct {
-  return (out, j0, j1, m, rows, nodes, width) => {
+export function bandSumBy(sums: SumModule): BandSum {
+  return (out, rho, h, nodes, spectrum) => {
     const before = sums.mark();
-    const [outAt, j0At, j1At, mAt] = place(sums, [out, j0, j1, m]);
-    sums.tableProduct(outAt, j0At, j1At, mAt, rows, nodes, width);
+    const { at, k, weight, count, propagating } = nodes;
+    const [outAt, rhoAt, hAt, atAt, kAt, weightAt, spectrumAt] = place(sums, [out, rho, h, at, k, weight, spectrum]);
+    const [j0, j1] = [0, 0].map(() => sums.reserve(8 * rho.length * count));
+    const room = sums.reserve(64 * h.length * count);
+    const { length: rows } = rho;
+    sums.tableBand(
+      outAt,
+      rhoAt,
+      rows,
+      hAt,
+      h.length,
+      atAt,
+      kAt,
+      weightAt,
+      spectrumAt,
+      count,
+      propagating,
+      j0,
+      j1,
+      room,
+    );
     out.set(new Float64Array(sums.memory.buffer, outAt, out.length));
     sums.release(before);
   };

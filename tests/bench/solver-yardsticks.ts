@@ -36,9 +36,8 @@ function measure(kernels: Kernels) {
   const soil = { epsilonR: 13, sigmaSPerM: 0.005 };
   const epsilon = soilPermittivity(20e6, soil.epsilonR, soil.sigmaSPerM);
   const { hMinM, hMaxM, rhoMaxM } = system.reach;
-  const build = (k: number): unknown =>
-    buildGroundTable(epsilon, k * hMinM, k * hMaxM, k * rhoMaxM, kernels.tableProduct);
-  const table = sharedGround.table(20e6, soil, system.reach, kernels.tableProduct);
+  const build = (k: number): unknown => buildGroundTable(epsilon, k * hMinM, k * hMaxM, k * rhoMaxM, kernels.bandSum);
+  const table = sharedGround.table(20e6, soil, system.reach, kernels.bandSum);
   const k0 = (2 * Math.PI * 20e6) / 299792458;
   const tableMs = leastMs(() => k0, build, 12);
   const fillMs = leastMs(
@@ -75,7 +74,8 @@ function shares(kernels: Kernels) {
     fillPairs: timed('fill', kernels.fillPairs),
     assemble: timed('assemble', kernels.assemble),
     combine: timed('interpolate', kernels.combine),
-    tableProduct: kernels.tableProduct,
+    bandSum: kernels.bandSum,
+    intensities: kernels.intensities,
     factorAndSolve: timed('factor', kernels.factorAndSolve),
   };
   prepare(offCentre(10), range(3, 30, 1000), { kernels }); // warm, and its tables stay
@@ -86,7 +86,7 @@ function shares(kernels: Kernels) {
   const nodes = interpolationNodes(3e6, 30e6, 10);
   const buildAll = (): void => {
     const soil = { epsilonR: 13.001, sigmaSPerM: 0.005 }; // of its own, so that none is kept from before
-    for (const hz of nodes) sharedGround.table(hz, soil, reach, kernels.tableProduct);
+    for (const hz of nodes) sharedGround.table(hz, soil, reach, kernels.bandSum);
   };
   const tables = leastMs(() => undefined, buildAll, 1);
   return { ...spent, tables, 'mesh, pairs, fit': total - Object.values(spent).reduce((a, b) => a + b, 0) };

@@ -1,5 +1,5 @@
 /**
- * Arithmetic on two doubles at a time. Sine, cosine and logarithm are polynomials (Cody & Waite reduction with the coefficients of
+ * Arithmetic on two doubles at a time. Sine, cosine, logarithm and exponential are polynomials (Cody & Waite reduction with the coefficients of
  * fdlibm; ln m = 2 artanh((m − 1)/(m + 1))), good to 1e-13. The relaxed build fuses products and sums.
  */
 // @ts-ignore: decorator
@@ -79,4 +79,27 @@ export function ln(x: v128): v128 {
   p = madd(z, p, f64x2.splat(1));
   const two = f64x2.add(s, s);
   return madd(e, f64x2.splat(0.6931471805599453), f64x2.mul(two, p));
+}
+
+/** e^x for −700 ≤ x ≤ 0. */
+// @ts-ignore: decorator
+@inline
+export function exp(x: v128): v128 {
+  const magic = f64x2.splat(6755399441055744.0);
+  const t = madd(x, f64x2.splat(1.4426950408889634), magic); // low bits: the power of two
+  const n = f64x2.sub(t, magic);
+  let r = f64x2.sub(x, f64x2.mul(n, f64x2.splat(0.6931471803691238)));
+  r = f64x2.sub(r, f64x2.mul(n, f64x2.splat(1.9082149292705877e-10)));
+  let p = madd(r, f64x2.splat(1.0 / 39916800), f64x2.splat(1.0 / 3628800));
+  p = madd(r, p, f64x2.splat(1.0 / 362880));
+  p = madd(r, p, f64x2.splat(1.0 / 40320));
+  p = madd(r, p, f64x2.splat(1.0 / 5040));
+  p = madd(r, p, f64x2.splat(1.0 / 720));
+  p = madd(r, p, f64x2.splat(1.0 / 120));
+  p = madd(r, p, f64x2.splat(1.0 / 24));
+  p = madd(r, p, f64x2.splat(1.0 / 6));
+  p = madd(r, p, f64x2.splat(0.5));
+  p = madd(r, p, f64x2.splat(1));
+  p = madd(r, p, f64x2.splat(1));
+  return i64x2.add(p, i64x2.shl(t, 52));
 }
