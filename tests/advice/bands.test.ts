@@ -110,14 +110,16 @@ test('15 m of 5 mm coax on a dipole for 40 m loses what the maker says', () => {
   expect(finding.lineLossDb as number).toBeLessThan(0.75);
 });
 
-test('a field solution replaces the closed form, and components tell their loss', () => {
+test('a field solution replaces the closed form', () => {
   const field = {
     bands: { '80m': { feedPoint: { r: 2450, x: 0 }, entryCurrentMa: 8, shieldCurrentDb: -40 } },
   } as const;
-  const [finding] = found({ ...wire, lengthChoice: 'resonant' }, { field, deviceLossDb: () => 0.4 });
+  const [finding] = found({ ...wire, lengthChoice: 'resonant' }, { field });
   expect(finding.feedPoint).toEqual({ r: 2450, x: 0 });
   expect(finding.swrAtFeedPoint).toBeCloseTo(1, 6);
-  expect([finding.entryCurrentMa, finding.shieldCurrentDb, finding.deviceLossDb]).toEqual([8, -40, 0.4]);
+  expect([finding.entryCurrentMa, finding.shieldCurrentDb]).toEqual([8, -40]);
+  // Nothing is designed here, so nobody knows what the devices lose.
+  expect(finding.deviceLossDb).toBeNull();
   expect(finding.notes.map(({ code }) => code)).not.toContain('closed-form');
 });
 

@@ -3,7 +3,7 @@ import { type Dimensions, dimensionsOf } from '../../src/advice/dimensions';
 import { type Facts, factsOf, isNoSystem } from '../../src/advice/facts';
 import type { Link } from '../../src/advice/finding';
 import type { Answers } from '../../src/design/answers';
-import { designedChain } from './designed-chain';
+import { chainOfMany } from './designed-chain';
 
 export interface PlanParts {
   readonly facts: Facts;
@@ -15,7 +15,7 @@ export function partsOf(answers: Answers): PlanParts {
   const facts = factsOf(answers);
   if (isNoSystem(facts)) throw new Error(`no such feed point: ${answers.radiator} ${answers.fedAt}`);
   const dimensions = dimensionsOf(facts);
-  return { facts, dimensions, chain: designedChain(facts, dimensions) };
+  return { facts, dimensions, chain: chainOfMany(facts, dimensions) };
 }
 
 export const chokesOf = (chain: readonly Link[]): Link[] => chain.filter(({ device }) => device === 'choke');

@@ -161,48 +161,6 @@ describe('house positions', () => {
   });
 });
 
-describe('rules of thumb for builds', () => {
-  // Trade tables, common practice: 3:21 on one 61 mm mix-43 ring for 100 W voice, two rings for 100 W digital.
-  test.each([
-    { powerW: 10, mode: 'voice', core: 'ft114-43', count: 1 },
-    { powerW: 100, mode: 'voice', core: 'ft240-43', count: 1 },
-    { powerW: 100, mode: 'data', core: 'ft240-43', count: 2 },
-    { powerW: 1000, mode: 'voice', core: 'ft240-43', count: 3 },
-  ] as const)('49:1 for $powerW W $mode: $count × $core, 3 and 21 turns', ({ powerW, mode, core, count }) => {
-    const build = chainFor({ radiator: 'sloper', fedAt: 'end', powerW, mode })[0]!.build;
-    expect(build).toMatchObject({ core, count, turns: 3, secondaryTurns: 21 });
-  });
-
-  test('1 kW of digital through a 49:1 is beyond the rule of thumb', () => {
-    const build = chainFor({ radiator: 'sloper', fedAt: 'end', powerW: 1000, mode: 'data' })[0]!.build;
-    expect(build!.code).toBe('transformer-beyond-rule');
-  });
-
-  // Published measurements of chokes on 61 mm mix-31 rings, as the trade passes them on; common practice.
-  test.each([
-    { bands: ['160m', '80m'], turns: [17, null] },
-    { bands: ['80m', '40m', '20m'], turns: [14, null] },
-    { bands: ['40m', '20m', '15m'], turns: [12, null] },
-    { bands: ['20m', '10m'], turns: [10, null] },
-    { bands: ['80m', '40m', '20m', '10m'], turns: [14, 10] },
-  ] as const)('5 kΩ over $bands: $turns turns', ({ bands, turns }) => {
-    const chain = chainFor({ radiator: 'straight-wire', fedAt: 'off-centre', bands: [...bands] });
-    const { build } = chokesOf(chain)[0]!;
-    expect([build!.turns, build!.secondaryTurns]).toEqual(turns);
-    expect(build!.core).toBe('ft240-31');
-  });
-
-  test('a design from component physics replaces the rule of thumb', () => {
-    const { facts, dimensions, chain } = partsOf({ ...home, radiator: 'sloper', fedAt: 'end' });
-    const transformer = { ...chain[0]!.build!, core: 'ft140-43', turns: 2 };
-    const entry = { ...chokesOf(chain)[1]!.build!, turns: 9 };
-    const designed = chainOf(facts, dimensions, { transformer, chokes: { entry } });
-    expect(designed[0]!.build).toBe(transformer);
-    expect(chokesOf(designed)[1]!.build).toBe(entry);
-    expect(chokesOf(designed)[0]!.build).toEqual(chokesOf(chain)[0]!.build);
-  });
-});
-
 describe('every combination', () => {
   const format = createFormat('metric');
   const all = everyCombination().map(partsOf);

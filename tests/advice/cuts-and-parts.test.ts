@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import type { Cut, Part } from '../../src/advice/finding';
-import { partsOf } from '../../src/advice/parts';
 import { cutNotes, pieceName, stopRules } from '../../src/words/en/cuts';
 import { partFor, partItems, partSubstitutes } from '../../src/words/en/parts';
 import { createFormat } from '../../src/words/format';
@@ -85,16 +84,20 @@ describe('parts', () => {
     expect(have).toBe(1);
   });
 
-  test('a ring of another mix names the one that stands in for it', () => {
-    const { facts, dimensions, chain, cuts } = wholePlan({});
-    const turned = chain.map((link) => {
-      const core = link.device === 'choke' ? 'ft240-43' : 'ft240-52';
-      return link.build === null ? link : { ...link, build: { ...link.build, core } };
-    });
-    const rings = partsOf(facts, dimensions, turned, cuts).filter(({ item }) => item.code === 'ring');
-    const worded = rings.map(({ for: place, substitute }) => `${place.data.device} ${substitute.code}`);
-    expect(new Set(worded)).toEqual(new Set(['choke or-mix-31', 'transformer or-mix-43-transformer']));
-    for (const { substitute } of rings) expect(partSubstitutes[substitute.code]).toBeDefined();
+  test('a ring names the build of another mix that does as well', () => {
+    const { chain, parts } = wholePlan({});
+    for (const { item, substitute, for: place } of parts.filter((part) => part.item.code === 'ring')) {
+      const link = chain.find(
+        ({ device, at, build }) =>
+          device === place.data.device && at === place.data.at && build?.core === item.data.core,
+      );
+      const same = link?.alternatives.find(
+        ({ build }) => build.core === substitute.data.core && build.turns === substitute.data.turns,
+      );
+      expect(substitute.code).toBe('or-other-ring');
+      expect(same).toMatchObject({ isEnough: true, isPlanned: false });
+      expect(substitute.data.core).not.toBe(item.data.core);
+    }
   });
 
   test('a transformer that fits takes the place of everything it would be wound from', () => {

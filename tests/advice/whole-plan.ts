@@ -7,7 +7,7 @@ import { factsOf, isNoSystem } from '../../src/advice/facts';
 import { partsOf } from '../../src/advice/parts';
 import { stepsOf } from '../../src/advice/steps';
 import type { Answers } from '../../src/design/answers';
-import { designedChain } from './designed-chain';
+import { chainOfMany } from './designed-chain';
 
 export type GivenAnswers = Partial<Answers>;
 
@@ -17,7 +17,7 @@ export function wholePlan(given: GivenAnswers, keepOutM: number | null = 4) {
   const facts = factsOf(answers);
   if (isNoSystem(facts)) throw new Error(`no such feed point: ${answers.radiator} ${answers.fedAt}`);
   const dimensions = dimensionsOf(facts);
-  const chain = designedChain(facts, dimensions);
+  const chain = chainOfMany(facts, dimensions);
   const cuts = cutsOf(facts, dimensions, chain);
   const parts = partsOf(facts, dimensions, chain, cuts);
   const cautions = cautionsOf(facts, dimensions, cuts, keepOutM);
