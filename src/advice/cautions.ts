@@ -94,17 +94,18 @@ const entries: readonly Entry[] = [
 
 /**
  * `keepOutM`: how far the exposure result keeps the public from every part of the antenna, on the band that asks most; null where no result is
- * known. Told nothing it is 0 in the data, and the sentence then sends the reader to the result.
+ * known. Told nothing it is 0 in the data, and the sentence then sends the reader to the result. `endV`: the greatest volts on the antenna.
  */
 export function cautionsOf(
   facts: Facts,
   dimensions: Dimensions,
   cuts: readonly Cut[],
   keepOutM: number | null,
+  endV = wireEndVoltage(facts.settled.powerW, facts.answers.powerW !== undefined).volts,
 ): Caution[] {
   const site: Site = { facts, highestM: highestPointM(facts, dimensions) };
   const distance = powerLineDistance(facts, dimensions, cuts);
-  const data = dataOf(facts, dimensions, keepOutM ?? 0, distance.metres);
+  const data = dataOf(facts, dimensions, keepOutM ?? 0, distance.metres, endV);
   return entries
     .filter(({ applies }) => applies === undefined || applies(site))
     .map(({ id, before, lines, source }) => ({
@@ -118,7 +119,7 @@ export function cautionsOf(
     }));
 }
 
-function dataOf(facts: Facts, { runM }: Dimensions, keepOutM: number, lineDistanceM: number): Data {
+function dataOf(facts: Facts, { runM }: Dimensions, keepOutM: number, lineDistanceM: number, endV: number): Data {
   const { powerW, mode, ruleSet } = facts.settled;
   return {
     lineDistanceM,
@@ -132,7 +133,7 @@ function dataOf(facts: Facts, { runM }: Dimensions, keepOutM: number, lineDistan
     mode: mode ?? 'not-told',
     ruleSet,
     nerveVPerM: NERVE_LIMIT_V_PER_M,
-    endV: wireEndVoltage(powerW, facts.answers.powerW !== undefined).volts,
+    endV,
     minutes: THUNDER_MINUTES,
   };
 }

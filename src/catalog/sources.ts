@@ -308,6 +308,11 @@ export const sources = {
     title: 'Canadian safety code',
     citation: 'Health Canada, Safety Code 6 (2015), tables 3 to 6, reference levels',
   },
+  'hanging-wire': {
+    title: 'hanging-wire statics',
+    citation:
+      'Parabola and catenary of a hanging cable, any mechanics text; wind pressure 0.613 v² Pa at 60 mph; ice 6.4 mm with 190 Pa of wind as the US overhead-line code (NESC rule 250B, medium district), from memory; one tenth of the breaking load at rest: handbook wire table',
+  },
   'exposure-near-wire': {
     title: 'near-wire distance',
     citation:

@@ -5,8 +5,11 @@
  *   catenary   sag = a (cosh(L / 2a) − 1)   a = T / w      length = 2 a sinh(L / 2a)      pull at the end = T cosh(L / 2a)
  *   wind       p = 0.613 v²  Pa on the wire's outline, at right angles to its weight: w' = √(w² + (p D)²)
  *
- * The parabola is within 2.2 % while sag < L/8, within 0.1 % at L/40. Stretch, ice, a weight at the centre (line or transformer) and moving trees are left out: hang
- * with slack. 0.613 kg/m³ is half the density of air at 15 °C; drag factor 1 on round wire is on the careful side of 1.0 to 1.2.
+ *   centre     T = (w L²/8 + W L/4) / sag         W  weight hung from the middle: line, choke, transformer
+ *   ice        w_ice = ρ π t (D + t) g            t  thickness all round, ρ = 913 kg/m³
+ *
+ * The parabola is within 2.2 % while sag < L/8, within 0.1 % at L/40. Stretch is left out, which keeps pulls in wind and ice on the high side;
+ * so are moving trees: hang with slack. 0.613 kg/m³ is half the density of air at 15 °C; drag factor 1 on round wire, of 1.0 to 1.2.
  * Sources: statics of the hanging cable (any mechanics text); dynamic pressure as in structural codes.
  */
 import { STANDARD_GRAVITY_M_PER_S2 } from '../base/convert';
@@ -18,6 +21,14 @@ export const sagM = (spanM: number, weightPerM: number, pullN: number): number =
   (weightPerM * spanM ** 2) / (8 * pullN);
 
 export const pullN = (spanM: number, weightPerM: number, sag: number): number => (weightPerM * spanM ** 2) / (8 * sag);
+
+export const pullWithCentreN = (spanM: number, weightPerM: number, centreN: number, sag: number): number =>
+  ((weightPerM * spanM ** 2) / 8 + (centreN * spanM) / 4) / sag;
+
+export const ICE_KG_PER_M3 = 913;
+
+export const iceNPerM = (diameterM: number, thicknessM: number): number =>
+  weightNPerM(ICE_KG_PER_M3 * Math.PI * thicknessM * (diameterM + thicknessM));
 
 export interface Catenary {
   /** a, m: pull at the lowest point over weight per metre. */

@@ -2,6 +2,7 @@
  * Answers in, plan out: a pure function of answers, catalogue and, where a field solution is at hand, field facts. A plan from closed forms
  * needs no field; solved numbers replace its values one by one.
  */
+import { antennaVoltages, greatestVoltage } from '../advice/antenna-voltage';
 import { bandsOf } from '../advice/bands';
 import { cautionsOf } from '../advice/cautions';
 import { chainOf } from '../advice/chain/chain';
@@ -14,6 +15,7 @@ import { type Facts, factsOf, isNoSystem } from '../advice/facts';
 import type { FieldFacts } from '../advice/field-facts';
 import { fieldOf } from '../advice/field-facts';
 import type { Exposure, Link, Warning } from '../advice/finding';
+import { mechanicsOf } from '../advice/mechanics';
 import { needsOf } from '../advice/needs';
 import { notNeededOf } from '../advice/not-needed';
 import { partsOf } from '../advice/parts';
@@ -44,6 +46,7 @@ import {
   stateVerdicts,
   stateWarnings,
 } from './state-findings';
+import { stateMechanics, stateVoltages } from './state-mechanics';
 
 export interface PlanOptions {
   /** What a field solution of this very antenna says. */
@@ -74,7 +77,8 @@ function planOf(facts: Facts, speaker: Speaker, field: FieldFacts | undefined, d
   const known = field === undefined ? {} : { field };
   const bands = bandsOf(facts, dimensions, chain, known);
   const exposure = exposureOf(facts, dimensions, bands, field);
-  const cautions = cautionsOf(facts, dimensions, cuts, widestKeepOutM(exposure));
+  const voltages = antennaVoltages(facts, dimensions, field);
+  const cautions = cautionsOf(facts, dimensions, cuts, widestKeepOutM(exposure), greatestVoltage(facts, voltages));
   const warnings = warningsOf(facts, dimensions, chain, bands, { ...known, cautions });
   const steps = stepsOf(facts, dimensions, chain, cuts, cautions);
   return {
@@ -93,6 +97,8 @@ function planOf(facts: Facts, speaker: Speaker, field: FieldFacts | undefined, d
     warnings: stateWarnings(warnings, speaker),
     cautions: stateCautions(cautions, speaker),
     exposure: stateExposure(exposure, speaker),
+    mechanics: stateMechanics(mechanicsOf(facts, dimensions, chain), speaker),
+    voltages: stateVoltages(voltages),
     steps: stateSteps(steps, speaker),
     assumed: stateAssumed(facts.assumed, speaker),
     disputes: stateDisputes(disputesOf(facts, field), speaker),
@@ -148,6 +154,8 @@ const emptyPlan = (): Plan => ({
   warnings: [] satisfies Warning[],
   cautions: [],
   exposure: [],
+  mechanics: null,
+  voltages: [],
   steps: [],
   assumed: [],
   disputes: [],

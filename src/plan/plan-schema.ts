@@ -8,6 +8,7 @@ import { antennaParts } from '../design/antenna-part';
 import { ruleSetIds, systemIds } from '../design/choices';
 import { Alternative, Build, Figures } from './device-schema';
 import { FieldStudy } from './field-schema';
+import { MechanicsPlan, VoltagePlan } from './mechanics-schema';
 import { Source, Working } from './working-schema';
 
 const text = z.string();
@@ -142,6 +143,9 @@ export const Plan = z.strictObject({
       powerAtNearestPersonW: maybe,
     }),
   ),
+  /** Null where nothing hangs outdoors. */
+  mechanics: z.nullable(MechanicsPlan),
+  voltages: z.array(VoltagePlan),
   steps: z.array(z.strictObject({ id: text, text, outdoor: z.boolean(), cautions: z.array(text) })),
   assumed: z.array(
     z.strictObject({
