@@ -5,7 +5,8 @@
  */
 import { type Complex, complex, scale } from '../base/complex';
 import type { Band } from '../catalog/bands';
-import { type LineId, lines } from '../catalog/lines';
+import type { LineId } from '../catalog/line-ids';
+import { lines } from '../catalog/lines';
 import { lineDataOf } from '../physics/catalogue-line';
 import { inputImpedance, lineConstants, lineLoss, swr } from '../physics/line';
 import type { Link } from './finding';

@@ -1,5 +1,5 @@
 /** Which answers can change the plan of this system. Used for the route (no question that cannot matter) and for what is listed as assumed. */
-import { isOpenWireLine } from '../catalog/lines';
+import { isOpenWireLine } from '../catalog/line-ids';
 import type { DraftAnswers } from '../design/answers';
 import type { System } from '../design/choices';
 import { needsReturnPath } from './return-path';

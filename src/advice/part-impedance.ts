@@ -6,9 +6,11 @@
  */
 import { type Complex, complex, magnitude } from '../base/complex';
 import type { Band } from '../catalog/bands';
-import { type CoreId, coreOf } from '../catalog/cores';
+import type { CoreId } from '../catalog/core-ids';
+import { coreOf } from '../catalog/cores';
 import { muAt } from '../catalog/ferrites';
-import { type CoaxId, coaxes, coaxIds } from '../catalog/lines';
+import { type CoaxId, coaxIds } from '../catalog/line-ids';
+import { coaxes } from '../catalog/lines';
 import type { PartOnHand } from '../design/answers';
 import { closeWound, coilImpedance } from '../physics/air-coil';
 import { chokeImpedance, isMostlyReactive } from '../physics/choke';

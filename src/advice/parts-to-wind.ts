@@ -1,5 +1,5 @@
 /** What each device of the chain is made of, or the device itself where the operator owns one that fits or it is bought whole. */
-import { coaxIds } from '../catalog/lines';
+import { coaxIds } from '../catalog/line-ids';
 import type { Dimensions } from './dimensions';
 import type { Facts } from './facts';
 import type { BuildFinding, Data, Link, Part, Said } from './finding';

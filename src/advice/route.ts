@@ -4,9 +4,9 @@
  */
 import { bandIds, regionIds } from '../catalog/bands';
 import { groundIds } from '../catalog/ground';
-import { feedLineIds, isOpenWireLine } from '../catalog/lines';
+import { feedLineIds, isOpenWireLine } from '../catalog/line-ids';
 import { modeIds } from '../catalog/modes';
-import { wireIds } from '../catalog/wires';
+import { wireIds } from '../catalog/wire-ids';
 import type { AnswerKey, Answers, DraftAnswers } from '../design/answers';
 import {
   type FeedPosition,

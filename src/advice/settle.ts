@@ -5,10 +5,10 @@
 import type { Band, Region } from '../catalog/bands';
 import { bandCentreMHz } from '../catalog/bands';
 import type { GroundId } from '../catalog/ground';
-import type { FeedLineId } from '../catalog/lines';
-import { isOpenWireLine } from '../catalog/lines';
+import type { FeedLineId } from '../catalog/line-ids';
+import { isOpenWireLine } from '../catalog/line-ids';
 import type { Mode } from '../catalog/modes';
-import type { WireId } from '../catalog/wires';
+import type { WireId } from '../catalog/wire-ids';
 import type { Answers, Ohms, PartOnHand } from '../design/answers';
 import type {
   FeedPosition,

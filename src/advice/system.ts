@@ -1,7 +1,7 @@
 /**
  * Which antenna system the answers name, or why they name none. The combination decides; the operator need not know the name.
  */
-import { type FeedLineId, isOpenWireLine } from '../catalog/lines';
+import { type FeedLineId, isOpenWireLine } from '../catalog/line-ids';
 import type { FeedPosition, Radiator, System } from '../design/choices';
 
 /** The feed points each radiator has. */

@@ -1,4 +1,5 @@
-import type { Mix, RingSize } from './cores';
+import type { Mix } from './core-ids';
+import type { RingSize } from './cores';
 import { recalled, type Sourced } from './sourced';
 
 /** Cable beads: long ferrite tubes that a cable passes through once. Named by the hole, because the hole decides which cable they take. */

@@ -1,4 +1,5 @@
 import { InputError } from '../base/input-error';
+import { type CoreId, type CoreSize, coreSizes, type Mix, mixIds } from './core-ids';
 import { found, recalled, type Sourced } from './sourced';
 
 /**
@@ -9,15 +10,6 @@ import { found, recalled, type Sourced } from './sourced';
  *
  * Exact for a ring with sharp corners; real corners take up to 2 %. Source: IEC 60205, ring cores.
  */
-export const coreSizes = ['ft50', 'ft82', 'ft114', 'ft140', 'ft240', 'ft290', 'ft400'] as const;
-export type CoreSize = (typeof coreSizes)[number];
-
-export const mixIds = ['31', '43', '52', '61', '77'] as const;
-export type Mix = (typeof mixIds)[number];
-
-export type CoreId = `${CoreSize}-${Mix}`;
-export const coreIds: readonly CoreId[] = coreSizes.flatMap((size) => mixIds.map((mix): CoreId => `${size}-${mix}`));
-
 export interface RingSize {
   readonly outsideDiameterM: number;
   readonly insideDiameterM: number;

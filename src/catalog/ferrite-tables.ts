@@ -1,4 +1,4 @@
-import type { Mix } from './cores';
+import type { Mix } from './core-ids';
 import { found, type Sourced } from './sourced';
 
 /**

@@ -1,5 +1,5 @@
 import { InputError } from '../base/input-error';
-import type { Mix } from './cores';
+import type { Mix } from './core-ids';
 import { permeabilityTables } from './ferrite-tables';
 import { found, recalled, type Sourced } from './sourced';
 

@@ -1,3 +1,4 @@
+import type { CoaxId, LineId, OpenLineId } from './line-ids';
 import { derived, found, practice, recalled, type Sourced } from './sourced';
 
 /**
@@ -9,30 +10,6 @@ import { derived, found, practice, recalled, type Sourced } from './sourced';
  * with a source of their own carry the maker's coefficients. Limits: below `lossHoldsAboveMHz` a copper-clad centre is thinner than its
  * skin depth wants and the loss falls more slowly than √f. Between makers the loss of one trade number spreads by 10 to 15 %.
  */
-export const coaxIds = [
-  'rg-58',
-  'rg-8x',
-  'rg-213',
-  'rg-174',
-  'rg-316',
-  'rg-142',
-  'rg-400',
-  'rg-6',
-  'foam-6.1mm',
-  'foam-10.3mm',
-  'foam-15mm',
-  'foam-10.2mm-flexible',
-] as const;
-export const openLineIds = ['window-line', 'twin-lead', 'open-wire'] as const;
-export const lineIds = [...coaxIds, ...openLineIds] as const;
-export type CoaxId = (typeof coaxIds)[number];
-export type OpenLineId = (typeof openLineIds)[number];
-export type LineId = (typeof lineIds)[number];
-
-/** What an operator can answer about the feed line: one of the catalogue, or no line at all. */
-export const feedLineIds = [...lineIds, 'none'] as const;
-export type FeedLineId = (typeof feedLineIds)[number];
-
 interface LineFacts {
   readonly z0Ohm: Sourced;
   readonly velocityFactor: Sourced;
@@ -292,6 +269,3 @@ export const openLines: Readonly<Record<OpenLineId, OpenLine>> = {
 };
 
 export const lines: Readonly<Record<LineId, FeedLine>> = { ...coaxes, ...openLines };
-
-/** Two parallel wires, whatever lies between them. */
-export const isOpenWireLine = (id: FeedLineId): id is OpenLineId => id in openLines;

@@ -1,26 +1,12 @@
 import { derived, found, practice, recalled, type Sourced } from './sourced';
 import { nearestGauge } from './wire-gauge';
+import type { WireId } from './wire-ids';
 
 /**
  * Antenna wire. `diameterM` is the conductor (strand bundle for stranded wire), `velocityFactor` the wire factor kw: 1 for bare wire, below 1
  * with insulation. Published shortening of insulated wire runs from 1.5 % (computed from the layer alone) to 5 % (reports): 0.975 is the
  * house figure, to be corrected by the first length measured from a drum.
  */
-export const wireIds = [
-  'copper-1.0mm-bare',
-  'copper-1.6mm-bare',
-  'copper-2.0mm-bare',
-  'copper-2.5mm-bare',
-  'pvc-0.75mm2',
-  'pvc-1.5mm2',
-  'pvc-awg14',
-  'pvc-awg18',
-  'pe-awg14-copper-clad',
-  'pe-awg26-copper-clad',
-  'ptfe-awg22',
-] as const;
-export type WireId = (typeof wireIds)[number];
-
 export type Insulator = 'pvc' | 'pe' | 'ptfe';
 
 /** Relative permittivity and density, kg/m³ (densities from memory). */

@@ -4,11 +4,11 @@
  */
 import * as z from 'zod/mini';
 import { bandIds } from '../catalog/bands';
-import { coreIds } from '../catalog/cores';
+import { coreIds } from '../catalog/core-ids';
 import { groundIds } from '../catalog/ground';
-import { feedLineIds, lineIds } from '../catalog/lines';
+import { feedLineIds, lineIds } from '../catalog/line-ids';
 import { modeIds } from '../catalog/modes';
-import { wireIds } from '../catalog/wires';
+import { wireIds } from '../catalog/wire-ids';
 import {
   feedPositionIds,
   houseEarthIds,

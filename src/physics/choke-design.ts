@@ -9,7 +9,8 @@
  */
 import { type Complex, scale } from '../base/complex';
 import { InputError } from '../base/input-error';
-import { type Core, type CoreId, type CoreSize, coreIds, coreOf, type Mix, mixIds } from '../catalog/cores';
+import { type CoreId, type CoreSize, coreIds, type Mix, mixIds } from '../catalog/core-ids';
+import { type Core, coreOf } from '../catalog/cores';
 import { muAt } from '../catalog/ferrites';
 import { withCapacitance } from './choke';
 import { bendUse, evaluateChoke, neededOhm, TAIL_M } from './choke-evaluate';

@@ -5,7 +5,8 @@
  */
 import { magnitude } from '../base/complex';
 import type { Bead } from '../catalog/beads';
-import { coreOf, type Mix, type RingSize } from '../catalog/cores';
+import type { Mix } from '../catalog/core-ids';
+import { coreOf, type RingSize } from '../catalog/cores';
 import { muAt } from '../catalog/ferrites';
 import { type AirCoil, coilBand, coilCableM } from './air-coil';
 import { bandsInSeries, beadsBand, chokeBand, chokeDuty, type ImpedanceBand, isMostlyReactive } from './choke';

@@ -1,5 +1,5 @@
 /** What is asked of a common-mode choke, and what a design of one answers. Numbers and codes only. */
-import type { CoreId, Mix } from '../catalog/cores';
+import type { CoreId, Mix } from '../catalog/core-ids';
 import type { CommonModeSource, ImpedanceBand } from './choke';
 import type { Housing } from './core-heat';
 import type { PowerByMode } from './mode-power';

@@ -1,4 +1,4 @@
-import type { CoreSize } from '../catalog/cores';
+import type { CoreSize } from '../catalog/core-ids';
 
 /** The item for which `of` is lowest; the first of equals; undefined of none. */
 export function least<T>(items: readonly T[], of: (item: T) => number): T | undefined {

@@ -7,7 +7,8 @@
  * A near miss that less power cures comes before one that it does not.
  */
 import { InputError } from '../base/input-error';
-import { type Core, type CoreId, coreIds, coreOf, type Mix, mixIds } from '../catalog/cores';
+import { type CoreId, coreIds, type Mix, mixIds } from '../catalog/core-ids';
+import { type Core, coreOf } from '../catalog/cores';
 import { ferrites, muAt, type Permeability } from '../catalog/ferrites';
 import { byCoreCount, byWeight, isRare, least, nearestMiss } from './least';
 import { CAPACITORS_PF, evaluateTransformer, sketchTransformer, type TransformerSketch } from './transformer-evaluate';

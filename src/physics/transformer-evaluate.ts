@@ -6,7 +6,8 @@
  */
 import { complex } from '../base/complex';
 import { C0 } from '../base/constants';
-import { type Core, type CoreSize, coreOf, type Mix } from '../catalog/cores';
+import type { CoreSize, Mix } from '../catalog/core-ids';
+import { type Core, coreOf } from '../catalog/cores';
 import { ferrites, muAt, type Permeability } from '../catalog/ferrites';
 import { heatForRiseW, RISE_LIMIT_K, temperatureRiseK } from './core-heat';
 import { permeabilityTolerance } from './core-tolerance';

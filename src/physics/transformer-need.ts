@@ -1,7 +1,7 @@
 /** What is asked of a wide-band transformer, and what a design of one answers. Numbers and codes only. */
 import type { Complex } from '../base/complex';
-import type { CoreId, Mix } from '../catalog/cores';
-import type { WireId } from '../catalog/wires';
+import type { CoreId, Mix } from '../catalog/core-ids';
+import type { WireId } from '../catalog/wire-ids';
 import type { Housing } from './core-heat';
 import type { PowerByMode } from './mode-power';
 

@@ -5,7 +5,8 @@
  * over 20° of the ring per turn. One layer. Wound wire is taken to have 1.5 times the resistance of straight wire (order of size, no source).
  */
 import type { Core, RingSize } from '../catalog/cores';
-import { type WireId, wires } from '../catalog/wires';
+import type { WireId } from '../catalog/wire-ids';
+import { wires } from '../catalog/wires';
 import { conductorLengthM, turnLengthM, turnsThatFit } from './conductor-on-core';
 import { autoPart, LEAD_H, multifilarLeakageH, spacedLeakageH } from './leakage';
 import type { TransformerModel } from './transformer';

@@ -5,8 +5,10 @@
  * (38 kg/km for 4.95 mm polyethylene coax, 16 kg/km for 2.5 mm fluoropolymer coax), ±15 %.
  */
 import { InputError } from '../base/input-error';
-import { type CoaxId, coaxes, type FeedLineId, isOpenWireLine } from '../catalog/lines';
-import { type WireId, wires } from '../catalog/wires';
+import { type CoaxId, type FeedLineId, isOpenWireLine } from '../catalog/line-ids';
+import { coaxes } from '../catalog/lines';
+import type { WireId } from '../catalog/wire-ids';
+import { wires } from '../catalog/wires';
 import { lineDataOf, lineLimitsOf } from './catalogue-line';
 import type { WoundConductor } from './conductor-on-core';
 import { attenuationDbPer100M, DB_PER_NEPER } from './line';

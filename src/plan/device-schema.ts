@@ -1,7 +1,7 @@
 /** A device of the chain as a plan states it: how to make it, what it does on each band, and what other rings would do. */
 import * as z from 'zod/mini';
 import { bandIds } from '../catalog/bands';
-import { mixIds } from '../catalog/cores';
+import { mixIds } from '../catalog/core-ids';
 import { modeIds } from '../catalog/modes';
 import { housings } from '../physics/core-heat';
 import { Working } from './working-schema';

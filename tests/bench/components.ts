@@ -1,6 +1,6 @@
 /** What `components.bench.mjs` measures: design searches over the whole catalogue, and how far each family of published checks lies off. */
 import { complex } from '../../src/base/complex';
-import { coreIds } from '../../src/catalog/cores';
+import { coreIds } from '../../src/catalog/core-ids';
 import { designChoke } from '../../src/physics/choke-design';
 import type { ChokeNeed } from '../../src/physics/choke-need';
 import { designTransformer } from '../../src/physics/transformer-design';

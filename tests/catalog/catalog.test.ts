@@ -9,15 +9,18 @@ import {
   isAmateur,
   regionIds,
 } from '../../src/catalog/bands';
-import { coreIds, coreOf, parseCoreId, ringSizes } from '../../src/catalog/cores';
+import { coreIds } from '../../src/catalog/core-ids';
+import { coreOf, parseCoreId, ringSizes } from '../../src/catalog/cores';
 import { permeabilityTables } from '../../src/catalog/ferrite-tables';
 import { ferrites, muAt } from '../../src/catalog/ferrites';
 import { groundIds, grounds } from '../../src/catalog/ground';
-import { coaxes, lineIds, lines, openLines } from '../../src/catalog/lines';
+import { lineIds } from '../../src/catalog/line-ids';
+import { coaxes, lines, openLines } from '../../src/catalog/lines';
 import { modeAverageFactor, modeIds } from '../../src/catalog/modes';
 import { provenances } from '../../src/catalog/sourced';
 import { sources } from '../../src/catalog/sources';
-import { insulators, wireIds, wireMetals, wires } from '../../src/catalog/wires';
+import { wireIds } from '../../src/catalog/wire-ids';
+import { insulators, wireMetals, wires } from '../../src/catalog/wires';
 
 interface Found {
   path: string;

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { add, type Complex, complex, magnitude, reciprocal, scale, subtract } from '../../src/base/complex';
 import { connectors } from '../../src/catalog/connectors';
-import { lineIds, lines } from '../../src/catalog/lines';
+import { lineIds } from '../../src/catalog/line-ids';
+import { lines } from '../../src/catalog/lines';
 import { lineDataOf, lineLimitsOf, wetFilmOf } from '../../src/physics/catalogue-line';
 import {
   attenuationDbPer100M,

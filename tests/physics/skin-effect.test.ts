@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { wireIds, wires } from '../../src/catalog/wires';
+import { wireIds } from '../../src/catalog/wire-ids';
+import { wires } from '../../src/catalog/wires';
 import { insulatedWireFactor } from '../../src/physics/insulated-wire';
 import { directResistanceOhmPerM, skinDepthM, wireResistanceOhmPerM } from '../../src/physics/skin-effect';
 import { twoWireZ0Ohm } from '../../src/physics/two-wire-line';

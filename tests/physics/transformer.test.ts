@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { complex, magnitude } from '../../src/base/complex';
-import { type CoreId, coreIds, coreOf } from '../../src/catalog/cores';
+import { type CoreId, coreIds } from '../../src/catalog/core-ids';
+import { coreOf } from '../../src/catalog/cores';
 import { muAt } from '../../src/catalog/ferrites';
 import { RISE_LIMIT_K } from '../../src/physics/core-heat';
 import { autoPart, multifilarLeakageH, spacedLeakageH } from '../../src/physics/leakage';

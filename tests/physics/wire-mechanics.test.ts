@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { wireIds, wires } from '../../src/catalog/wires';
+import { wireIds } from '../../src/catalog/wire-ids';
+import { wires } from '../../src/catalog/wires';
 import {
   catenaryFromLength,
   catenaryFromPull,

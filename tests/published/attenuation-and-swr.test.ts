@@ -1,7 +1,8 @@
 import { test } from 'vitest';
 import { complex } from '../../src/base/complex';
 import { hertz } from '../../src/base/convert';
-import { type LineId, lines } from '../../src/catalog/lines';
+import type { LineId } from '../../src/catalog/line-ids';
+import { lines } from '../../src/catalog/lines';
 import { lineDataOf } from '../../src/physics/catalogue-line';
 import { attenuationDbPer100M, swr } from '../../src/physics/line';
 import { gammaOfReturnLoss, gammaOfSwr, mismatchLossDb, returnLossDb, swrOfGamma } from '../../src/physics/mismatch';

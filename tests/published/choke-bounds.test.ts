@@ -2,7 +2,8 @@
 import { describe, expect, test } from 'vitest';
 import { magnitude } from '../../src/base/complex';
 import { beads } from '../../src/catalog/beads';
-import { type CoreId, coreOf } from '../../src/catalog/cores';
+import type { CoreId } from '../../src/catalog/core-ids';
+import { coreOf } from '../../src/catalog/cores';
 import { muAt } from '../../src/catalog/ferrites';
 import { closeWound, coilImpedance } from '../../src/physics/air-coil';
 import { beadsBand, chokeBand, chokeImpedance, inSeries, isMostlyReactive } from '../../src/physics/choke';

@@ -2,9 +2,10 @@
 import { type Complex, complex, magnitude } from '../../src/base/complex';
 import { C0 } from '../../src/base/constants';
 import { beads } from '../../src/catalog/beads';
-import { type CoreId, coreOf } from '../../src/catalog/cores';
+import type { CoreId } from '../../src/catalog/core-ids';
+import { coreOf } from '../../src/catalog/cores';
 import { ferrites, muAt } from '../../src/catalog/ferrites';
-import type { CoaxId } from '../../src/catalog/lines';
+import type { CoaxId } from '../../src/catalog/line-ids';
 import {
   type AirCoil,
   closeWound,

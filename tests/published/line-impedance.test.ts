@@ -1,6 +1,7 @@
 import { test } from 'vitest';
 import { C0 } from '../../src/base/constants';
-import { type LineId, lines } from '../../src/catalog/lines';
+import type { LineId } from '../../src/catalog/line-ids';
+import { lines } from '../../src/catalog/lines';
 import { twoWireZ0Ohm } from '../../src/physics/two-wire-line';
 import { expectPublished, published, titled } from '../fixtures/published-checks';
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { bandIds } from '../../src/catalog/bands';
-import { lineIds } from '../../src/catalog/lines';
-import { wireIds } from '../../src/catalog/wires';
+import { lineIds } from '../../src/catalog/line-ids';
+import { wireIds } from '../../src/catalog/wire-ids';
 import { Answers } from '../../src/design/answers';
 import { feedPositionIds, radiatorIds, shackEndIds } from '../../src/design/choices';
 import { linkText, readLink } from '../../src/storage/plan-link';

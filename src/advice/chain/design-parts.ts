@@ -6,7 +6,7 @@
  * more than needed; the fewest rings. Where nothing meets it: the nearest miss, with what it falls short of. Rings on hand are handed out
  * once, from the antenna to the radio.
  */
-import { type Mix, mixIds } from '../../catalog/cores';
+import { type Mix, mixIds } from '../../catalog/core-ids';
 import { designChoke } from '../../physics/choke-design';
 import type { ChokeChoice, ChokeDesign, ChokeNeed } from '../../physics/choke-need';
 import { designTransformer } from '../../physics/transformer-design';

@@ -2,7 +2,7 @@
 import { magnitude } from '../../base/complex';
 import { beadForCable } from '../../catalog/beads';
 import { coreOf } from '../../catalog/cores';
-import { type CoaxId, coaxIds } from '../../catalog/lines';
+import { type CoaxId, coaxIds } from '../../catalog/line-ids';
 import type { PartOnHand } from '../../design/answers';
 import { closeWound } from '../../physics/air-coil';
 import { evaluateBeads, evaluateChoke, evaluateCoil } from '../../physics/choke-evaluate';

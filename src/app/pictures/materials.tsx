@@ -1,6 +1,8 @@
 /** Wires and lines as their cut ends, to one scale within a list; the ground; what the wire pushes against; loops; plain yes and no. */
-import { type LineId, lines } from '../../catalog/lines';
-import { type WireId, wires } from '../../catalog/wires';
+import type { LineId } from '../../catalog/line-ids';
+import { lines } from '../../catalog/lines';
+import type { WireId } from '../../catalog/wire-ids';
+import { wires } from '../../catalog/wires';
 import { Box, Ground, Ring, Sketch } from './sketch';
 
 /** Pixels to a millimetre of cable; the thickest, 15 mm, fills the sketch. */

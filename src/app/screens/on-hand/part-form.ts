@@ -1,7 +1,7 @@
 /** The fields of each kind of part, and how typed fields become a part. Pure: tested without a screen. */
-import { coreSizes, mixIds } from '../../../catalog/cores';
-import { coaxIds, lineIds } from '../../../catalog/lines';
-import { wireIds } from '../../../catalog/wires';
+import { coreSizes, mixIds } from '../../../catalog/core-ids';
+import { coaxIds, lineIds } from '../../../catalog/line-ids';
+import { wireIds } from '../../../catalog/wire-ids';
 import { PartOnHand } from '../../../design/answers';
 import type { Format } from '../../../words/format';
 import { readLengthField } from '../../fields/length-field';
