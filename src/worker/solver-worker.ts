@@ -25,9 +25,12 @@ const kernels = chooseKernels(
 
 /** A turn of the event loop without the delay that timers have. */
 const turn = new MessageChannel();
+/** Several jobs may rest at once: each message wakes the one that has waited longest. */
+const resting: (() => void)[] = [];
+turn.port1.onmessage = () => resting.shift()?.();
 const rest = (): Promise<void> =>
   new Promise((resolve) => {
-    turn.port1.onmessage = () => resolve();
+    resting.push(resolve);
     turn.port2.postMessage(null);
   });
 
