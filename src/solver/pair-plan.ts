@@ -43,23 +43,23 @@ export function planPairs(mesh: Mesh, groundKind: Ground['kind']): PairPlan {
   const image = new Int32Array(count).fill(-1);
   const order = new Uint8Array(count).fill(2);
   const rows: number[] = [];
-  const known = new Map<string, number>();
   for (let e = 0, pair = 0; e < pieces.length; e++) {
     for (let f = 0; f <= e; f++, pair++) {
-      if (f > 0 && isMovedAlong(mesh, groundKind, e, f)) {
-        const before = pair - e - 1; // (e − 1, f − 1)
+      const before = pair - e - 1; // (e − 1, f − 1)
+      const isMoved = f > 0 && isMovedAlong(mesh, e, f);
+      if (isMoved && (groundKind === 'none' || Math.abs(mesh.direction[3 * e + 2]) < 1e-12)) {
         copyOf[pair] = copyOf[before] >= 0 ? copyOf[before] : before;
         continue;
       }
       const reach = NEAR * (mesh.lengthM[e] + mesh.lengthM[f]);
       const across = squared(middles[3 * e] - middles[3 * f]) + squared(middles[3 * e + 1] - middles[3 * f + 1]);
-      if (across + squared(middles[3 * e + 2] - middles[3 * f + 2]) < reach * reach) {
-        direct[pair] = addRow(rows, known, pieces[e], pieces[f]);
-      }
+      const isNear = across + squared(middles[3 * e + 2] - middles[3 * f + 2]) < reach * reach;
+      if (isMoved) direct[pair] = direct[before];
+      else if (isNear) direct[pair] = addRow(rows, pieces[e], pieces[f]);
       if (groundKind === 'none') continue;
       const imageSquared = across + squared(middles[3 * e + 2] + middles[3 * f + 2]);
       if (imageSquared >= reach * reach) continue;
-      image[pair] = addRow(rows, known, pieces[e], mirroredPiece(pieces[f]));
+      image[pair] = addRow(rows, pieces[e], mirroredPiece(pieces[f]));
       order[pair] = reflectedOrder(pieces[e], pieces[f], Math.sqrt(imageSquared));
     }
   }
@@ -69,10 +69,9 @@ export function planPairs(mesh: Mesh, groundKind: Ground['kind']): PairPlan {
 
 const squared = (x: number): number => x * x;
 
-/** True if elements e and f and the ones before them are four equal parts of one straight wire that lies level or in free space. */
-function isMovedAlong({ wire, lengthM, direction }: Mesh, groundKind: Ground['kind'], e: number, f: number): boolean {
+/** True if elements e and f and the ones before them are four equal parts of one straight wire. */
+function isMovedAlong({ wire, lengthM }: Mesh, e: number, f: number): boolean {
   if (wire[e] !== wire[f - 1]) return false;
-  if (groundKind !== 'none' && Math.abs(direction[3 * e + 2]) > 1e-12) return false;
   const same = (other: number): boolean => Math.abs(lengthM[other] - lengthM[e]) < 1e-9 * lengthM[e];
   return same(e - 1) && same(f) && same(f - 1);
 }
@@ -92,19 +91,10 @@ const mirroredPiece = (piece: Piece): Piece => ({
   direction: mirrored(piece.direction),
 });
 
-/** Adds the moments of a pair and gives their row; pairs that are alike but for place (uniform parts of a wire) share one. */
-function addRow(rows: number[], known: Map<string, number>, a: Piece, b: Piece): number {
-  const key = [
-    ...[a.lengthM, b.lengthM, a.radiusM, b.radiusM].map((x) => x.toPrecision(9)),
-    ...[0, 1, 2].map((axis) => (b.start[axis] - a.start[axis]).toFixed(7)),
-    ...[...a.direction, ...b.direction].map((x) => x.toFixed(9)),
-  ].join();
-  const found = known.get(key);
-  if (found !== undefined) return found;
-  const row = rows.length / 4;
+/** Adds the moments of a pair and gives their row. */
+function addRow(rows: number[], a: Piece, b: Piece): number {
   rows.push(...staticMoments(a, b));
-  known.set(key, row);
-  return row;
+  return rows.length / 4 - 1;
 }
 
 /** More points where the reflected field changes within an element: its length against its distance from the image. */

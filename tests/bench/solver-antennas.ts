@@ -31,3 +31,11 @@ export const oneFrequency: Geometry = {
   source: { wire: 'arm2', at: 'from' },
   loads: [{ wire: 'drop', distanceM: 0.5, impedance: { r: 2000, x: 1000 } }],
 };
+
+/** Next to nothing to solve: what is left is the worker's own start. */
+export const shortDipole: Geometry = {
+  frequencyMHz: 14.2,
+  ground: { kind: 'none' },
+  wires: [{ id: 'd', from: [0, 0, 0], to: [0.1, 0, 0], radiusM: 0.001 }],
+  source: { wire: 'd', fraction: 0.5 },
+};

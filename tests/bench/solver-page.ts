@@ -1,7 +1,7 @@
 /** In the browser: the standard jobs of the field solver, through the real worker, timed from the outside. */
 import { withLoads } from '../../src/solver/prepared';
 import { SolverPool, type WorkerLike } from '../../src/worker/solver-pool';
-import { offCentre, oneFrequency, range } from './solver-antennas';
+import { offCentre, oneFrequency, range, shortDipole } from './solver-antennas';
 
 const median = (values: number[]): number => values.toSorted((a, b) => a - b)[values.length >> 1];
 
@@ -43,6 +43,7 @@ async function jobs() {
     choke.push(performance.now() - start);
   }
   return {
+    start: await coldAndWarm((p) => p.solve(shortDipole).result),
     a: await coldAndWarm((p) => p.solve(oneFrequency).result),
     b: await coldAndWarm((p) => p.prepare(oneFrequency, band).result),
     c: await coldAndWarm((p) => p.prepare(offCentre(10), wide).result, 3),
