@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { storedRecords } from './support/answering';
 import { accessibilityFaults } from './support/axe';
 import { newProfile, openBrowser, phone } from './support/browser';
 import { openAt, overflow, passGates, withPlan } from './support/invented-plan';
@@ -46,7 +47,8 @@ test('after the battery died it returns to the same piece, cautions still read',
   await piece(first.page, 1);
   await first.page.getByRole('button', { name: 'Cut, next' }).click();
   await piece(first.page, 2);
-  await first.page.evaluate(() => new Promise((resolve) => setTimeout(resolve, 300)));
+  const kept = async (): Promise<string> => JSON.stringify(await storedRecords(first.page, 'plans'));
+  await expect.poll(kept, { timeout: 20_000 }).toContain('"cut":{"step":"coax"');
   await first.kill();
   const second = await openBrowser(phone, profile);
   await second.page.goto(server.url);

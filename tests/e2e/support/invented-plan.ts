@@ -69,9 +69,14 @@ export async function passGates(page: Page): Promise<number> {
   let gates = 0;
   await page.locator('h1').first().waitFor();
   for (; (await page.locator('.gate').count()) > 0; gates++) {
-    const open = page.locator('.gate input:not(:checked)');
-    while ((await open.count()) > 0) await open.first().check({ force: true });
+    const head = await page.locator('.gate').textContent();
+    for (const line of await page.locator('.gate input').all()) {
+      if (await line.isChecked()) continue;
+      await line.focus();
+      await page.keyboard.press('Space');
+    }
     await page.getByRole('button', { name: 'Next', exact: true }).click();
+    await page.waitForFunction((before) => document.querySelector('.gate')?.textContent !== before, head);
   }
   return gates;
 }
