@@ -151,6 +151,16 @@ test('faults of the record itself are told by key', async () => {
   expect(err).toMatch(/^ground/m);
 });
 
+test('a record with faults and no source is told both', async () => {
+  const { source: _, ...none } = antenna;
+  const { err } = await call([{ ...none, frequencyMHz: 'high' }]);
+  const keys = err
+    .trimEnd()
+    .split('\n')
+    .map((line) => line.split(':')[0]);
+  expect(keys).toEqual(['[0].frequencyMHz', '[0].source']);
+});
+
 test.each(['3,30', '0,30,5', '30,3,5', '3,30,1', 'a,b,c'])('--sweep %s is refused', async (given) => {
   const { code, err } = await call(antenna, '--sweep', given);
   expect(code).toBe(2);

@@ -300,4 +300,7 @@ test('wires that come close and wires near the soil are warned of, with the wire
     wires: [...geometry.wires, { id: 'low', from: [3, 3, 0.006], to: [6, 3, 0.006], radiusM: 0.002 }],
   });
   expect(low.warnings.map(({ code, wire }) => [code, wire])).toContainEqual(['ground-close', 'low']);
+  const stub: Geometry['wires'][number] = { id: 'stub', from: [14, 3, 9], to: [14, 3, 9.01], radiusM: 0.002 };
+  const short = solve({ ...geometry, wires: [...geometry.wires, stub] });
+  expect(short.warnings.map(({ code, wire }) => [code, wire])).toContainEqual(['segment-short', 'stub']);
 });
