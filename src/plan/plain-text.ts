@@ -33,16 +33,19 @@ export function planAsText(plan: Plan, { name, format }: TextOptions): string {
 
 type Said = (message: Message, data?: Data) => string;
 
-const firstLines: readonly number[] = [2, 34, 43];
+/** Lines of the caution catalogue, each under the name it is first looked for by. */
+const firstLines = [
+  { line: 2, name: 'power-lines' },
+  { line: 34, name: 'wire-ends-voltage' },
+  { line: 43, name: 'lightning' },
+] as const;
 
 /** What can kill, by name: the lines that stand before everything else. */
 export const dangerFirst = ({ cautions }: Plan): { name: string; act: string; reason: string }[] =>
-  firstLines.flatMap((line) => {
+  firstLines.flatMap(({ line, name }) => {
     const caution = cautions.find(({ lines }) => lines.includes(line));
     const text = caution?.lineTexts[caution.lines.indexOf(line)];
-    return caution === undefined || text === undefined
-      ? []
-      : [{ name: cautionNames[caution.id] ?? '', act: text.act, reason: text.reason }];
+    return text === undefined ? [] : [{ name: cautionNames[name] ?? '', act: text.act, reason: text.reason }];
   });
 
 function chainLine({ device, name, at, distanceM, lengthM }: Plan['chain'][number], say: Said): string {

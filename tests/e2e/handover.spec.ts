@@ -5,7 +5,7 @@ import { decodeQR } from 'qr/decode.js';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
 import { answerFirstFour, goTo, openApp, saved, storedRecords } from './support/answering';
-import { newProfile, openBrowser, phone, untilKeptOffline } from './support/browser';
+import { desktop, newProfile, openBrowser, phone, untilKeptOffline } from './support/browser';
 import { serveBuilt } from './support/serve';
 
 const shareTitle = 'Hand it over';
@@ -145,7 +145,7 @@ test('the summary card is a picture with the code in it', async () => {
   const card = page.locator('img.card');
   await card.waitFor();
   const alt = await card.getAttribute('alt');
-  expect(alt).toMatch(/Power lines:.*\d\sm \(\d+\sft/s);
+  expect(alt).toMatch(/Overhead power lines:.*\d\sm \(\d+\sft/s);
   const download = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Keep the picture' }).click();
   const file = readFileSync(await (await download).path());
@@ -219,3 +219,34 @@ test('a file that the phone opens with the app is taken in', async () => {
   await saved(page);
   expect(await storedRecords(page, 'plans')).toHaveLength(1);
 });
+
+/** Pages of a PDF: each is an object of type Page in it. */
+const pagesOf = (pdf: Buffer): number => pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
+
+test.each(['A4', 'Letter'] as const)(
+  'the print sheet is one flow of few pages, black on white, foldouts open, %s',
+  async (format) => {
+    const { url } = await serveBuilt();
+    const { page } = await openBrowser({ ...desktop, colorScheme: 'dark' });
+    await openApp(page, url);
+    const id = await answerFirstFour(page);
+    await page.evaluate((address) => {
+      location.hash = address;
+    }, `#/plan/${id}/sheet`);
+    await page.locator('.sheet svg.qr').waitFor();
+    const pages = pagesOf(await page.pdf({ format }));
+    expect(pages).toBeGreaterThan(3);
+    expect(pages).toBeLessThan(12);
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.locator('.bar').isVisible()).toBe(false);
+    expect(await page.getByRole('button', { name: 'Print' }).isVisible()).toBe(false);
+    const sheet = page.locator('.sheet');
+    expect(await sheet.evaluate((paper) => getComputedStyle(paper).color)).toBe('rgb(0, 0, 0)');
+    expect(await sheet.locator('details:not([open])').count()).toBe(0);
+    // Nothing that must stay whole is taller than a page: 260 mm at 96 dots to the inch.
+    const tallest = await sheet
+      .locator('.whole, figure, tr')
+      .evaluateAll((parts) => Math.max(...parts.map((part) => part.clientHeight)));
+    expect(tallest).toBeLessThan(980);
+  },
+);

@@ -68,7 +68,7 @@ export const sheet = {
   made: ({ date }) => `Printed ${date}`,
   where: 'Where',
   device: 'Device',
-  finished: 'Hangs',
+  finished: 'Finished',
   cutAt: 'Cut',
   mark: 'Mark at',
   offBy: 'Off by',

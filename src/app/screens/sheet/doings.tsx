@@ -37,9 +37,13 @@ export function StepList({ plan }: PlanProps) {
           });
           return (
             <li key={step.id}>
-              {fresh.map((caution) => (
-                <Caution key={`${caution.id} ${caution.before}`} caution={caution} />
-              ))}
+              {fresh.length > 0 && (
+                <div class="danger">
+                  {fresh.map((caution) => (
+                    <Caution key={`${caution.id} ${caution.before}`} caution={caution} />
+                  ))}
+                </div>
+              )}
               <p class="whole tick">
                 <Box />
                 <span>
@@ -57,7 +61,7 @@ export function StepList({ plan }: PlanProps) {
 function Caution({ caution }: { readonly caution: Plan['cautions'][number] }) {
   const say = useSay();
   return (
-    <div class="danger whole">
+    <div class="whole">
       <h3>{say(sheet.checkFirst, { name: cautionNames[caution.id] ?? '' })}</h3>
       <ul>
         {caution.lineTexts.map(({ act, reason }) => (

@@ -2,6 +2,7 @@
  * The whole plan on paper, for a clipboard: danger first, then what is cut, bought, made and done, with boxes to tick and room for what is
  * measured. One flow that breaks between parts; the screen shows it as it prints.
  */
+import { useEffect, useRef } from 'preact/hooks';
 import { shareScreen, sheet } from '../../../words/en/share-screen';
 import { planAddress } from '../../handover/plan-address';
 import { QrCode, useQr } from '../../handover/qr-code';
@@ -29,6 +30,11 @@ const day = (at: number): string => new Intl.DateTimeFormat(undefined, { dateSty
 function Sheet({ saved, answers, plan, name }: OpenPlan) {
   const say = useSay();
   const code = useQr(planAddress(answers, location.href));
+  const paper = useRef<HTMLElement>(null);
+  // Paper cannot be tapped: every foldout is open.
+  useEffect(() => {
+    for (const foldout of paper.current?.querySelectorAll('details') ?? []) foldout.open = true;
+  });
   return (
     <>
       <Top up={{ href: to.share(saved.id), words: shareScreen.title }} />
@@ -39,7 +45,7 @@ function Sheet({ saved, answers, plan, name }: OpenPlan) {
           </button>
           <p class="small">{say(sheet.how)}</p>
         </div>
-        <article class="sheet on-paper">
+        <article ref={paper} class="sheet on-paper">
           <header>
             <h1 tabIndex={-1}>{name}</h1>
             <p>{say(sheet.made, { date: day(Date.now()) })}</p>
