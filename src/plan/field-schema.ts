@@ -44,6 +44,8 @@ export const FieldStudy = z.strictObject({
       efficiency: maybe,
       gainDbi: maybe,
       takeOffDeg: maybe,
+      /** Radiated of 100 W that leave the radio, after line, transformer and chokes; a tuner's own loss is left out. */
+      radiatedW: maybe,
       /** Part of what is radiated up to 15°, 15 to 35°, 35 to 60° and above. */
       elevationShares: z.nullable(z.array(z.number())),
       elevation: z.nullable(z.array(spoke)),

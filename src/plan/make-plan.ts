@@ -102,7 +102,7 @@ function planOf(facts: Facts, speaker: Speaker, field: FieldFacts | undefined, d
     steps: stateSteps(steps, speaker),
     assumed: stateAssumed(facts.assumed, speaker),
     disputes: stateDisputes(disputesOf(facts, field), speaker),
-    fieldStudy: field === undefined ? null : stateField(facts, field, speaker),
+    fieldStudy: field === undefined ? null : stateField(facts, field, bands, speaker),
   };
 }
 

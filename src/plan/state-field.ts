@@ -9,6 +9,7 @@ import type {
   SolvedLengths,
 } from '../advice/field-facts';
 import { roughly } from '../advice/field-figures';
+import type { BandFinding } from '../advice/finding';
 import { chokeSetText, fieldWords } from '../words/en/field';
 import { type Data, render } from '../words/message';
 import { GOAL_MA, TEN_MA } from './field/choke-search';
@@ -23,13 +24,23 @@ const LENGTH_DIFFERS = 0.03;
 /** Heat of a choke worth a sentence, W. */
 const TELLING_W = 1;
 
-export function stateField(facts: Facts, field: FieldFacts, speaker: Speaker): FieldStudy {
+export function stateField(
+  facts: Facts,
+  field: FieldFacts,
+  rows: readonly BandFinding[],
+  speaker: Speaker,
+): FieldStudy {
   const say = (list: readonly Said[]): string[] =>
     list.map(([code, data]) => render(fieldWords[code], data, speaker.format));
   return {
     bands: facts.bands.flatMap(({ band }): BandStudy[] => {
       const solved = field.bands[band];
-      return solved === undefined ? [] : [stateBand(band, solved, say(bandSaid(facts, band, solved)))];
+      if (solved === undefined) return [];
+      const budget = budgetOf(
+        solved,
+        rows.find((row) => row.band === band),
+      );
+      return [stateBand(band, solved, budget, say(bandSaid(facts, band, solved, budget)))];
     }),
     lengths: field.lengths === undefined ? null : stateLengths(field.lengths, say(lengthSaid(field.lengths))),
     chokes: field.chokes === undefined ? null : stateChokes(field.chokes, say(chokeSaid(field.chokes, speaker))),
@@ -45,7 +56,23 @@ const stateShield = (state: ShieldState): NonNullable<BandStudy['planned']> => (
   chokes: [...state.chokes],
 });
 
-function stateBand(band: BandStudy['band'], solved: BandField, text: string[]): BandStudy {
+/** Where 100 W from the radio go. A loss nobody knows yet counts as none. */
+interface Budget {
+  readonly lineW: number;
+  readonly devicesW: number;
+  readonly nearW: number;
+  readonly radiatedW: number;
+}
+
+function budgetOf({ efficiency }: BandField, row: BandFinding | undefined): Budget | null {
+  if (efficiency === undefined || row === undefined || row.lineLossDb === null) return null;
+  const afterLineW = 100 * 10 ** (-row.lineLossDb / 10);
+  const atFeedW = afterLineW * 10 ** (-(row.deviceLossDb ?? 0) / 10);
+  const radiatedW = atFeedW * efficiency;
+  return { lineW: 100 - afterLineW, devicesW: afterLineW - atFeedW, nearW: atFeedW - radiatedW, radiatedW };
+}
+
+function stateBand(band: BandStudy['band'], solved: BandField, budget: Budget | null, text: string[]): BandStudy {
   const { noChoke, planned, owned } = solved;
   return {
     band,
@@ -56,6 +83,7 @@ function stateBand(band: BandStudy['band'], solved: BandField, text: string[]): 
     efficiency: solved.efficiency ?? null,
     gainDbi: solved.gainDbi ?? null,
     takeOffDeg: solved.takeOffDeg ?? null,
+    radiatedW: budget?.radiatedW ?? null,
     elevationShares: solved.elevationShares === undefined ? null : [...solved.elevationShares],
     elevation: solved.elevation === undefined ? null : [...solved.elevation],
     azimuth: solved.azimuth === undefined ? null : [...solved.azimuth],
@@ -64,7 +92,7 @@ function stateBand(band: BandStudy['band'], solved: BandField, text: string[]): 
   };
 }
 
-function bandSaid({ settled }: Facts, band: string, solved: BandField): readonly Said[] {
+function bandSaid({ settled }: Facts, band: string, solved: BandField, budget: Budget | null): readonly Said[] {
   const { powerW } = settled;
   const scaled = (ma: number): number => roughly(ma * Math.sqrt(powerW / 100));
   const { noChoke, planned, owned } = solved;
@@ -96,8 +124,12 @@ function bandSaid({ settled }: Facts, band: string, solved: BandField): readonly
         },
       ]);
   }
-  if (solved.efficiency !== undefined)
-    said.push(['where-power-goes', { band, powerW, radiatedW: solved.efficiency * powerW }]);
+  if (budget !== null) {
+    const share = powerW / 100;
+    const { lineW, devicesW, nearW, radiatedW } = budget;
+    const watts = { lineW: lineW * share, devicesW: devicesW * share, nearW: nearW * share };
+    said.push(['where-power-goes', { band, powerW, ...watts, radiatedW: radiatedW * share }]);
+  }
   return [...said, ...directionSaid(band, solved)];
 }
 

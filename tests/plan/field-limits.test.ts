@@ -45,6 +45,25 @@ test('coax that runs along the wire picks up current that no choke at the feed p
   expect(atEntry).toBeLessThan(perfect);
 });
 
+test('the third resonance of a wire lies 2 to 5 % above three times the first (handbook end-effect rule: (n − 0.05) / 0.95)', async () => {
+  const layout = { ...siteLayout(15, { heightM: 12 }), coax: null };
+  const site = fieldSite(layout, 'average', []);
+  if (site === null) throw new Error('no shape');
+  const dipFrom = async (fromMHz: number, toMHz: number): Promise<number> => {
+    const mhz = Array.from({ length: 81 }, (_, i) => fromMHz + ((toMHz - fromMHz) * i) / 80);
+    const prepared = await instrument.prepare(
+      geometryOf(site, toMHz),
+      Float64Array.from(mhz, (f) => f * 1e6),
+    );
+    const { impedance } = instrument.withLoads(prepared, prepared.loadOhms);
+    const x = mhz.map((_, i) => Math.abs(impedance[2 * i + 1]));
+    return mhz[x.indexOf(Math.min(...x))] ?? 0;
+  };
+  const high = (await dipFrom(20.5, 23)) / (3 * (await dipFrom(6.8, 7.6))) - 1;
+  expect(high).toBeGreaterThan(0.02);
+  expect(high).toBeLessThan(0.05);
+});
+
 describe('the study’s numbers', () => {
   const chokes = [resistive(1, 5000), resistive(alongCoax.entryDistanceM - 0.3, 5000)];
   const layout = siteLayout(15, { radiatorM: 41, fedAt: 'off-centre', feedFraction: 1 / 3, shieldAtMidGap: true });

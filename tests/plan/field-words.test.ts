@@ -75,6 +75,17 @@ test('each dispute that was settled here says so, and its source is the solution
   expect(planOf(offCentre).disputes[0]?.decides).not.toBe(withoutField[0]);
 });
 
+test('100 W from the radio are told to the last: line, devices, ground and what is radiated', () => {
+  for (const answers of [offCentre, endFed]) {
+    const plan = planOf(answers);
+    for (const [i, { radiatedW, efficiency }] of (plan.fieldStudy?.bands ?? []).entries()) {
+      const { lineLossDb, deviceLossDb } = plan.bands[i] ?? {};
+      const lostDb = (lineLossDb ?? 0) + (deviceLossDb ?? 0);
+      expect(radiatedW).toBeCloseTo(100 * (efficiency ?? 0) * 10 ** (-lostDb / 10), 9);
+    }
+  }
+});
+
 test('where it sends: shares of what is radiated add up to all of it', () => {
   for (const { elevationShares, azimuth } of planOf(endFed).fieldStudy?.bands ?? []) {
     expect(elevationShares?.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 9);

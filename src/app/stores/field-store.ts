@@ -123,7 +123,6 @@ export function createFieldStore(fetchStart: () => Promise<StartStudy>, later: (
     },
   };
 }
-export type FieldStore = ReturnType<typeof createFieldStore>;
 
 const isCancelled = (error: unknown): boolean =>
   error instanceof Error && 'code' in error && error.code === 'cancelled';

@@ -35,7 +35,7 @@ export const fieldWords = {
   'choke-duty': (d, f) =>
     `The choke ${Number(d.distanceM) < 0.05 ? 'at the feed point' : `${f.length(Number(d.distanceM))} down the coax`} stands at about ${figure(d, f, 'voltageV')} V and takes about ${figure(d, f, 'heatW')} W while keyed on ${band(d)}.`,
   'where-power-goes': (d, f) =>
-    `Of ${figure(d, f, 'powerW', 3)} W at the feed point on ${band(d)} about ${figure(d, f, 'radiatedW')} W are radiated; the rest warms ground, wire and chokes.`,
+    `Of ${figure(d, f, 'powerW', 3)} W from the radio on ${band(d)} about ${figure(d, f, 'radiatedW')} W are radiated: ${figure(d, f, 'lineW')} W stay in the line,${Number(d.devicesW) < 0.5 ? '' : ` ${figure(d, f, 'devicesW')} W in transformer and chokes on the way through,`} ${figure(d, f, 'nearW')} W warm ground, wire and shield chokes.`,
   'where-it-sends': (d, f) =>
     `On ${band(d)} it sends strongest ${upwards(Number(d.takeOffDeg), f)}${d.side === undefined || Number(d.takeOffDeg) >= 75 ? '' : `, ${sides[String(d.side)] ?? ''}`}. Low down, up to 15°, goes ${figure(d, f, 'lowPercent')} % of what it radiates; above 60° ${figure(d, f, 'highPercent')} %.`,
   'choke-house-holds': (d, f) =>
