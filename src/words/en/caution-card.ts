@@ -1,0 +1,21 @@
+/** Headings of the caution card. */
+import type { Message } from '../message';
+
+export const cardWords = {
+  title: ({ name }) => `CAUTIONS: ${name}`,
+  keepOut: (d, f) => `People stay ${f.length(Number(d.metres))} from every part of the antenna.`,
+  keepOutUnknown: 'How far people must stay is not known for every band: see the exposure result.',
+  lines: (d, f) => `Overhead lines are at least ${f.length(Number(d.metres))} away, or the antenna does not go up.`,
+  volts: (d, f) => `Wire ends and feed point carry up to ${f.number(Number(d.volts), 2)} V: nobody touches any part.`,
+} as const satisfies Readonly<Record<string, Message>>;
+
+export const gateNames: Readonly<Record<string, string>> = {
+  site: 'BEFORE YOU CHOOSE THE PLACE',
+  up: 'BEFORE ANYBODY GOES UP',
+  launch: 'BEFORE YOU LAUNCH A LINE',
+  raise: 'BEFORE YOU RAISE IT',
+  transmit: 'BEFORE YOU SEND',
+  leave: 'BEFORE YOU LEAVE',
+  storm: 'STORM AND EMERGENCY',
+};
+export const gateOrder = ['site', 'up', 'launch', 'raise', 'transmit', 'leave', 'storm'] as const;

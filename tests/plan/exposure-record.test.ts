@@ -1,0 +1,100 @@
+import { describe, expect, test } from 'vitest';
+import type { FieldFacts } from '../../src/advice/field-facts';
+import type { Answers } from '../../src/design/answers';
+import { ruleSetIds } from '../../src/design/choices';
+import { cautionCard } from '../../src/plan/caution-card';
+import { exposureRecord } from '../../src/plan/exposure-record';
+import { makePlan } from '../../src/plan/make-plan';
+import { createFormat } from '../../src/words/format';
+
+const format = createFormat('metric');
+const dipole: Answers = {
+  bands: ['40m', '20m'],
+  radiator: 'straight-wire',
+  fedAt: 'centre',
+  shackEnd: 'radio',
+  heightM: 8,
+  powerW: 400,
+  mode: 'voice',
+  nearestPersonM: 2,
+};
+const aroundM = [0.5, 1, 2, 4, 8];
+const field = (distancesM: readonly number[], at1m: number) => ({
+  electric: distancesM.map((d) => at1m / Math.max(d, 0.5)),
+  magnetic: distancesM.map((d) => at1m / 1000 / Math.max(d, 0.5)),
+});
+const near = {
+  aroundM,
+  groundM: [0, ...aroundM],
+  parts: [{ part: 'radiator' as const, around: field(aroundM, 60), ground: field([0, ...aroundM], 1) }],
+};
+const solved: FieldFacts = { bands: { '40m': { nearField: near }, '20m': { nearField: near } } };
+
+const recordOf = (answers: Answers, known?: FieldFacts): string =>
+  exposureRecord(answers, makePlan(answers, known === undefined ? {} : { field: known }), {
+    date: '2026-11-25',
+    name: 'invented plan',
+    format,
+  }) as string;
+
+describe('the record of an evaluation', () => {
+  test('holds date, powers, every limit with where it was read, method and result', () => {
+    const text = recordOf({ ...dipole, ruleSet: 'icnirp-2020' }, solved);
+    for (const part of [
+      '2026-11-25',
+      'invented plan',
+      '400 W',
+      'Average 80 W',
+      '83 V/m, on the crest',
+      'from memory, to be checked',
+      'read in the source',
+      'averaged over 30 min',
+      'moment method',
+      'nearest person',
+    ])
+      expect(text).toContain(part);
+    // One limit to a line: both tiers on both bands.
+    expect(text.match(/40 m band, everybody else: |40 m, everybody else: /g)?.length).toBeGreaterThanOrEqual(6);
+  });
+
+  test.each(ruleSetIds)('says nothing false or careless under %s', (ruleSet) => {
+    for (const text of [recordOf({ ...dipole, ruleSet }), recordOf({ ...dipole, ruleSet }, solved)])
+      expect(text).not.toMatch(/\b(safe|undefined|NaN|null)\b/i);
+  });
+
+  test('names the method that was really used', () => {
+    expect(recordOf(dipole)).toMatch(/common practice, 3 m at 100 W|far-field formula/);
+    expect(recordOf(dipole)).not.toContain('moment method');
+    const loop = recordOf({
+      bands: ['40m'],
+      radiator: 'loop',
+      fedAt: 'corner',
+      lengthChoice: 'fixed',
+      wireLengthM: 6,
+      shackEnd: 'radio',
+    });
+    expect(loop).toContain('no distance');
+  });
+
+  test('is not made where there is no antenna', () => {
+    const which: Answers = { bands: ['40m'], shackEnd: 'radio' };
+    expect(exposureRecord(which, makePlan(which), { date: '2026-11-25', name: 'x', format })).toBeNull();
+  });
+});
+
+test('the caution card stands on one page, every line once, the numbers first', () => {
+  for (const answers of [
+    dipole,
+    { ...dipole, station: 'portable' as const, heightM: 12 },
+    { ...dipole, indoors: true },
+  ]) {
+    const card = cautionCard(makePlan(answers, { field: solved }), { name: 'invented plan', format });
+    const lines = card.split('\n');
+    // 80 lines of 10 point fit an A4 page; a line of print holds about 110 characters.
+    expect(lines.reduce((sum, line) => sum + Math.max(1, Math.ceil(line.length / 110)), 0)).toBeLessThanOrEqual(80);
+    const acts = lines.filter((line) => line.startsWith('- '));
+    expect(new Set(acts).size).toBe(acts.length);
+    expect(lines[1]).toMatch(/People stay .* from every part/);
+    expect(card).not.toMatch(/\b(safe|undefined|NaN|null)\b/i);
+  }
+});
