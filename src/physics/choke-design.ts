@@ -3,8 +3,8 @@
  * fits the hole; where no single winding of a mix meets the need, two windings in series on stacks of one kind.
  *
  * A candidate is first tried on its nominal impedance alone, in plain numbers, because there are thousands; only the winners get the full
- * evaluation with uncertainty. Rank of `fewestCores`: rings of 74 and 102 mm last, because few shops have them, then the number of rings, then the conductor wished for,
- * then weight. Weight counts in steps of 10 g; within a step the build farthest from its limits comes first. The coolest is the lightest of
+ * evaluation with uncertainty. Rank of `fewestCores`: rings of 74 and 102 mm last, because few shops have them, then the number of rings, then
+ * the conductor wished for, then weight. Weight counts in steps of 10 g; within a step the build farthest from its limits comes first. The coolest is the lightest of
  * those within 3 K of the lowest rise. A near miss that less power cures comes before one that it does not.
  */
 import { type Complex, scale } from '../base/complex';

@@ -7,7 +7,8 @@ type D = Readonly<Record<string, number | string | boolean>>;
 
 const kinds: Readonly<Record<string, string>> = { choke: 'choke', beads: 'string of beads', coil: 'coil of coax' };
 const owned = (d: D): string => kinds[String(d.partKind)] ?? 'choke';
-const moreOhms = 'Give the choke more ohms: 10 kΩ takes two fifths to a half off the heat of 5 kΩ, and 1 kΩ doubles it.';
+const moreOhms =
+  'Give the choke more ohms: 10 kΩ takes two fifths to a half off the heat of 5 kΩ, and 1 kΩ doubles it.';
 const usePlanned = 'Build or buy the one in this plan.';
 
 const over = (what: string, why: string): WarningWords => ({
