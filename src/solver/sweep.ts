@@ -5,10 +5,16 @@
  */
 import { type Complex, complex } from '../base/complex';
 import { InputError } from '../base/input-error';
-import type { SymmetricMatrix } from './assemble';
 import type { Geometry } from './geometry';
 import { type Kernels, plainKernels } from './kernels';
-import { emptyInterpolant, interpolationNodes, matrixAt, setNode } from './matrix-interpolation';
+import {
+  emptyInterpolant,
+  interpolationNodes,
+  type MatrixInterpolant,
+  matrixAt,
+  setNode,
+} from './matrix-interpolation';
+import type { PortMatrix } from './ports';
 import { type Prepared, type Sweep, withLoads } from './prepared';
 import {
   evaluateRational,
@@ -18,7 +24,8 @@ import {
   type RationalFit,
   refitRational,
 } from './rational-fit';
-import { makeSystem, type System, solveMatrix, solvePorts, systemMatrix } from './system';
+import { type System, solveMatrix, solvePorts, systemMatrix } from './system';
+import { extrapolated, makeTwoMeshes, type TwoMeshes } from './two-meshes';
 
 export interface SweepOptions {
   readonly mesh?: 'default' | 'fine' | undefined;
@@ -39,7 +46,6 @@ export interface SweepProgress {
   readonly partial?: () => Prepared;
 }
 
-export const ELEMENTS_PER_WAVE = { default: 40, fine: 80 } as const;
 /** Relative to the greatest current of each port; Γ at 200 Ω is then good to 1e-3 and better. */
 const TOLERANCE = 2e-4;
 const CONFIRMATIONS = 3;
@@ -72,24 +78,26 @@ export function prepareInSteps(
   const lowHz = frequenciesHz.reduce((a, b) => Math.min(a, b));
   const highHz = frequenciesHz.reduce((a, b) => Math.max(a, b));
   const meshHz = Math.max(highHz, options.meshHz ?? 0);
-  const system = makeSystem(geometry, ELEMENTS_PER_WAVE[options.mesh ?? 'default'], meshHz);
-  const job = new SweepJob(geometry, system, frequenciesHz, options.kernels ?? plainKernels);
-  const heights = system.resolved.nodes.map((node) => (geometry.ground.kind === 'none' ? 0 : node[2]));
+  const meshes = makeTwoMeshes(geometry, options.mesh ?? 'default', meshHz);
+  const job = new SweepJob(geometry, meshes, frequenciesHz, options.kernels ?? plainKernels);
+  const heights = meshes.fine.resolved.nodes.map((node) => (geometry.ground.kind === 'none' ? 0 : node[2]));
   const nodes = lowHz < highHz ? interpolationNodes(lowHz, highHz, Math.max(...heights)) : new Float64Array(1);
   return frequenciesHz.length <= nodes.length ? job.solveEach() : job.solveByFit(nodes, lowHz, highHz);
 }
 
 class SweepJob {
   private done = 0;
+  private readonly system: System;
   private readonly driven: number;
 
   constructor(
     private readonly geometry: Geometry,
-    private readonly system: System,
+    private readonly meshes: TwoMeshes,
     private readonly frequenciesHz: Float64Array,
     private readonly kernels: Kernels,
   ) {
-    this.driven = system.vectors.driven;
+    this.system = meshes.fine;
+    this.driven = meshes.fine.vectors.driven;
   }
 
   private progress(of: number): SweepProgress {
@@ -100,32 +108,38 @@ class SweepJob {
   *solveEach(): SweepSteps {
     const rows: Float64Array[] = [];
     for (const frequencyHz of this.frequenciesHz) {
-      const { y } = solvePorts(this.system, frequencyHz, this.kernels);
-      rows.push(interleaved(y.re, y.im));
+      const [coarse, fine] = [this.meshes.coarse, this.meshes.fine].map(
+        (system) => solvePorts(system, frequencyHz, this.kernels).y,
+      );
+      rows.push(interleaved(extrapolated(fine, coarse)));
       yield this.progress(this.frequenciesHz.length);
     }
     return this.prepared((out, f) => out.set(rows[f]), 0, rows.length);
   }
 
   *solveByFit(nodesHz: Float64Array, lowHz: number, highHz: number): SweepSteps {
-    const { system, kernels } = this;
-    const expected = nodesHz.length + EXPECTED_MORE;
-    const interpolant = emptyInterpolant(system.mesh, nodesHz);
+    const { meshes, kernels } = this;
+    const expected = 2 * nodesHz.length + EXPECTED_MORE;
+    // One mesh after the other, so that kernels need not change antennas at every node.
+    const coarse = new MeshOverRange(meshes.coarse, nodesHz, kernels);
+    for (let i = 0; i < nodesHz.length; i++) {
+      coarse.solveNode(i);
+      yield this.progress(expected);
+    }
+    const fine = new MeshOverRange(meshes.fine, nodesHz, kernels);
     const x: number[] = [];
     const values: Float64Array[] = [];
-    const addSample = (frequencyHz: number, matrix: SymmetricMatrix): Float64Array => {
-      const { y } = solveMatrix(system, matrix, kernels);
+    const addSample = (frequencyHz: number, y: PortMatrix): Float64Array => {
       x.push(frequencyHz);
-      values.push(interleaved(y.re, y.im));
+      values.push(interleaved(y));
       return values[values.length - 1];
     };
     for (let i = 0; i < nodesHz.length; i++) {
-      const matrix = systemMatrix(system, nodesHz[i], kernels);
-      setNode(interpolant, i, matrix, kernels.combine);
-      addSample(nodesHz[i], matrix);
+      addSample(nodesHz[i], extrapolated(fine.solveNode(i), coarse.atNode[i]));
       yield this.progress(expected);
     }
-    const between = (frequencyHz: number): SymmetricMatrix => matrixAt(interpolant, frequencyHz, kernels.combine);
+    const between = (frequencyHz: number): PortMatrix =>
+      extrapolated(fine.solveBetween(frequencyHz), coarse.solveBetween(frequencyHz));
     for (const edge of [lowHz, highHz]) addSample(edge, between(edge));
     let confirmed = 0;
     let fitError = 1;
@@ -204,7 +218,33 @@ class SweepJob {
   }
 }
 
-function interleaved(re: Float64Array, im: Float64Array): Float64Array {
+/** One mesh over a range of frequencies: exact at the nodes, between them from the interpolated matrix. */
+class MeshOverRange {
+  readonly atNode: PortMatrix[] = [];
+  private readonly interpolant: MatrixInterpolant;
+
+  constructor(
+    private readonly system: System,
+    nodesHz: Float64Array,
+    private readonly kernels: Kernels,
+  ) {
+    this.interpolant = emptyInterpolant(system.mesh, nodesHz);
+  }
+
+  solveNode(i: number): PortMatrix {
+    const matrix = systemMatrix(this.system, this.interpolant.nodesHz[i], this.kernels);
+    setNode(this.interpolant, i, matrix, this.kernels.combine);
+    this.atNode[i] = solveMatrix(this.system, matrix, this.kernels).y;
+    return this.atNode[i];
+  }
+
+  solveBetween(frequencyHz: number): PortMatrix {
+    const matrix = matrixAt(this.interpolant, frequencyHz, this.kernels.combine);
+    return solveMatrix(this.system, matrix, this.kernels).y;
+  }
+}
+
+function interleaved({ re, im }: PortMatrix): Float64Array {
   const out = new Float64Array(2 * re.length);
   for (let i = 0; i < re.length; i++) {
     out[2 * i] = re[i];

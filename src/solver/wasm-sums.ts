@@ -65,9 +65,11 @@ function combineOne(sums: SumModule, ...[out, nodes, shares, k0, factor]: Parame
   sums.release(before);
 }
 
-/** Holds the nodes of one interpolant in the module's memory. */
+const HELD = 2;
+
+/** Holds the nodes of the last two interpolants (a fine and a coarse mesh) in the module's memory. */
 export class Combiner {
-  private loaded: { re: Float64Array; addresses: number[]; out: number[]; length: number } | undefined;
+  private readonly loaded = new Map<Float64Array, { addresses: number[]; out: number[]; length: number }>();
 
   constructor(private readonly sums: SumModule) {}
 
@@ -77,8 +79,7 @@ export class Combiner {
       return;
     }
     const { sums } = this;
-    if (this.loaded?.re !== nodes.re) this.loaded = this.load(nodes);
-    const { addresses, out: outAt, length } = this.loaded;
+    const { addresses, out: outAt, length } = this.loaded.get(nodes.re) ?? this.load(nodes);
     const before = sums.mark();
     const [sharesAt] = place(sums, [shares]);
     const [reAt, imAt, distanceAt] = addresses;
@@ -91,7 +92,10 @@ export class Combiner {
   /** Rows are padded to an even length. */
   private load({ re, im, distanceM }: Parameters<Combine>[1]) {
     const { sums } = this;
-    sums.release(0);
+    if (this.loaded.size === HELD) {
+      this.loaded.clear();
+      sums.release(0);
+    }
     const length = (distanceM.length + 1) & ~1;
     const padded = (values: Float64Array): Float64Array => {
       if (length === distanceM.length) return values;
@@ -103,6 +107,8 @@ export class Combiner {
     };
     const addresses = place(sums, [padded(re), padded(im), padded(distanceM)]);
     const out = [sums.reserve(8 * length), sums.reserve(8 * length)];
-    return { re, addresses, out, length };
+    const held = { addresses, out, length };
+    this.loaded.set(re, held);
+    return held;
   }
 }
