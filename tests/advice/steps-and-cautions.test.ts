@@ -17,6 +17,9 @@ import { render } from '../../src/words/message';
 import { everyCombination } from './combinations';
 import { type GivenAnswers, wholePlan } from './whole-plan';
 
+/** Thousands of antennas, each with its parts designed, on a machine that may be busy. */
+const MANY_MS = 120_000;
+
 const formats = [createFormat('metric'), createFormat('imperial')];
 const mandatory = [
   'power-lines',
@@ -206,24 +209,28 @@ describe('steps', () => {
     expect(firstW(5)).toBe(5);
   });
 
-  test('every combination has its cautions before its steps, and every sentence is reached', () => {
-    const codes = new Set<string>();
-    const ids = new Set<string>();
-    const lines = new Set<number>();
-    for (const answers of everyCombination()) {
-      const plan = wholePlan(answers);
-      holds(plan);
-      for (const { id, code } of plan.steps) codes.add(code).add(id);
-      for (const { id, lines: shown } of plan.cautions) {
-        ids.add(id);
-        for (const each of shown) lines.add(each);
+  test(
+    'every combination has its cautions before its steps, and every sentence is reached',
+    () => {
+      const codes = new Set<string>();
+      const ids = new Set<string>();
+      const lines = new Set<number>();
+      for (const answers of everyCombination()) {
+        const plan = wholePlan(answers);
+        holds(plan);
+        for (const { id, code } of plan.steps) codes.add(code).add(id);
+        for (const { id, lines: shown } of plan.cautions) {
+          ids.add(id);
+          for (const each of shown) lines.add(each);
+        }
       }
-    }
-    expect(Object.keys(stepWords).filter((code) => !codes.has(code))).toEqual([]);
-    expect(Object.keys(stepNames).filter((id) => !codes.has(id))).toEqual([]);
-    expect([...ids].sort()).toEqual(Object.keys(cautionNames).sort());
-    expect(Object.keys(cautionLines).filter((number) => !lines.has(Number(number)))).toEqual([]);
-  });
+      expect(Object.keys(stepWords).filter((code) => !codes.has(code))).toEqual([]);
+      expect(Object.keys(stepNames).filter((id) => !codes.has(id))).toEqual([]);
+      expect([...ids].sort()).toEqual(Object.keys(cautionNames).sort());
+      expect(Object.keys(cautionLines).filter((number) => !lines.has(Number(number)))).toEqual([]);
+    },
+    MANY_MS,
+  );
 
   const metres = (most: number): fc.Arbitrary<number> => fc.double({ min: 0.5, max: most, noNaN: true });
   const site = fc.record(
@@ -256,18 +263,22 @@ describe('steps', () => {
     ...radiatorIds.flatMap((radiator) => feedPositionsOf[radiator].map((fedAt) => ({ radiator, fedAt }))),
   );
 
-  test('any site and any wire: numbers stay finite and cautions complete', () => {
-    fc.assert(
-      fc.property(fed, site, fc.option(metres(50)), (feed, given, keepOutM) => {
-        const plan = wholePlan({ ...feed, ...given }, keepOutM);
-        holds(plan);
-        const numbers = [
-          ...plan.cuts.flatMap(({ finishedM, cutM, toleranceM, marksM }) => [finishedM, cutM, toleranceM, ...marksM]),
-          ...plan.parts.map(({ quantity }) => quantity),
-        ];
-        expect(numbers.every((n) => Number.isFinite(n) && n > 0)).toBe(true);
-      }),
-      { numRuns: 400 },
-    );
-  });
+  test(
+    'any site and any wire: numbers stay finite and cautions complete',
+    () => {
+      fc.assert(
+        fc.property(fed, site, fc.option(metres(50)), (feed, given, keepOutM) => {
+          const plan = wholePlan({ ...feed, ...given }, keepOutM);
+          holds(plan);
+          const numbers = [
+            ...plan.cuts.flatMap(({ finishedM, cutM, toleranceM, marksM }) => [finishedM, cutM, toleranceM, ...marksM]),
+            ...plan.parts.map(({ quantity }) => quantity),
+          ];
+          expect(numbers.every((n) => Number.isFinite(n) && n > 0)).toBe(true);
+        }),
+        { numRuns: 400 },
+      );
+    },
+    MANY_MS,
+  );
 });
