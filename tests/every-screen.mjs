@@ -1,0 +1,66 @@
+// Every screen of the app, for pictures and for tests that look at all of them, and plans to fill them with. All data is invented.
+
+/** Links as people hold them: they must open for ever, so they stand here as text. */
+export const links = {
+  sloper:
+    'v1~b40m.20m.15m.10m~rsloper~fend~sradio-tuner~nSloper%20from%20the%20pole~Sportable~p100~mdata~cresonant~h1.2~e7~~1ghgwc5',
+  meadow: 'v1~b40m.20m~rinverted-v~fcentre~sradio~nMeadow%20by%20the%20lake~h9~~p3q0uj',
+  garden: 'v1~b80m.40m.20m.15m~rinverted-l~fend~swide-tuner~nGarden~Shome~cnon-resonant~h1~H9~~1j5u7sk',
+};
+
+/** @typedef {{ name: string, path: string }} ScreenPlace */
+
+/** @param {string} id of a plan that is kept @returns {ScreenPlace[]} */
+export const everyScreen = (id) => [
+  { name: 'plans', path: '#/' },
+  { name: 'ask', path: '#/new' },
+  ...['radiator', 'fedAt', 'shackEnd', 'heightM', 'onHand', 'focusMHz', 'name'].map((question) => ({
+    name: `ask-${question}`,
+    path: `#/ask/${id}/${question}`,
+  })),
+  { name: 'not-sure', path: `#/ask/${id}/fedAt/not-sure` },
+  { name: 'plan', path: `#/plan/${id}` },
+  ...['surer', 'shop', 'cut', 'raise', 'trim', 'share', 'sheet'].map((job) => ({
+    name: job,
+    path: `#/plan/${id}/${job}`,
+  })),
+  { name: 'why', path: '#/why' },
+  { name: 'on-hand', path: '#/on-hand' },
+  { name: 'settings', path: '#/settings' },
+  { name: 'receive', path: '#/receive' },
+  { name: 'received', path: `#/receive/${links.garden}` },
+  { name: 'scan', path: '#/scan' },
+];
+
+/**
+ * Keeps the plan of a link and returns its id. Finds its way by structure alone, so that it also works in other words.
+ * @param {import('playwright-core').Page} page
+ * @param {string} url of the app
+ * @param {string} link
+ */
+export async function keepPlan(page, url, link) {
+  await page.goto(`${url}#/receive/${link}`);
+  await page.locator('main .btn.go').click();
+  await page.locator('a[href="#/new"]').first().waitFor();
+  const ids = await page
+    .locator('a[href^="#/plan/"]')
+    .evaluateAll((found) => found.map((each) => each.getAttribute('href')?.split('/')[2] ?? ''));
+  const [id] = ids;
+  if (id === undefined) throw new Error('the plan is not in the list');
+  return id;
+}
+
+/**
+ * Opens a screen and waits until nothing on it is still to come.
+ * @param {import('playwright-core').Page} page
+ * @param {string} url of the app
+ * @param {string} path
+ */
+export async function openScreen(page, url, path) {
+  await page.goto('about:blank');
+  await page.goto(url + path);
+  await page.locator('h1').first().waitFor();
+  if (path.endsWith('/share')) await page.locator('img.card').waitFor();
+  if (path.endsWith('/sheet')) await page.locator('svg.qr').waitFor();
+  await page.evaluate(() => document.fonts.ready.then(() => undefined));
+}
