@@ -1,10 +1,13 @@
 /** Limits that hold whatever the solver: a choke of nothing, a perfect one, symmetry, and one set of numbers by two roads. */
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { chokeDuty } from '../../src/physics/choke';
 import { fieldSite, geometryOf } from '../../src/plan/field/field-site';
 import { operate, sourceOfFirst } from '../../src/plan/field/shield-currents';
 import { solve } from '../../src/solver/solve';
 import { decibels, entryMa, instrument, resistive, siteLayout } from './field-support';
+
+// Whole antennas are solved here, in plain code.
+vi.setConfig({ testTimeout: 120_000 });
 
 const along = siteLayout(15);
 const alongCoax = along.coax;
@@ -84,7 +87,8 @@ describe('the study’s numbers', () => {
     const entry = solution.probes.find(({ id }) => id === 'entry')?.magnitude ?? 0;
     expect(shield?.entryDb).toBeCloseTo(20 * Math.log10(entry), 6);
     const heatW = (shield?.chokes ?? []).reduce((sum, choke) => sum + choke.heatW, 0);
-    expect(heatW / 100).toBeCloseTo(solution.powerShare.loads, 6);
+    // Either is extrapolated from two meshes by itself: a share and the square of a current.
+    expect(heatW / 100).toBeCloseTo(solution.powerShare.loads, 3);
   });
 
   test('stay within 4 % when more places for chokes are kept open', async () => {

@@ -1,5 +1,5 @@
 /** The study of whole antennas, and what the plan makes of it. Antennas are invented. */
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import type { FieldFacts } from '../../src/advice/field-facts';
 import { InputError } from '../../src/base/input-error';
 import { Answers } from '../../src/design/answers';
@@ -9,6 +9,9 @@ import { studyField } from '../../src/plan/field-study';
 import { makePlan } from '../../src/plan/make-plan';
 import { Plan } from '../../src/plan/plan-schema';
 import { decibels, instrument } from './field-support';
+
+// Whole antennas are solved here, in plain code.
+vi.setConfig({ testTimeout: 120_000 });
 
 const FOOT_M = 0.3048;
 const bare = { wire: 'copper-2.0mm-bare', shackEnd: 'radio', feedLineLengthM: 25 } as const;

@@ -1,11 +1,14 @@
 /** What the plan says of a field study: every sentence filled, at the operator's power, and no figure finer than it bears. Invented antennas. */
-import { beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test, vi } from 'vitest';
 import type { FieldFacts } from '../../src/advice/field-facts';
 import type { Answers } from '../../src/design/answers';
 import { studyField } from '../../src/plan/field-study';
 import { makePlan } from '../../src/plan/make-plan';
 import type { Plan } from '../../src/plan/plan-schema';
 import { instrument } from './field-support';
+
+// Whole antennas are solved here, in plain code.
+vi.setConfig({ testTimeout: 120_000 });
 
 const offCentre: Answers = {
   bands: ['80m', '40m'],
