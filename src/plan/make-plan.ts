@@ -79,7 +79,7 @@ function planOf(facts: Facts, speaker: Speaker, field: FieldFacts | undefined, d
   const exposure = exposureOf(facts, dimensions, bands, field);
   const voltages = antennaVoltages(facts, dimensions, field);
   const cautions = cautionsOf(facts, dimensions, cuts, widestKeepOutM(exposure), greatestVoltage(facts, voltages));
-  const warnings = warningsOf(facts, dimensions, chain, bands, { ...known, cautions });
+  const warnings = warningsOf(facts, dimensions, chain, bands, { ...known, cautions, exposure });
   const steps = stepsOf(facts, dimensions, chain, cuts, cautions);
   return {
     schema: 1,

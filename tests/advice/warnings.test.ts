@@ -5,9 +5,11 @@
 import { describe, expect, test } from 'vitest';
 import { bandsOf } from '../../src/advice/bands';
 import { dimensionsOf } from '../../src/advice/dimensions';
+import { exposureOf } from '../../src/advice/exposure';
 import { factsOf, isNoSystem } from '../../src/advice/facts';
 import type { Warning } from '../../src/advice/finding';
 import { noSuchFeedPoint } from '../../src/advice/warnings/feed-point';
+import { frequencyRefusals } from '../../src/advice/warnings/frequency';
 import { severities } from '../../src/advice/warnings/warning';
 import { warningsOf } from '../../src/advice/warnings/warnings-of';
 import type { Answers } from '../../src/design/answers';
@@ -23,7 +25,10 @@ function warningsFor(answers: Answers): Warning[] {
   const dimensions = dimensionsOf(facts);
   const chain = designedChain(facts, dimensions);
   const cautions = [powerLineCaution(facts, dimensions)];
-  return warningsOf(facts, dimensions, chain, bandsOf(facts, dimensions, chain), { cautions });
+  const bands = bandsOf(facts, dimensions, chain);
+  // A frequency in no band has no limits either: the plan goes no further there.
+  const exposure = frequencyRefusals(facts).length > 0 ? [] : exposureOf(facts, dimensions, bands);
+  return warningsOf(facts, dimensions, chain, bands, { cautions, exposure });
 }
 
 const dipole: Answers = { bands: ['40m'], radiator: 'straight-wire', fedAt: 'centre', shackEnd: 'radio', heightM: 10 };
@@ -67,6 +72,15 @@ const cases: readonly Case[] = [
     id: 'outside-band',
     hit: { ...dipole, bands: ['160m'], focusMHz: { '160m': 1.9 } },
     miss: { ...dipole, bands: ['160m'], focusMHz: { '160m': 1.84 } },
+  },
+  // Common practice near a wire: 3 m at 100 W.
+  { id: 'people-too-near', hit: { ...dipole, nearestPersonM: 1 }, miss: { ...dipole, nearestPersonM: 20 } },
+  // Highest licences known, from memory: 1500 W in the United States, 2250 W in Canada.
+  { id: 'power-above-licence', hit: { ...dipole, powerW: 1600 }, miss: { ...dipole, powerW: 1500 } },
+  {
+    id: 'power-above-licence',
+    hit: { ...dipole, country: 'CA', powerW: 2500 },
+    miss: { ...dipole, country: 'CA', powerW: 2000 },
   },
   // 15 W e.i.r.p. (WRC-15); 6 dBi of a low wire leave 3.8 W.
   {

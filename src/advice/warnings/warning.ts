@@ -3,7 +3,7 @@ import { type Band, bandIds } from '../../catalog/bands';
 import type { Dimensions } from '../dimensions';
 import type { BandFacts, Facts } from '../facts';
 import type { FieldFacts } from '../field-facts';
-import type { BandFinding, Caution, Data, Link, Said, Severity, Warning } from '../finding';
+import type { BandFinding, Caution, Data, Exposure, Link, Said, Severity, Warning } from '../finding';
 
 export interface Judged {
   readonly facts: Facts;
@@ -12,6 +12,7 @@ export interface Judged {
   readonly bands: readonly BandFinding[];
   readonly field?: FieldFacts | undefined;
   readonly cautions?: readonly Caution[] | undefined;
+  readonly exposure?: readonly Exposure[] | undefined;
 }
 
 export type Rule = (judged: Judged) => readonly Warning[];
@@ -20,6 +21,8 @@ export const severities = {
   'no-such-feed-point': 'stop',
   'power-line-too-near': 'stop',
   'outside-band': 'stop',
+  'people-too-near': 'warn',
+  'power-above-licence': 'warn',
   'power-limit-60m': 'warn',
   'unit-doubt': 'stop',
   'does-not-fit': 'stop',

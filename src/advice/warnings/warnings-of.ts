@@ -2,7 +2,7 @@
 import type { Dimensions } from '../dimensions';
 import type { Facts } from '../facts';
 import type { FieldFacts } from '../field-facts';
-import type { BandFinding, Caution, Link, Severity, Warning } from '../finding';
+import type { BandFinding, Caution, Exposure, Link, Severity, Warning } from '../finding';
 import {
   chokeAtVoltageMaximum,
   chokesOnHand,
@@ -14,6 +14,7 @@ import { coreHeat } from './core-heat';
 import { chokeWithoutReturn, lineDoesNotBelong, returnPathNeeded } from './feed-point';
 import { outsideBand, powerLimit60m, unitDoubt } from './frequency';
 import { lineLoss, lineOverrated, swrIsNotProof, wetLine } from './line';
+import { peopleTooNear, powerAboveLicence } from './people';
 import { powerLineTooNear } from './power-line';
 import { fewRadials, radialSymmetry, staticDrain } from './return-path';
 import { doesNotFit, indoors, lowHeight, thinWire, wiresInteract } from './site';
@@ -29,6 +30,8 @@ import type { Rule } from './warning';
 
 const rules: readonly Rule[] = [
   powerLineTooNear,
+  peopleTooNear,
+  powerAboveLicence,
   unitDoubt,
   outsideBand,
   doesNotFit,
@@ -68,10 +71,11 @@ const rules: readonly Rule[] = [
 
 const rank: Readonly<Record<Severity, number>> = { stop: 0, warn: 1, note: 2 };
 
-/** What may be known beside the rules: a field solution, and the cautions, which hold the distance from power lines. */
+/** What may be known beside the rules: a field solution, the cautions, which hold the distance from power lines, and how far people stay away. */
 export interface Beside {
   readonly field?: FieldFacts | undefined;
   readonly cautions?: readonly Caution[] | undefined;
+  readonly exposure?: readonly Exposure[] | undefined;
 }
 
 export function warningsOf(
@@ -79,8 +83,8 @@ export function warningsOf(
   dimensions: Dimensions,
   chain: readonly Link[],
   bands: readonly BandFinding[],
-  { field, cautions }: Beside = {},
+  { field, cautions, exposure }: Beside = {},
 ): Warning[] {
-  const judged = { facts, dimensions, chain, bands, field, cautions };
+  const judged = { facts, dimensions, chain, bands, field, cautions, exposure };
   return rules.flatMap((rule) => rule(judged)).sort((a, b) => rank[a.severity] - rank[b.severity]);
 }

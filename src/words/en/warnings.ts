@@ -2,10 +2,12 @@
 import type { WarningWords } from './warning-message';
 import { feedWarnings } from './warnings-feed';
 import { lineWarnings } from './warnings-line';
+import { peopleWarnings } from './warnings-people';
 import { siteWarnings } from './warnings-site';
 
 export const warningWords: Readonly<Record<string, WarningWords>> = {
   ...siteWarnings,
+  ...peopleWarnings,
   ...feedWarnings,
   ...lineWarnings,
 };
