@@ -4,6 +4,7 @@
  */
 import type { Vector } from '../geometry/layout';
 import { at, Drawing, Grid, Ground, Hatch, Marker, Person, Pole, path, px, spread } from './figures';
+import { KeepOut, LEAST_BAND_PX } from './keep-out';
 import { type Scale, scaleFor } from './scale';
 import type { Site } from './site';
 
@@ -18,6 +19,8 @@ interface SideViewProps {
   readonly words: SideViewWords;
   /** Names the stripes of this drawing; unique on its page. */
   readonly id: string;
+  /** People stay this far from every part of the antenna, m; left out where none is to be drawn. */
+  readonly keepOutM?: number | null;
 }
 
 const WIDTH = 324;
@@ -42,18 +45,18 @@ interface Frame extends Scale {
   readonly height: number;
 }
 
-export function sideViewScale(site: Site): Scale {
-  return frameOf(site);
+export function sideViewScale(site: Site, keepOutM: number | null = null): Scale {
+  return frameOf(site, keepOutM ?? 0);
 }
 
-function frameOf(site: Site): Frame {
+function frameOf(site: Site, aroundM: number): Frame {
   const across = acrossOf(site);
   const flat = site.arms.flat().map(([x, , z]): Vector => [x, 0, z]);
   const held = [...site.supports.map(({ foot }) => foot[0]), ...site.ropes.map(([, to]) => to[0])];
   const run = site.coax.map(({ point }) => across(point));
-  const xs = [...flat.map(([x]) => x), ...held, ...run, site.feed[0]];
+  const xs = [...flat.flatMap(([x]) => [x - aroundM, x + aroundM]), ...held, ...run, site.feed[0]];
   const [least, most] = [Math.min(...xs) - 1.5, Math.max(...xs) + 1.5];
-  const top = Math.max(...flat.map(([, , z]) => z), ...site.supports.map(({ topM }) => topM), 3);
+  const top = Math.max(...flat.map(([, , z]) => z + aroundM), ...site.supports.map(({ topM }) => topM), 3);
   const scale = scaleFor(most - least, top, WIDTH - 2 * MARGIN, MOST_HEIGHT);
   const spareM = (WIDTH - 2 * MARGIN) / scale.pixelsPerM - (most - least);
   const left = least - spareM / 2;
@@ -69,14 +72,25 @@ function frameOf(site: Site): Frame {
   };
 }
 
-export function SideView({ site, words, id }: SideViewProps) {
-  const frame = frameOf(site);
+export function SideView({ site, words, id, keepOutM = null }: SideViewProps) {
+  const frame = frameOf(site, keepOutM ?? 0);
+  const band = 2 * (keepOutM ?? 0) * frame.pixelsPerM;
   const { x, y, across, ground, height, pixelsPerM, squareM } = frame;
   const flat = (points: readonly Vector[]): string => path(points.map(([px0, , z]) => [across(px0), y(z)] as const));
   return (
     <Drawing width={WIDTH} height={height} label={words.label} kind="site">
       <Hatch id={id} />
       <Grid x0={across(site.feed[0])} y0={ground} step={squareM * pixelsPerM} width={WIDTH} height={height} />
+      {band > LEAST_BAND_PX && (
+        <>
+          <clipPath id={`${id}-air`}>
+            <rect x={0} y={0} width={WIDTH} height={px(ground)} />
+          </clipPath>
+          <g clip-path={`url(#${id}-air)`}>
+            <KeepOut paths={site.arms.map(flat)} band={band} id={id} />
+          </g>
+        </>
+      )}
       <Ground y={ground} width={WIDTH} />
       {site.ends.map(([ex, , z]) => (
         <>

@@ -1,6 +1,7 @@
 /** The site from above, to scale: the wire, what holds it, the coax with its chokes, and how far people stay away. */
 import type { Vector } from '../geometry/layout';
 import { Drawing, Grid, Hatch, Marker, path, px } from './figures';
+import { KeepOut, LEAST_BAND_PX } from './keep-out';
 import { type Scale, scaleFor } from './scale';
 import type { Site } from './site';
 
@@ -53,7 +54,7 @@ export function TopView({ site, label, keepOutM, id }: TopViewProps) {
     <Drawing width={WIDTH} height={height} label={label} kind="site">
       <Hatch id={id} />
       <Grid x0={feedX} y0={feedY} step={squareM * pixelsPerM} width={WIDTH} height={height} />
-      {band > 14 && <Around site={site} line={line} band={band} id={id} />}
+      {band > LEAST_BAND_PX && <KeepOut paths={site.arms.map(line)} band={band} id={id} />}
       {site.ropes.map(([from, to]) => (
         <path class="r" d={line([from, to])} />
       ))}
@@ -78,25 +79,3 @@ export function TopView({ site, label, keepOutM, id }: TopViewProps) {
     </Drawing>
   );
 }
-
-/** A striped edge all round the wire, at the distance people keep. */
-const Around = ({
-  site,
-  line,
-  band,
-  id,
-}: {
-  readonly site: Site;
-  readonly line: (points: readonly Vector[]) => string;
-  readonly band: number;
-  readonly id: string;
-}) => (
-  <g fill="none" stroke-linejoin="round" stroke-linecap="round">
-    {site.arms.map((points) => (
-      <path class="scaled" d={line(points)} stroke={`url(#${id})`} stroke-width={px(band)} />
-    ))}
-    {site.arms.map((points) => (
-      <path class="scaled" d={line(points)} stroke="var(--paper)" stroke-width={px(Math.max(band - 10, 4))} />
-    ))}
-  </g>
-);

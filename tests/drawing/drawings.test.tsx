@@ -174,3 +174,16 @@ test('places too near each other are pushed apart, in their order and inside the
   expect(spots[0]).toBeLessThan(spots[3]);
   expect(spots[3]).toBeLessThan(spots[1]);
 });
+
+test('people stay outside stripes that are drawn to scale and end at the ground', () => {
+  const site = siteOf(layout({}), { home: true, chokesM: [] });
+  if (site === null) throw new Error('no shape');
+  const svg = render(<SideView site={site} words={words} id="stripes" keepOutM={3} />);
+  const { pixelsPerM } = sideViewScale(site, 3);
+  const [, width] = /stroke="url\(#stripes\)" stroke-width="([\d.]+)"/.exec(svg) ?? [];
+  expect(Number(width)).toBeCloseTo(2 * 3 * pixelsPerM, 0);
+  expect(svg).toContain('clip-path="url(#stripes-air)"');
+  expect(render(<SideView site={site} words={words} id="stripes" keepOutM={null} />)).not.toContain(
+    'url(#stripes-air)',
+  );
+});

@@ -44,7 +44,7 @@ export function SiteFigure({ picture, plan }: SiteFigureProps) {
   return (
     <section aria-label={say(planScreen.site)} id="site">
       <figure class="plate">
-        <SideView site={site} words={{ label, height }} id="stripes-side" />
+        <SideView site={site} words={{ label, height }} id="stripes-side" keepOutM={keepOutM} />
         <figcaption>
           {chokes.length > 0 && (
             <ol class="legend">
@@ -56,7 +56,7 @@ export function SiteFigure({ picture, plan }: SiteFigureProps) {
             </ol>
           )}
           <p>
-            {say(planScreen.sideCaption, { squareM: sideViewScale(site).squareM })}{' '}
+            {say(planScreen.sideCaption, { squareM: sideViewScale(site, keepOutM).squareM })}{' '}
             {square && site.coax.length > 0 && say(planScreen.coaxTurned)} {say(planScreen.supportsGuessed)}
           </p>
         </figcaption>
