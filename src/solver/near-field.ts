@@ -174,14 +174,17 @@ function addWave(point: Point, k0: number, charge: 1 | -1): void {
   const gIm = -Math.sin(phase) / distance;
   const slopeRe = -(gRe - phase * gIm) / squared; // ∇G = slope · r
   const slopeIm = -(gIm + phase * gRe) / squared;
-  const [iRe, iIm] = [source[6], source[7]];
+  const iRe = source[6];
+  const iIm = source[7];
   const waveRe = iRe * gRe - iIm * gIm;
   const waveIm = iRe * gIm + iIm * gRe;
   const currentRe = iRe * slopeRe - iIm * slopeIm;
   const currentIm = iRe * slopeIm + iIm * slopeRe;
   const chargeRe = charge * (source[8] * slopeRe - source[9] * slopeIm);
   const chargeIm = charge * (source[8] * slopeIm + source[9] * slopeRe);
-  const [ux, uy, uz] = [source[3], source[4], source[5]];
+  const ux = source[3];
+  const uy = source[4];
+  const uz = source[5];
   addVector(A, ux, uy, uz, waveRe, waveIm);
   addVector(CURL, y * uz - z * uy, z * ux - x * uz, x * uy - y * ux, currentRe, currentIm);
   addVector(GRAD, x, y, z, chargeRe, chargeIm);
@@ -204,12 +207,18 @@ function addReflected(point: Point, k0: number, table: GroundTable): void {
   const { value, byRho, byHeight } = kernels;
   const cx = rho > 0 ? dx / rho : 1;
   const cy = rho > 0 ? dy / rho : 0;
-  const [ux, uy, uz] = [source[3], source[4], source[5]];
-  const [iRe, iIm] = [source[6], source[7]];
+  const ux = source[3];
+  const uy = source[4];
+  const uz = source[5];
+  const iRe = source[6];
+  const iIm = source[7];
   const level = ux * cx + uy * cy;
   const side = ux * cy - uy * cx; // level·ρ̂ turns as the azimuth does
   for (let part = 0; part < 2; part++) {
-    const [g, k, v, q] = [part, 2 + part, 4 + part, 6 + part];
+    const g = part;
+    const k = 2 + part;
+    const v = 4 + part;
+    const q = 6 + part;
     const qOverRho = rho > 1e-9 ? value[q] / rho : byRho[q];
     // Slopes of Ax, Ay, Az for a unit source; see the kernels in ground-spectrum.
     const across = uz * cx * cy * (byRho[q] - qOverRho);
@@ -220,8 +229,10 @@ function addReflected(point: Point, k0: number, table: GroundTable): void {
     const dAzDx = uz * cx * byRho[v] + cx * level * byRho[q] + cy * side * qOverRho;
     const dAzDy = uz * cy * byRho[v] + cy * level * byRho[q] - cx * side * qOverRho;
     // A real part of a kernel times re + j im of the source, an imaginary part times −im + j re.
-    const [toRe, toIm] = part === 0 ? [iRe, iIm] : [-iIm, iRe];
-    const [chargeRe, chargeIm] = part === 0 ? [source[8], source[9]] : [-source[9], source[8]];
+    const toRe = part === 0 ? iRe : -iIm;
+    const toIm = part === 0 ? iIm : iRe;
+    const chargeRe = part === 0 ? source[8] : -source[9];
+    const chargeIm = part === 0 ? source[9] : source[8];
     const ax = ux * value[g] - uz * cx * value[q];
     const ay = uy * value[g] - uz * cy * value[q];
     addVector(A, ax, ay, uz * value[v] + level * value[q], toRe, toIm);

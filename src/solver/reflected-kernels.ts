@@ -38,7 +38,8 @@ function cubic(weight: Float64Array, slope: Float64Array, a: number): void {
 
 /** ρ and h in metres; outside the grid the nearest cubic is continued, as in the table itself. */
 export function readReflected(out: ReflectedKernels, table: GroundTable, k0: number, rho: number, h: number): void {
-  const [x, y] = [k0 * rho, k0 * h];
+  const x = k0 * rho;
+  const y = k0 * h;
   const u = (Math.asinh(x / table.hMin) + x * table.inverseScaleRho) / table.stepU;
   const v = (Math.log(y / table.hMin) + (y - table.hMin) * table.inverseScaleH) / table.stepV;
   const iu = Math.min(Math.max(Math.floor(u), 1), table.countU - 3);
@@ -60,15 +61,25 @@ function interpolate(
   uByRho: number,
   vByHeight: number,
 ): void {
-  const [v0, v1, v2, v3] = weightV;
-  const [s0, s1, s2, s3] = slopeV;
+  // Read one by one: taking arrays apart costs more than the sums.
+  const v0 = weightV[0];
+  const v1 = weightV[1];
+  const v2 = weightV[2];
+  const v3 = weightV[3];
+  const s0 = slopeV[0];
+  const s1 = slopeV[1];
+  const s2 = slopeV[2];
+  const s3 = slopeV[3];
   for (let q = 0; q < TABLE_WIDTH; q++) {
     let sum = 0;
     let alongU = 0;
     let alongV = 0;
     for (let i = 0; i < 4; i++) {
       const o = base + i * row + q;
-      const [a, b, c, d] = [values[o], values[o + 8], values[o + 16], values[o + 24]];
+      const a = values[o];
+      const b = values[o + 8];
+      const c = values[o + 16];
+      const d = values[o + 24];
       const here = v0 * a + v1 * b + v2 * c + v3 * d;
       sum += weightU[i] * here;
       alongU += slopeU[i] * here;
@@ -84,7 +95,8 @@ function timesWave({ value, byRho, byHeight }: ReflectedKernels, k0: number, rho
   const distance = Math.sqrt(rho * rho + h * h);
   const wRe = Math.cos(k0 * distance) / distance;
   const wIm = -Math.sin(k0 * distance) / distance;
-  const [cosine, sine] = [rho / distance, h / distance];
+  const cosine = rho / distance;
+  const sine = h / distance;
   for (let q = 0; q < TABLE_WIDTH; q += 2) {
     const tRe = value[q];
     const tIm = value[q + 1];
