@@ -94,7 +94,7 @@ const app: ViteUserConfig = {
   worker: { format: 'es', plugins: () => [assemblyscript()] },
   preview: { headers: securityHeaders },
   plugins: [assemblyscript(), icons(), pageHead, policyInPage, pwa],
-  test: { root: '.', include: ['tests/**/*.test.{ts,tsx}'] },
+  test: { root: '.', include: ['tests/**/*.test.{ts,tsx}'], testTimeout: 120_000 },
 };
 
 /** The headless commands, one file for node; built on demand by src/cli/run.mjs. */

@@ -36,6 +36,7 @@ export const reciprocal = (a: Complex): Complex => divide({ re: 1, im: 0 }, a);
 export function squareRoot(a: Complex): Complex {
   const size = magnitude(a);
   if (size === 0) return { re: 0, im: 0 };
+  if (size < 1e-290) return scale(squareRoot(scale(a, 2 ** 200)), 2 ** -100); // halves would be lost below the least number
   const re = Math.sqrt((size + Math.abs(a.re)) / 2);
   const im = Math.abs(a.im) / (2 * re);
   const sign = a.im < 0 ? -1 : 1;
