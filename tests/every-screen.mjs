@@ -28,7 +28,7 @@ export const everyScreen = (id) => [
   { name: 'on-hand', path: '#/on-hand' },
   { name: 'settings', path: '#/settings' },
   { name: 'receive', path: '#/receive' },
-  { name: 'received', path: `#/receive/${links.garden}` },
+  { name: 'received', path: `#/receive/${links.meadow}` },
   { name: 'scan', path: '#/scan' },
 ];
 
