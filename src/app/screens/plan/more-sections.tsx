@@ -1,16 +1,14 @@
-/** What follows the feed system on a plan: what is not needed, parts owned, people near, cautions, what was assumed, where people differ. */
-import type { AnswerKey, Answers } from '../../../design/answers';
+/** What follows the feed system on a plan: what is not needed, parts owned, people near, cautions, where people differ. */
+import type { Answers } from '../../../design/answers';
 import type { Plan } from '../../../plan/plan-schema';
 import { cautionNames } from '../../../words/en/cautions';
 import { bandName, ruleSetName } from '../../../words/en/names';
 import { planScreen } from '../../../words/en/plan-screen';
-import { questionWords } from '../../../words/en/questions';
 import { verdictNames } from '../../../words/en/verdicts';
-import { answerText, partText } from '../../answer-text';
+import { partText } from '../../answer-text';
 import { LocalCodes } from '../../jobs/gate';
 import { SourceNote } from '../../jobs/source-note';
 import { Length } from '../../parts/length';
-import { to } from '../../routes';
 import { useSay } from '../../say';
 import { WorkingView } from './working-view';
 
@@ -28,17 +26,18 @@ export function NotNeeded({ plan }: PlanProps) {
       <h2 id="not-needed" tabIndex={-1}>
         {say(planScreen.notNeeded)}
       </h2>
-      <ul class="rows">
-        {plan.notNeeded.map(({ code, device, why, source }) => (
-          <li key={code} class="row">
-            <details>
-              <summary>{device}</summary>
+      <details>
+        <summary>{say(planScreen.notNeededAll, { count: plan.notNeeded.length })}</summary>
+        <ul class="reasons">
+          {plan.notNeeded.map(({ code, device, why, source }) => (
+            <li key={code}>
+              <b>{device}</b>
               <p>{why}</p>
               <SourceNote sources={[source]} />
-            </details>
-          </li>
-        ))}
-      </ul>
+            </li>
+          ))}
+        </ul>
+      </details>
     </section>
   );
 }
@@ -135,13 +134,18 @@ export function CautionsView({ plan }: PlanProps) {
       <h2 id="cautions" tabIndex={-1}>
         {say(planScreen.cautions)}
       </h2>
-      {moments.map((before) => (
-        <CautionsBefore
-          key={before}
-          before={before}
-          cautions={plan.cautions.filter((each) => each.before === before)}
-        />
-      ))}
+      <details>
+        <summary>{say(planScreen.cautionsAll)}</summary>
+        <div class="group">
+          {moments.map((before) => (
+            <CautionsBefore
+              key={before}
+              before={before}
+              cautions={plan.cautions.filter((each) => each.before === before)}
+            />
+          ))}
+        </div>
+      </details>
       <LocalCodes />
     </section>
   );
@@ -171,38 +175,6 @@ function CautionsBefore({ before, cautions }: { readonly before: string; readonl
   );
 }
 
-export function AssumedView({ plan, planId }: PlanProps & { readonly planId: string }) {
-  const say = useSay();
-  if (plan.assumed.length === 0) return null;
-  return (
-    <section aria-labelledby="assumed">
-      <h2 id="assumed" tabIndex={-1}>
-        {say(planScreen.assumed)}
-      </h2>
-      <p>{say(planScreen.assumedIntro)}</p>
-      <ul class="rows assumptions">
-        {plan.assumed.map(({ key, value, why }) => {
-          const [id = '', band] = key.split('.');
-          const { short } = questionWords(id);
-          const given = band === undefined ? value : { [band]: value };
-          const text = value === 'not-told' ? null : answerText(id as AnswerKey, { [id]: given }, say.format);
-          return (
-            <li key={key}>
-              <div>
-                <b>{text === null ? short : `${short}: ${text}`}</b>
-                <span>{why}</span>
-              </div>
-              <a class="btn" href={to.ask(planId, id)} aria-label={say(planScreen.changeAnswer, { what: short })}>
-                {say(planScreen.change)}
-              </a>
-            </li>
-          );
-        })}
-      </ul>
-    </section>
-  );
-}
-
 export function DisputesView({ plan }: PlanProps) {
   const say = useSay();
   if (plan.disputes.length === 0) return null;
@@ -211,12 +183,17 @@ export function DisputesView({ plan }: PlanProps) {
       <h2 id="disputes" tabIndex={-1}>
         {say(planScreen.disputes)}
       </h2>
-      {plan.disputes.map((dispute) => (
-        <details key={dispute.id}>
-          <summary>{dispute.question}</summary>
-          <DisputeBody dispute={dispute} />
-        </details>
-      ))}
+      <details>
+        <summary>{say(planScreen.disputesAll, { count: plan.disputes.length })}</summary>
+        <div class="group">
+          {plan.disputes.map((dispute) => (
+            <details key={dispute.id}>
+              <summary>{dispute.question}</summary>
+              <DisputeBody dispute={dispute} />
+            </details>
+          ))}
+        </div>
+      </details>
     </section>
   );
 }

@@ -32,25 +32,41 @@ export function Stops({ warnings, answers, planId }: WarningsProps) {
   );
 }
 
+/** Warnings stand open; notes wait under one heading. */
 export function WarningsView({ warnings, answers, planId }: WarningsProps) {
   const say = useSay();
-  const rest = warnings.filter(({ severity }) => severity !== 'stop');
-  if (rest.length === 0) return null;
+  const open = warnings.filter(({ severity }) => severity === 'warn');
+  const notes = warnings.filter(({ severity }) => severity === 'note');
+  if (open.length + notes.length === 0) return null;
   return (
     <section aria-labelledby="warnings">
       <h2 id="warnings" tabIndex={-1}>
         {say(planScreen.warnings)}
       </h2>
-      {rest.map((warning, index) => (
-        <article class="note" key={`${warning.id} ${index}`}>
-          <h3>{warning.text}</h3>
-          <p>{warning.why}</p>
-          <WaysOut warning={warning} answers={answers} planId={planId} />
-        </article>
-      ))}
+      <Notes warnings={open} answers={answers} planId={planId} />
+      {notes.length > 0 && (
+        <details>
+          <summary>{say(planScreen.notesAll, { count: notes.length })}</summary>
+          <div class="stack">
+            <Notes warnings={notes} answers={answers} planId={planId} />
+          </div>
+        </details>
+      )}
     </section>
   );
 }
+
+const Notes = ({ warnings, answers, planId }: WarningsProps) => (
+  <>
+    {warnings.map((warning, index) => (
+      <article class="note" key={`${warning.id} ${index}`}>
+        <h3>{warning.text}</h3>
+        <p>{warning.why}</p>
+        <WaysOut warning={warning} answers={answers} planId={planId} />
+      </article>
+    ))}
+  </>
+);
 
 function WaysOut({ warning, answers, planId }: { readonly warning: Warning } & Omit<WarningsProps, 'warnings'>) {
   const say = useSay();
