@@ -14,11 +14,13 @@ test.each([
   await openAt(page, `#/plan/${id}/shop`);
   const rows = page.locator('.item');
   await rows.first().waitFor();
-  const before = await rows.evaluateAll((list) => list.map((row) => row.getBoundingClientRect().top));
+  const before = await rows.evaluateAll((list) => list.map((row) => row.getBoundingClientRect().top + window.scrollY));
   const total = await page.locator('.sum p').textContent();
   await rows.nth(1).click();
   await page.getByText(/^1 have/).waitFor();
-  expect(await rows.evaluateAll((list) => list.map((row) => row.getBoundingClientRect().top))).toEqual(before);
+  expect(await rows.evaluateAll((list) => list.map((row) => row.getBoundingClientRect().top + window.scrollY))).toEqual(
+    before,
+  );
   expect(await overflow(page)).toBe(0);
   expect(await accessibilityFaults(page)).toEqual([]);
   await page.reload();
