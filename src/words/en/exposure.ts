@@ -36,3 +36,9 @@ export const exposureWords = {
   'small-loop': (d, f) =>
     `A loop of ${f.length(Number(d.roundM))} round is less than half a wave. The far-field formula gives distances that are too short for it, so no distance is given: have it assessed with your national method.`,
 } as const satisfies Readonly<Record<string, Message>>;
+
+/** For people who stand on the ground, which is often much less than from the wire itself. */
+export const onTheGround: Message = (d, f) =>
+  Number(d.groundPublicM) === 0
+    ? 'Standing on the ground, more than an arm’s reach from every part, everybody is within the limits.'
+    : `Standing on the ground, seen from above: people who know ${f.length(Number(d.groundKnowingM))}, everybody else ${f.length(Number(d.groundPublicM))}.`;

@@ -32,3 +32,11 @@ export const mechanicsWords = {
   'code-metal': (d, f) =>
     `The US code asks hard-drawn or copper-clad wire, ${d.askedAwg} AWG or thicker, for a span of ${f.length(Number(d.spanM))}; yours is soft copper of ${d.awg} AWG, which stretches.`,
 } as const satisfies Readonly<Record<string, Message>>;
+
+export const mechanicsScreen = {
+  head: 'Weight, wind and rope',
+  open: 'Sag, pull and rope',
+  rest: 'Pull at rest',
+  wind: 'Pull in wind',
+  ice: 'Pull with ice and wind',
+} as const satisfies Readonly<Record<string, Message>>;

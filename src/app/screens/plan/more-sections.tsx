@@ -2,6 +2,7 @@
 import type { Answers } from '../../../design/answers';
 import type { Plan } from '../../../plan/plan-schema';
 import { cautionNames } from '../../../words/en/cautions';
+import { onTheGround } from '../../../words/en/exposure';
 import { bandName, ruleSetName } from '../../../words/en/names';
 import { planScreen } from '../../../words/en/plan-screen';
 import { verdictNames } from '../../../words/en/verdicts';
@@ -110,11 +111,14 @@ export function ExposureView({ plan }: PlanProps) {
       <details>
         <summary>{say(planScreen.decided)}</summary>
         <div class="reasons">
-          {plan.exposure.map(({ band, decidedBy, publicMWorking }) => (
+          {plan.exposure.map(({ band, decidedBy, publicMWorking, method, groundKnowingM, groundPublicM }) => (
             <div key={band}>
               <p>
                 <b>{bandName(band)}.</b> {decidedBy}
               </p>
+              {method === 'solved' && groundKnowingM !== null && groundPublicM !== null && (
+                <p>{say(onTheGround, { groundKnowingM, groundPublicM })}</p>
+              )}
               <WorkingView working={publicMWorking} what={bandName(band)} />
             </div>
           ))}

@@ -19,6 +19,7 @@ import { ChainView } from './chain-view';
 import { CutList } from './cut-list';
 import { Danger } from './danger';
 import { JumpList, type JumpTarget } from './jump-list';
+import { MechanicsView } from './mechanics-view';
 import { CautionsView, DisputesView, ExposureView, NotNeeded, Verdicts } from './more-sections';
 import { Share } from './share';
 import { SiteFigure } from './site-figure';
@@ -70,6 +71,7 @@ function PlanPage({ saved, answers, plan, name, study }: OpenPlan) {
           <Verdicts plan={plan} answers={answers} />
           <NotNeeded plan={plan} />
           <ExposureView plan={plan} />
+          <MechanicsView plan={plan} />
           <AssumedView plan={plan} planId={saved.id} />
           <DisputesView plan={plan} />
           <CautionsView plan={plan} />
