@@ -4,7 +4,9 @@ import type { Page } from 'playwright-core';
 import { decodeQR } from 'qr/decode.js';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
+import { keepPlan, links, openScreen } from '../every-screen.mjs';
 import { answerFirstFour, goTo, openApp, saved, storedRecords } from './support/answering';
+import { accessibilityFaults } from './support/axe';
 import { desktop, newProfile, openBrowser, phone, untilKeptOffline } from './support/browser';
 import { serveBuilt } from './support/serve';
 
@@ -250,3 +252,37 @@ test.each(['A4', 'Letter'] as const)(
     expect(tallest).toBeLessThan(980);
   },
 );
+
+test.each(['light', 'dark'] as const)(
+  'hand-over, scanner and sheet are clean to axe, contrast 7:1 included, %s',
+  async (colorScheme) => {
+    const { url } = await serveBuilt();
+    const { page } = await openBrowser({ ...phone, colorScheme });
+    const id = await keepPlan(page, url, links.sloper);
+    for (const path of [`#/plan/${id}/share`, `#/plan/${id}/sheet`, '#/scan', `#/receive/${links.meadow}`]) {
+      await openScreen(page, url, path);
+      expect(await accessibilityFaults(page, { enhancedContrast: true }), path).toEqual([]);
+    }
+  },
+);
+
+test('the hand-over is worked by keyboard alone, and holds text of twice the size', async () => {
+  const { url } = await serveBuilt();
+  const { page, context } = await openBrowser({ ...phone, hasTouch: false });
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  const id = await keepPlan(page, url, links.sloper);
+  await openScreen(page, url, `#/plan/${id}/share`);
+  await page.evaluate(() => {
+    document.documentElement.style.fontSize = '200%';
+  });
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
+  const reached: string[] = [];
+  const focused = () => page.evaluate(() => document.activeElement?.textContent?.trim() ?? '');
+  for (let presses = 0; presses < 20 && !reached.includes('Copy the link'); presses++) {
+    await page.keyboard.press('Tab');
+    reached.push(await focused());
+  }
+  await page.keyboard.press('Enter');
+  await page.getByText('Copied.').first().waitFor();
+  expect(await focused()).toBe('Copy the link');
+});
