@@ -13,7 +13,7 @@ const DROOP_EXPONENT = 1.4;
 
 /** Height at which the wire's current flows, on average, m. */
 export function heightOf(facts: Facts, wholeM: number): number {
-  const { radiator, fedAt, heightM, endHeightM, supportHeightM, loopPlane } = facts.settled;
+  const { radiator, fedAt, heightM, endHeightM, supportHeightM } = facts.settled;
   switch (radiator) {
     case 'vertical':
       return heightM;
@@ -30,10 +30,18 @@ export function heightOf(facts: Facts, wholeM: number): number {
       return fedAt === 'end' ? (lowM + highM) / 2 : heightM;
     }
     case 'loop':
-      return loopPlane === 'flat' ? heightM : Math.max(heightM, supportHeightM);
+      return loopHeightM(facts, wholeM);
     default:
       return fedAt === 'end' ? (heightM + endHeightM) / 2 : heightM - (heightM - endHeightM) / 3;
   }
+}
+
+/** Middle of an upright loop, fed at its foot unless a higher support is told. */
+function loopHeightM({ settled }: Facts, roundM: number): number {
+  const { heightM, supportHeightM, loopPlane, loopShape } = settled;
+  if (loopPlane === 'flat') return heightM;
+  const riseM = loopShape === 'square' ? roundM / 4 : (roundM / 3) * Math.sqrt(0.75);
+  return supportHeightM > heightM ? Math.max(supportHeightM - riseM / 2, heightM) : heightM + riseM / 2;
 }
 
 /** Factor on the resistance of a wire whose legs fall from the middle. */

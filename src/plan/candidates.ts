@@ -25,7 +25,7 @@ const kinds: readonly Kind[] = [
   { radiator: 'straight-wire', fedAt: 'end' },
   { radiator: 'straight-wire', fedAt: 'end', also: { lengthChoice: 'non-resonant' } },
   { radiator: 'straight-wire', fedAt: 'off-centre' },
-  { radiator: 'straight-wire', fedAt: 'centre', also: { feedLine: 'window-line' } },
+  { radiator: 'straight-wire', fedAt: 'centre', also: { feedLine: 'window-line', lengthChoice: 'non-resonant' } },
   { radiator: 'parallel-wires', fedAt: 'centre' },
   { radiator: 'folded-wire', fedAt: 'centre' },
   { radiator: 'vertical', fedAt: 'base' },
@@ -60,8 +60,10 @@ function judge(answers: Answers, planOf: (answers: Answers) => Plan, format: For
     .flatMap((warning) => warning.bands);
   const served = answers.bands.filter((band) => !missing.includes(band));
   const tuned = plan.bands.filter((band) => served.includes(band.band) && band.tunerNeeded === true);
-  const losses = plan.bands.map((band) => (band.lineLossDb ?? 0) + (band.deviceLossDb ?? 0));
-  const known = plan.bands.some((band) => band.lineLossDb !== null);
+  const losses = plan.bands
+    .filter(({ band }) => served.includes(band))
+    .map((band) => (band.lineLossDb ?? 0) + (band.deviceLossDb ?? 0));
+  const known = losses.length > 0 && plan.bands.some((band) => band.lineLossDb !== null);
   const supportM = supportOf(plan, answers);
   const score = {
     bandsServed: served.length,
