@@ -14,7 +14,7 @@ import { useStores } from './stores/stores';
 const fetched = signal<ReadonlyMap<ScreenKey, Screen | 'failed'>>(new Map());
 
 async function fetchInto(name: ScreenKey): Promise<void> {
-  const found = await fetchScreen(name)?.catch(() => 'failed' as const);
+  const found = await fetchScreen(name).catch(() => 'failed' as const);
   if (found !== undefined) fetched.value = new Map(fetched.value).set(name, found);
 }
 

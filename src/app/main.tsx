@@ -3,12 +3,16 @@ import { render } from 'preact';
 import { shell } from '../words/en/screens';
 import { App } from './app';
 import { takeOpenedFiles } from './handed-in';
+import { fetchParts } from './later';
 import { startPwa } from './pwa';
 import { startRouter } from './router';
 import { blockedByOtherTab, createStores, StoresContext } from './stores/stores';
 import './styles/font.css';
 import './styles/tokens.css';
-import './styles/components.css';
+import './styles/base.css';
+import './styles/frame.css';
+import './styles/parts.css';
+import './styles/drawing.css';
 
 async function start(root: HTMLElement): Promise<void> {
   effect(() => {
@@ -28,7 +32,8 @@ async function start(root: HTMLElement): Promise<void> {
     </StoresContext.Provider>,
     root,
   );
-  void stores.planner.fetch();
+  await stores.planner.fetch();
+  await fetchParts();
 }
 
 const Blocked = () => (

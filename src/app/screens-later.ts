@@ -32,4 +32,11 @@ const later: Partial<Record<ScreenKey, () => Promise<Screen>>> = {
 
 /** No link leads to a screen that is not there. */
 export const hasScreen = (name: ScreenName): boolean => atOnce.includes(name) || name in later;
-export const fetchScreen = (name: ScreenKey): Promise<Screen> | undefined => later[name]?.();
+
+export async function fetchScreen(name: ScreenKey): Promise<Screen | undefined> {
+  const fetch = later[name];
+  if (fetch === undefined) return undefined;
+  // The shared styles are asked for first: a screen's own ones come after them and count for more.
+  const [, screen] = await Promise.all([import('./later-styles'), fetch()]);
+  return screen;
+}

@@ -1,6 +1,6 @@
 /** Large keys under a field for gloves and thumbs. Shown on touch screens; the phone's own keyboard is one tap away. */
 import { useState } from 'preact/hooks';
-import { ask } from '../../words/en/screens';
+import { answering } from '../../words/en/answering';
 import { useSay } from '../say';
 import { Icon } from './icon';
 
@@ -33,7 +33,7 @@ export function NumberPad({ units, text, settled, onText, on }: PadProps) {
     );
   };
   return (
-    <section class={on ? 'keys on' : 'keys'} aria-label={say(ask.keys)}>
+    <section class={on ? 'keys on' : 'keys'} aria-label={say(answering.keys)}>
       {rows.map((digits, row) => [
         ...digits.map((digit) => (
           <button key={digit} type="button" class="btn key" onClick={() => onText(base + digit)}>
@@ -42,7 +42,7 @@ export function NumberPad({ units, text, settled, onText, on }: PadProps) {
         )),
         unit(row),
       ])}
-      <button type="button" class="btn key" aria-label={say(ask.point)} onClick={() => onText(`${base}.`)}>
+      <button type="button" class="btn key" aria-label={say(answering.point)} onClick={() => onText(`${base}.`)}>
         . ,
       </button>
       <button type="button" class="btn key" onClick={() => onText(`${base}0`)}>
@@ -51,7 +51,7 @@ export function NumberPad({ units, text, settled, onText, on }: PadProps) {
       <button
         type="button"
         class="btn key"
-        aria-label={say(ask.erase)}
+        aria-label={say(answering.erase)}
         onClick={() => onText(text.slice(0, -1).trimEnd())}
       >
         <Icon name="erase" />

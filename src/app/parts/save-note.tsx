@@ -1,6 +1,6 @@
 /** Top right of a screen where something is written: saved and when, or not and why. */
-import { shell, storageFailures } from '../../words/en/screens';
-import { to } from '../routes';
+import { shell } from '../../words/en/screens';
+import { later } from '../later';
 import { clock, useSay } from '../say';
 import { useStores } from '../stores/stores';
 import { Icon } from './icon';
@@ -22,25 +22,4 @@ export function SaveNote() {
   );
 }
 
-/** The whole reason, as the first thing on the screen. */
-export function SaveTrouble() {
-  const say = useSay();
-  const { light, library } = useStores();
-  const state = light.state.value;
-  if (state.kind !== 'failed') return null;
-  return (
-    <section class="stop" role="alert">
-      <p>
-        <b>{say(shell.notSaved)}.</b> {storageFailures[state.error.failure]}
-      </p>
-      <div class="ways">
-        <button type="button" class="btn tall" onClick={() => void library.flush()}>
-          {say(shell.tryAgain)}
-        </button>
-        <a class="btn tall" href={to.settings}>
-          {say(shell.exportInstead)}
-        </a>
-      </div>
-    </section>
-  );
-}
+export const SaveTrouble = later(async () => (await import('./save-trouble')).SaveTrouble);

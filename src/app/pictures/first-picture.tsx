@@ -1,9 +1,11 @@
 /** The small drawing of each choice of the first four questions. */
 import type { JSX } from 'preact';
 import type { DraftAnswers } from '../../design/answers';
+import { later } from '../later';
 import { FeedPointSketch, RadiatorSketch } from './radiators';
-import { ShackEndSketch } from './shack-ends';
 import { Sketch } from './sketch';
+
+const ShackEndSketch = later(async () => (await import('./shack-ends')).ShackEndSketch);
 
 export interface PictureProps {
   readonly question: string;

@@ -36,17 +36,6 @@ export const shell = {
   allPlans: 'All plans',
 } as const satisfies Readonly<Record<string, Message>>;
 
-export const storageFailures = {
-  full: 'The phone has no room left. Remove something else from the phone, then try again. Until then your answers stay on this screen only.',
-  'not-allowed':
-    'This browser does not let pages keep anything: perhaps a private window, or site data is switched off. Your answers last until this page is closed. Keep them as a file, or open Halyard in an ordinary window.',
-  'taken-over':
-    'A newer version of Halyard is open in another tab and keeps the plans now. Load this page anew to go on with it.',
-  'record-newer': 'A newer version of Halyard has written this. It is left as it is. Update Halyard to change it.',
-  'record-broken': 'What is kept here cannot be read. It is left as it is; take it out as a file on the Plans screen.',
-  other: 'The browser could not write it down. Try again; if it stays so, keep your plans as a file.',
-} as const;
-
 export const plans = {
   title: 'Plans',
   works: 'Works with no signal',
@@ -107,54 +96,10 @@ export const ask = {
   back: 'Back',
   next: 'Next',
   done: 'Done',
-  seePlan: 'See the plan',
   notSure: 'Not sure',
-  notSureHead: 'How to find out',
-  notSureTaken: ({ taken }) => `Until you know, Halyard takes: ${taken}.`,
-  takeIt: 'Take that for now',
-  keepAnswer: 'Keep my answer',
-  provisional: 'Provisional',
-  soFar: ({ length }) => `So far: about ${length} of wire`,
-  soFarNone: 'So far',
-  settled: 'The plan so far',
-  mayMove: ({ least, most }) => `With the answers still open it may end between ${least} and ${most}.`,
-  mayStay: 'The answers still open will hardly move it.',
-  powerLines: 'Power lines',
-  powerLinesLine: ({ length }) =>
-    `none within ${length} of any part of wire, mast or rope, or choose another place. Touching one can kill.`,
-  powerLinesUnknown:
-    'keep wire, mast and rope so far from them that nothing can touch them, even if it falls or swings. Touching one can kill.',
   works: 'Working it out',
-  unusedHead: 'Not used for this antenna',
-  unused: 'This does not matter for the antenna you described. Your answer is kept and counts again when it does.',
-  unusedList: 'Kept, but not used now',
   chooseOne: 'Choose one, or tap Not sure.',
   chooseBand: 'Choose at least one band, or tap Not sure.',
   missingChoice: 'Choose first',
-  newerReadOnly:
-    'A newer version of Halyard has written this plan. It can be read there, and it is kept as it is here.',
-  changed: ({ what }) => `Changed: ${what}`,
-  was: 'was',
   notSaid: 'not told',
-  keepChange: 'Keep it',
-  keys: 'Number keys',
-  erase: 'Erase',
-  point: 'Point or comma',
-  keyboard: 'Letters',
-  keypad: 'Numbers',
-  unitOf: 'A number alone means',
-  metres: 'metres',
-  feet: 'feet',
-  reads: ({ text }) => `Reads as ${text}`,
-  typeHere: ({ unit }) => `In ${unit}, or write the unit after it`,
-  resistance: 'R, ohms',
-  reactance: 'X, ohms',
-  bandLabel: 'Band',
-  bandFits: ({ low, high }) => `${low} to ${high} MHz`,
-  nameLabel: 'Name',
-  countryLabel: 'Country',
-  countryNone: 'Not told',
-  noParts: 'You have put no parts on your list yet.',
-  toParts: 'Parts on hand',
-  allParts: 'All of them',
 } as const satisfies Readonly<Record<string, Message>>;

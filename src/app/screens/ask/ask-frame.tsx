@@ -18,11 +18,11 @@ import { useStores } from '../../stores/stores';
 import { AskActions } from './ask-actions';
 import { addressAfter, addressBefore, firstQuestions } from './asked';
 import type { BodyProps } from './body';
-import { NotSurePanel } from './not-sure-panel';
 import { Where } from './where';
 import './ask.css';
 
 const SoFar = later(async () => (await import('./so-far')).SoFar);
+const NotSurePanel = later(async () => (await import('./not-sure-panel')).NotSurePanel);
 const ChangedStrip = later(async () => (await import('./changed-strip')).ChangedStrip);
 
 interface FrameProps {

@@ -4,6 +4,7 @@ import type { AnswerKey } from '../../../design/answers';
 import { answersBefore } from '../../../design/plan-edit';
 import type { SavedPlan } from '../../../design/saved-plan';
 import { type ChangedValue, type PlanChange, planChanges } from '../../../plan/plan-changes';
+import { answering } from '../../../words/en/answering';
 import { changes as words } from '../../../words/en/changes';
 import { questionWords } from '../../../words/en/questions';
 import { ask, shell } from '../../../words/en/screens';
@@ -12,6 +13,7 @@ import { Icon, Pin } from '../../parts/icon';
 import { useSay } from '../../say';
 import { effectiveDraft } from '../../stores/effective-answers';
 import { useStores } from '../../stores/stores';
+import './so-far.css';
 
 /** More lines than this are told on the plan itself. */
 const shownChanges = 4;
@@ -33,8 +35,8 @@ export function ChangedStrip({ plan }: { plan: SavedPlan }) {
     <section class="changed" aria-live="polite">
       <p>
         <Pin />
-        <b>{say(ask.changed, { what: questionWords(key).short })}</b>{' '}
-        {answerText(key, plan.answers, say.format) ?? say(ask.notSaid)}, {say(ask.was)}{' '}
+        <b>{say(answering.changed, { what: questionWords(key).short })}</b>{' '}
+        {answerText(key, plan.answers, say.format) ?? say(ask.notSaid)}, {say(answering.was)}{' '}
         <s>{answerText(key, before, say.format) ?? say(ask.notSaid)}</s>
       </p>
       <ul class="what">
@@ -56,21 +58,21 @@ export function ChangedStrip({ plan }: { plan: SavedPlan }) {
           {say(shell.undo)}
         </button>
         <button type="button" class="btn" onClick={() => library.edit(plan.id, { kind: 'accept-edit' })}>
-          {say(ask.keepChange)}
+          {say(answering.keepChange)}
         </button>
       </div>
     </section>
   );
 }
 
-function ChangeLine({ change: { name, before, after } }: { change: PlanChange }) {
+export function ChangeLine({ change: { name, before, after } }: { change: PlanChange }) {
   const say = useSay();
   const text = (value: ChangedValue): string =>
     value.kind === 'length' ? say.format.length(value.metres) : value.text;
   return (
     <li>
       {name}: <b>{after === null ? say(words.gone) : text(after)}</b>
-      {before === null ? ` (${say(words.fresh)})` : `, ${say(ask.was)} `}
+      {before === null ? ` (${say(words.fresh)})` : `, ${say(answering.was)} `}
       {before !== null && <s>{text(before)}</s>}
     </li>
   );

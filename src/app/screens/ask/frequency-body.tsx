@@ -1,8 +1,8 @@
 /** The frequency to cut for, band by band. A dial reading in kilohertz is asked about, not corrected. */
 import { useState } from 'preact/hooks';
 import { bandEdgesMHz } from '../../../catalog/bands';
+import { answering } from '../../../words/en/answering';
 import { bandName } from '../../../words/en/names';
-import { ask } from '../../../words/en/screens';
 import { readFrequencyField } from '../../fields/number-fields';
 import { fieldText } from '../../fields/quantity-text';
 import { useSay } from '../../say';
@@ -22,7 +22,7 @@ export function FrequencyBody({ answers, draft, typed, onTyped, onAccept, onNext
   return (
     <>
       <fieldset>
-        <legend>{say(ask.bandLabel)}</legend>
+        <legend>{say(answering.bandLabel)}</legend>
         <div class="segs wrap">
           {bands.map((each) => (
             <label key={each} class="seg">
@@ -38,7 +38,7 @@ export function FrequencyBody({ answers, draft, typed, onTyped, onAccept, onNext
         label={bandName(band)}
         text={typed(`focusMHz.${band}`)}
         settledText={value === undefined ? undefined : fieldText({ kind: 'frequency', value }, 'metric', say.format)}
-        hint={say(ask.bandFits, { low: edges.lowMHz, high: edges.highMHz })}
+        hint={say(answering.bandFits, { low: edges.lowMHz, high: edges.highMHz })}
         padUnits={['MHz', 'kHz']}
         read={(text) => readFrequencyField(text, { bandName: bandName(band), edges })}
         onText={(text) => onTyped(`focusMHz.${band}`, text)}

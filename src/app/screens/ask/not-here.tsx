@@ -1,5 +1,6 @@
 /** A plan that is not on this phone, or one that this version cannot change. */
-import { ask, plans, shell } from '../../../words/en/screens';
+import { answering } from '../../../words/en/answering';
+import { plans, shell } from '../../../words/en/screens';
 import { Top } from '../../parts/top';
 import { to } from '../../routes';
 import { useSay } from '../../say';
@@ -35,7 +36,7 @@ export function ReadOnly({ newer }: { newer: boolean }) {
       <main id="main">
         <section class="stop">
           <h1 tabIndex={-1}>{say(plans.unreadableHead)}</h1>
-          <p>{say(newer ? ask.newerReadOnly : plans.brokenHere)}</p>
+          <p>{say(newer ? answering.newerReadOnly : plans.brokenHere)}</p>
           <div class="ways">
             <a class="btn tall" href={to.plans}>
               {say(shell.allPlans)}

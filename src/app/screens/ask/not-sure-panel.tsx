@@ -1,6 +1,7 @@
 /** "Not sure" is an answer: how to find out, what is taken meanwhile. */
+
+import { answering } from '../../../words/en/answering';
 import type { QuestionWords } from '../../../words/en/first-questions';
-import { ask } from '../../../words/en/screens';
 import { useSay } from '../../say';
 
 interface NotSureProps {
@@ -15,16 +16,16 @@ export function NotSurePanel({ words, taken, onTake, keepHref }: NotSureProps) {
   return (
     <section class="stop" aria-labelledby="not-sure">
       <h2 id="not-sure" tabIndex={-1} data-focus>
-        {say(ask.notSureHead)}
+        {say(answering.notSureHead)}
       </h2>
       <p>{words.findOut}</p>
-      <p>{say(ask.notSureTaken, { taken })}</p>
+      <p>{say(answering.notSureTaken, { taken })}</p>
       <div class="ways">
         <button type="button" class="btn tall" onClick={onTake}>
-          {say(ask.takeIt)}
+          {say(answering.takeIt)}
         </button>
         <a class="btn tall" href={keepHref}>
-          {say(ask.keepAnswer)}
+          {say(answering.keepAnswer)}
         </a>
       </div>
     </section>

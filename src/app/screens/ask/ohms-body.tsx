@@ -1,5 +1,6 @@
 /** Resistance and reactance as an analyser shows them. */
 import { useState } from 'preact/hooks';
+import { answering } from '../../../words/en/answering';
 import { fieldProblems, waysOut } from '../../../words/en/fields';
 import { ask } from '../../../words/en/screens';
 import { readOhms } from '../../fields/number-fields';
@@ -38,7 +39,7 @@ export function OhmsBody({ answers, typed, onTyped, onAccept, onNotSure, onNext,
     >
       {parts.map((part) => (
         <div key={part} class="typed">
-          <label for={`ohms-${part}`}>{say(part === 'r' ? ask.resistance : ask.reactance)}</label>
+          <label for={`ohms-${part}`}>{say(part === 'r' ? answering.resistance : answering.reactance)}</label>
           <input
             id={`ohms-${part}`}
             class="number"

@@ -1,6 +1,6 @@
 /** Which of the owned parts this plan may use. All of them until one is left out. */
 import type { PartOnHand } from '../../../design/answers';
-import { ask } from '../../../words/en/screens';
+import { answering } from '../../../words/en/answering';
 import { partText } from '../../answer-text';
 import { Icon } from '../../parts/icon';
 import { to } from '../../routes';
@@ -24,7 +24,7 @@ export function PartsBody({ answers, onAnswer, accept }: BodyProps) {
   };
   return (
     <fieldset aria-labelledby="question">
-      {listed.length === 0 && <p>{say(ask.noParts)}</p>}
+      {listed.length === 0 && <p>{say(answering.noParts)}</p>}
       <ul class="choices long">
         {listed.map((part) => (
           <li key={JSON.stringify(part)}>
@@ -40,7 +40,7 @@ export function PartsBody({ answers, onAnswer, accept }: BodyProps) {
       </ul>
       <p>
         <a class="btn tall" href={to.onHand}>
-          {say(ask.toParts)}
+          {say(answering.toParts)}
         </a>
       </p>
     </fieldset>

@@ -1,8 +1,8 @@
 /** One number: a length, a height, a power, a share or a count. */
 import type { AnswerKey, DraftAnswers } from '../../../design/answers';
 import { radiatorM } from '../../../plan/plan-figures';
+import { answering } from '../../../words/en/answering';
 import { questionWords } from '../../../words/en/questions';
-import { ask } from '../../../words/en/screens';
 import { quantityKindOf } from '../../answer-text';
 import { readLengthField } from '../../fields/length-field';
 import { readCountField, readPowerField, readShareField } from '../../fields/number-fields';
@@ -56,7 +56,9 @@ export function QuantityBody(props: BodyProps) {
   };
   const take = ({ value: taken }: Quantity): void => onAccept(answerOf(question.id, taken), question.id);
   const hint =
-    kind === 'length' ? say(ask.typeHere, { unit: say(units === 'metric' ? ask.metres : ask.feet) }) : undefined;
+    kind === 'length'
+      ? say(answering.typeHere, { unit: say(units === 'metric' ? answering.metres : answering.feet) })
+      : undefined;
   return (
     <TypedField
       label={questionWords(question.id).short}

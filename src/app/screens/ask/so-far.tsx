@@ -7,11 +7,13 @@ import { feedPositionsOf } from '../../../advice/system';
 import type { DraftAnswers } from '../../../design/answers';
 import { powerLineDistanceM, radiatorM } from '../../../plan/plan-figures';
 import type { Plan } from '../../../plan/plan-schema';
+import { answering } from '../../../words/en/answering';
 import { ask, plans as plansWords, shell } from '../../../words/en/screens';
 import { useSay } from '../../say';
 import { provisionalAnswers } from '../../stores/effective-answers';
 import type { Planner } from '../../stores/planner';
 import { useStores } from '../../stores/stores';
+import './so-far.css';
 
 /** Length of the wire for each answer that is still open, shortest first. */
 function openLengths(planner: Planner, draft: DraftAnswers): number[] {
@@ -35,10 +37,10 @@ export function PowerLines({ plan }: { plan: Plan }) {
   return (
     <section class="danger">
       <p class="one">
-        <b>{say(ask.powerLines)}:</b>{' '}
+        <b>{say(answering.powerLines)}:</b>{' '}
         {distanceM === null
-          ? say(ask.powerLinesUnknown)
-          : say(ask.powerLinesLine, { length: say.format.length(distanceM) })}
+          ? say(answering.powerLinesUnknown)
+          : say(answering.powerLinesLine, { length: say.format.length(distanceM) })}
       </p>
     </section>
   );
@@ -60,15 +62,15 @@ export function SoFar({ draft, whole }: { draft: DraftAnswers; whole: boolean })
       <section class={whole ? 'sofar settled' : 'sofar'} aria-labelledby="so-far">
         {!whole && (
           <p>
-            <b class="chip soft">{say(ask.provisional)}</b>
+            <b class="chip soft">{say(answering.provisional)}</b>
           </p>
         )}
         <h2 id="so-far">
           {whole
-            ? say(ask.settled)
+            ? say(answering.settled)
             : metres === null
-              ? say(ask.soFarNone)
-              : say(ask.soFar, { length: say.format.length(metres) })}
+              ? say(answering.soFarNone)
+              : say(answering.soFar, { length: say.format.length(metres) })}
         </h2>
         {stop === undefined ? <p>{plan.summary}</p> : <StopNote stop={stop} />}
         {!whole && stop === undefined && <Spread lengths={openLengths(planner, draft)} />}
@@ -85,7 +87,9 @@ function Spread({ lengths }: { lengths: readonly number[] }) {
   const stays = most - least < 0.02 * most;
   return (
     <p class="small">
-      {stays ? say(ask.mayStay) : say(ask.mayMove, { least: say.format.length(least), most: say.format.length(most) })}
+      {stays
+        ? say(answering.mayStay)
+        : say(answering.mayMove, { least: say.format.length(least), most: say.format.length(most) })}
     </p>
   );
 }

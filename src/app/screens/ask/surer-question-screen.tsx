@@ -17,6 +17,7 @@ import { PartsBody } from './parts-body';
 import { QuantityBody } from './quantity-body';
 import { CountryBody, NameBody } from './text-body';
 import { Unused } from './unused';
+import './surer.css';
 
 export function SurerQuestionScreen({ route }: { route: Extract<Route, { screen: 'ask' }> }) {
   const say = useSay();

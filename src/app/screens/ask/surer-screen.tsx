@@ -2,6 +2,7 @@
 import { completeAnswers, isAnswered, nextQuestion, routeOf, unusedAnswers } from '../../../advice/route';
 import type { AnswerKey } from '../../../design/answers';
 import type { SavedPlan } from '../../../design/saved-plan';
+import { answering } from '../../../words/en/answering';
 import { assumed } from '../../../words/en/assumed';
 import { surer } from '../../../words/en/places';
 import { questionWords } from '../../../words/en/questions';
@@ -19,6 +20,7 @@ import { ChangedStrip } from './changed-strip';
 import { NotHere, ReadOnly } from './not-here';
 import { SoFar } from './so-far';
 import './ask.css';
+import './surer.css';
 
 export function SurerScreen({ route }: { route: Extract<Route, { screen: 'surer' }> }) {
   const entry = useStores().library.entries.value.get(route.planId);
@@ -85,7 +87,7 @@ function Surer({ plan }: { plan: SavedPlan }) {
           </section>
           {unused.length > 0 && (
             <section>
-              <h2>{say(ask.unusedList)}</h2>
+              <h2>{say(answering.unusedList)}</h2>
               <ul class="rows assumed">
                 {unused.map((id) => (
                   <Row

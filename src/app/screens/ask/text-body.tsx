@@ -1,7 +1,7 @@
 /** A name, or a country from the list. */
 import { useState } from 'preact/hooks';
+import { answering } from '../../../words/en/answering';
 import { fieldProblems, waysOut } from '../../../words/en/fields';
-import { ask } from '../../../words/en/screens';
 import { CountrySelect } from '../../parts/country-select';
 import { StopPanel } from '../../parts/stop-panel';
 import { useSay } from '../../say';
@@ -12,11 +12,11 @@ export function CountryBody({ answers, onAnswer, accept }: BodyProps) {
   accept.current = () => true;
   return (
     <div class="typed">
-      <label for="country">{say(ask.countryLabel)}</label>
+      <label for="country">{say(answering.countryLabel)}</label>
       <CountrySelect
         id="country"
         country={answers.country}
-        none={say(ask.countryNone)}
+        none={say(answering.countryNone)}
         onCountry={(country) => onAnswer(country === undefined ? {} : { country })}
       />
     </div>
@@ -46,7 +46,7 @@ export function NameBody({ answers, typed, onTyped, onAccept, onNotSure, onNext,
         onNext();
       }}
     >
-      <label for="name">{say(ask.nameLabel)}</label>
+      <label for="name">{say(answering.nameLabel)}</label>
       <input
         id="name"
         type="text"

@@ -1,8 +1,8 @@
 /** One field with its number pad, what it reads as, and the stop panel beside it when it cannot be read. */
 import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
+import { answering } from '../../../words/en/answering';
 import { fieldProblems, waysOut } from '../../../words/en/fields';
-import { ask } from '../../../words/en/screens';
 import { quantityText } from '../../fields/quantity-text';
 import { isGood, type Quantity, type Reading, type TakeValue } from '../../fields/reading';
 import { NumberPad, usePad } from '../../parts/number-pad';
@@ -93,12 +93,12 @@ export function TypedField(props: TypedFieldProps) {
       )}
       <p class="small" id="reads" aria-live="polite">
         {reading !== null && isGood(reading)
-          ? say(ask.reads, { text: quantityText(reading.quantity, say.format) })
+          ? say(answering.reads, { text: quantityText(reading.quantity, say.format) })
           : hint}
       </p>
       <NumberPad units={padUnits} text={shown} settled={text === undefined} onText={onText} on={pad.on} />
       <button type="button" class="btn swap" onClick={pad.swap}>
-        {say(pad.on ? ask.keyboard : ask.keypad)}
+        {say(pad.on ? answering.keyboard : answering.keypad)}
       </button>
     </form>
   );

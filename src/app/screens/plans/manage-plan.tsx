@@ -9,6 +9,7 @@ import { useSay } from '../../say';
 import { effectiveDraft } from '../../stores/effective-answers';
 import { useStores } from '../../stores/stores';
 import { planName } from './plan-line';
+import '../../styles/fields.css';
 
 interface ManageProps {
   readonly plan: SavedPlan;

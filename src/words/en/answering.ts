@@ -1,0 +1,46 @@
+/** Words around the questions beyond their titles and choices: typed fields, not sure, the answer so far, what a change did. */
+import type { Message } from '../message';
+
+export const answering = {
+  notSureHead: 'How to find out',
+  notSureTaken: ({ taken }) => `Until you know, Halyard takes: ${taken}.`,
+  takeIt: 'Take that for now',
+  keepAnswer: 'Keep my answer',
+  provisional: 'Provisional',
+  soFar: ({ length }) => `So far: about ${length} of wire`,
+  soFarNone: 'So far',
+  settled: 'The plan so far',
+  mayMove: ({ least, most }) => `With the answers still open it may end between ${least} and ${most}.`,
+  mayStay: 'The answers still open will hardly move it.',
+  powerLines: 'Power lines',
+  powerLinesLine: ({ length }) =>
+    `none within ${length} of any part of wire, mast or rope, or choose another place. Touching one can kill.`,
+  powerLinesUnknown:
+    'keep wire, mast and rope so far from them that nothing can touch them, even if it falls or swings. Touching one can kill.',
+  unusedHead: 'Not used for this antenna',
+  unused: 'This does not matter for the antenna you described. Your answer is kept and counts again when it does.',
+  unusedList: 'Kept, but not used now',
+  newerReadOnly:
+    'A newer version of Halyard has written this plan. It can be read there, and it is kept as it is here.',
+  changed: ({ what }) => `Changed: ${what}`,
+  was: 'was',
+  keepChange: 'Keep it',
+  keys: 'Number keys',
+  erase: 'Erase',
+  point: 'Point or comma',
+  keyboard: 'Letters',
+  keypad: 'Numbers',
+  metres: 'metres',
+  feet: 'feet',
+  reads: ({ text }) => `Reads as ${text}`,
+  typeHere: ({ unit }) => `In ${unit}, or write the unit after it`,
+  resistance: 'R, ohms',
+  reactance: 'X, ohms',
+  bandLabel: 'Band',
+  bandFits: ({ low, high }) => `${low} to ${high} MHz`,
+  nameLabel: 'Name',
+  countryLabel: 'Country',
+  countryNone: 'Not told',
+  noParts: 'You have put no parts on your list yet.',
+  toParts: 'Parts on hand',
+} as const satisfies Readonly<Record<string, Message>>;
