@@ -3,7 +3,7 @@
  *
  * The published far-field screen for each limit of the rule set, the largest distance deciding; no credit for mismatch or line loss; average
  * power = peak × mode factor × transmitted share, and the crest alone where a limit knows no averaging. Inside λ/2π the screen is not final: there
- * the distance is at least 3 m · √(P / 100 W) (10 m at 1 kW), common practice near wire ends, for both groups of people, until the near field is
+ * the distance is at least 3 m at 100 W and 10 m at 1 kW, a power law through both, common practice near wire ends, for both groups of people, until the near field is
  * computed; then the computed field decides (exposure-solved). Loops under half a wave round are refused. What is not told is taken at its worst.
  * Rounded up to 0.5 m.
  */
@@ -30,6 +30,8 @@ import { FIELD_MARGIN } from './near-field';
 const MOST_W = 3000;
 const NEAR_WIRE_M = 3;
 const NEAR_WIRE_W = 100;
+/** Exponent that leads from 3 m at 100 W through 10 m at 1 kW. */
+const NEAR_WIRE_RISE = Math.log10(10 / 3);
 /** In print the formula still falls short at 0.29 wavelengths round (US bulletin, table 17, 28 MHz). */
 const SMALL_LOOP_WAVES = 0.5;
 
@@ -153,7 +155,7 @@ const powerOf = ({ facts: { settled, averageW } }: Radiation, test: ExposureTest
 const screen = (source: Radiation, test: ExposureTest): number =>
   screenDistanceM(powerOf(source, test), source.gain, test.density, source.factor);
 
-const nearWireM = (powerW: number): number => NEAR_WIRE_M * Math.sqrt(powerW / NEAR_WIRE_W);
+const nearWireM = (powerW: number): number => NEAR_WIRE_M * (powerW / NEAR_WIRE_W) ** NEAR_WIRE_RISE;
 
 function distanceFor(source: Radiation, tier: Tier): Distance {
   const { facts, at } = source;
@@ -201,7 +203,7 @@ function powerFor(source: Radiation, nearestM: number): number {
   const most = Math.max(...perWatt);
   const byScreen = most === 0 ? Number.POSITIVE_INFINITY : (nearestM / most) ** 2;
   const isFar = nearestM >= reactiveLimitM(at.wavelengthM);
-  const byNearWire = isFar ? Number.POSITIVE_INFINITY : NEAR_WIRE_W * (nearestM / NEAR_WIRE_M) ** 2;
+  const byNearWire = isFar ? Number.POSITIVE_INFINITY : NEAR_WIRE_W * (nearestM / NEAR_WIRE_M) ** (1 / NEAR_WIRE_RISE);
   return roundDown(Math.min(byScreen, byNearWire, MOST_W));
 }
 
@@ -246,11 +248,12 @@ function screenWorking(source: Radiation, test: ExposureTest): Working {
 
 function nearWireWorking({ answers, settled: { powerW } }: Facts): Working {
   return {
-    formula: rounded('least * sqrt(P / Pref)'),
+    formula: rounded('least * (P / Pref)^rise'),
     inputs: {
       least: { value: NEAR_WIRE_M, unit: 'm', from: 'catalogue' },
       P: { value: powerW, unit: 'W', from: answers.powerW === undefined ? 'assumed' : 'answer' },
       Pref: { value: NEAR_WIRE_W, unit: 'W', from: 'catalogue' },
+      rise: { value: NEAR_WIRE_RISE, unit: '', from: 'catalogue' },
       step,
     },
     result: { value: roundUpM(nearWireM(powerW)), unit: 'm' },
