@@ -80,20 +80,48 @@ export const planScreen = {
   bandSwrHigh: ({ swr }) => `SWR about ${swr}:1 at the radio end of the line.`,
   noTuner: 'No tuner needed.',
   tuner: 'A tuner is needed.',
-  loss: ({ db, watts }) => `${db} dB stay in line and devices: ${watts} of 100 W reach the wire.`,
-  lossLine: ({ db, watts }) => `${db} dB stay in the line: ${watts} of 100 W reach its end.`,
+  loss: ({ watts }) => `${watts} of 100 W reach the wire.`,
+  lossLine: ({ watts }) => `${watts} of 100 W reach the end of the line.`,
+  radiated: ({ watts, radiatedW }) => `${watts} of 100 W reach the wire, ${radiatedW} W leave as radio.`,
+  ofHundred: 'Of 100 W from the radio',
+  wattsColumn: 'Watts',
+  inLine: 'Stay in the line',
+  inDevices: 'Stay in transformer and chokes on the way through',
+  inGround: 'Warm ground, wire and shield chokes',
+  asRadio: 'Leave as radio',
+  onTheCoax: ({ ma, least, most, atHouse }) =>
+    `About ${ma} mA on the outside of the coax ${atHouse === true ? 'at the house' : 'where you operate'} for 100 W, give or take: ${least} to ${most} mA.`,
+  hardlyAny: ({ atHouse }) =>
+    `Under 1 mA on the outside of the coax ${atHouse === true ? 'at the house' : 'where you operate'} for 100 W.`,
   unknownBand: 'Not known for this band yet: measure it.',
   figures: 'Figures',
   feedPoint: ({ r, x }) => `At the feed point ${r} ohms, reactance ${x} ohms.`,
   swrAtFeedPoint: ({ swr }) => `SWR there ${swr}:1.`,
   lineLoss: ({ db }) => `Line loss ${db} dB.`,
   deviceLoss: ({ db }) => `Loss in transformer and chokes ${db} dB.`,
-  entryCurrent: ({ ma }) => `Current that reaches the house on the outside of the coax: ${ma} mA.`,
   shieldCurrent: ({ db }) => `Current on the coax outside, against the wire's own: ${db} dB.`,
-  dip: 'dip',
-  yours: 'yours',
-  bandTape: ({ band, dip, aim, low, high }) =>
-    `${band}: the dip is expected at ${dip} MHz, your frequency is ${aim} MHz. The band runs from ${low} to ${high} MHz.`,
+  tapeAim: ({ aim }) => `yours ${aim}`,
+  tapeDip_at: ({ dip }) => `dip ${dip}`,
+  tapeDip_lower: 'dip lower',
+  tapeDip_higher: 'dip higher',
+  thickGood: 'thick: under 2:1',
+  nowhereGood: 'nowhere under 2:1',
+  swrTape: ({ band, dip, aim, low, high, good, known }) =>
+    `${band}, ${low} to ${high} MHz. Your frequency is ${aim} MHz. ${
+      known !== true
+        ? 'The SWR over the band is being worked out.'
+        : `${good === '' ? 'The SWR is nowhere under 2:1' : `SWR under 2:1: ${good} MHz`}; the dip lies ${
+            dip === 'lower'
+              ? 'at the low edge or below'
+              : dip === 'higher'
+                ? 'at the high edge or above'
+                : `at ${dip} MHz`
+          }.`
+    }`,
+  underway: 'working it out',
+  studyLabel: 'How these numbers were found',
+  studiedMoved: 'Worked out for this very antenna. Compared with the formulas shown first, numbers moved.',
+  whatMoved: ({ count }) => (count === 1 ? 'What moved: 1' : `What moved: ${count}`),
   warnings: 'Mind this',
   notesAll: ({ count }) => (count === 1 ? 'Good to know: 1 note' : `Good to know: ${count} notes`),
   notNeeded: 'Not needed',

@@ -1,102 +1,121 @@
-/** Each wanted band in words: SWR at the radio, whether a tuner is needed, what reaches the wire; the figures one tap further. */
-import type { Harmonic } from '../../../advice/dimensions';
+/** Each wanted band in words: SWR at the radio, whether a tuner is needed, what leaves as radio, what runs on the coax; figures one tap further. */
 import type { Facts } from '../../../advice/facts';
-import { Tape } from '../../../drawing/tape';
+import { roughly } from '../../../advice/field-figures';
 import type { Plan } from '../../../plan/plan-schema';
 import { bandName } from '../../../words/en/names';
 import { planScreen } from '../../../words/en/plan-screen';
-import { useSay } from '../../say';
+import { type Say, useSay } from '../../say';
+import { BandTape } from './band-tape';
+import { budgetOf } from './budget';
+import { Underway } from './underway';
 
 type BandRow = Plan['bands'][number];
+type BandStudy = NonNullable<Plan['fieldStudy']>['bands'][number];
 
 interface BandsViewProps {
   readonly plan: Plan;
   readonly facts: Facts | null;
-  readonly harmonics: readonly Harmonic[];
+  /** Solved numbers are on the way. */
+  readonly isUnderway: boolean;
 }
 
-/** A dip nearer to the wanted frequency than this needs no picture. */
-const NO_PICTURE = 0.003;
 /** Above this the figure is no better than an order of size. */
 const HIGH_SWR = 10;
 
 export const swrText = (swr: number): string =>
   swr < HIGH_SWR ? swr.toFixed(1) : swr > 99 ? 'over 99' : swr.toFixed(0);
 
-export function BandsView({ plan, facts, harmonics }: BandsViewProps) {
+export function BandsView({ plan, facts, isUnderway }: BandsViewProps) {
   const say = useSay();
   if (plan.bands.length === 0) return null;
+  const atHouse = facts !== null && (facts.settled.station === 'home' || facts.settled.indoors);
   return (
     <section aria-labelledby="bands">
-      <h2 id="bands" tabIndex={-1}>
-        {say(planScreen.bands)}
-      </h2>
+      <div class="head">
+        <h2 id="bands" tabIndex={-1}>
+          {say(planScreen.bands)}
+        </h2>
+        <Underway isUnderway={isUnderway} />
+      </div>
       <ul class="rows band-rows">
-        {plan.bands.map((row) => (
-          <li key={row.band}>
-            <h3>{bandName(row.band)}</h3>
-            <p>{sentence(row, say)}</p>
-            <BandTape row={row} facts={facts} harmonics={harmonics} />
-            <Figures row={row} />
-          </li>
-        ))}
+        {plan.bands.map((row) => {
+          const study = plan.fieldStudy?.bands.find(({ band }) => band === row.band) ?? null;
+          const edgesMHz = facts?.bands.find(({ band }) => band === row.band)?.edgesMHz;
+          return (
+            <li key={row.band}>
+              <h3>{bandName(row.band)}</h3>
+              <p>
+                {swrSentence(row, say)} {lossSentence(row, study, say)}
+              </p>
+              {row.entryCurrentMa !== null && <EntryCurrent row={row} study={study} atHouse={atHouse} />}
+              {edgesMHz !== undefined && (row.swrSweep !== null || isUnderway) && (
+                <BandTape row={row} edgesMHz={edgesMHz} />
+              )}
+              <Figures row={row} study={study} />
+            </li>
+          );
+        })}
       </ul>
     </section>
   );
 }
 
-function sentence(row: BandRow, say: ReturnType<typeof useSay>): string {
-  const { swrAtRadio, tunerNeeded, lineLossDb, deviceLossDb } = row;
+function swrSentence({ swrAtRadio, tunerNeeded }: BandRow, say: Say): string {
   if (swrAtRadio === null && tunerNeeded === null) return say(planScreen.unknownBand);
   const swr =
     swrAtRadio === null
       ? ''
       : say(tunerNeeded === true ? planScreen.bandSwrHigh : planScreen.bandSwr, { swr: swrText(swrAtRadio) });
   const tuner = tunerNeeded === null ? '' : say(tunerNeeded ? planScreen.tuner : planScreen.noTuner);
-  const db = (lineLossDb ?? 0) + (deviceLossDb ?? 0);
-  const loss =
-    lineLossDb === null
-      ? ''
-      : say(deviceLossDb === null ? planScreen.lossLine : planScreen.loss, {
-          db: say.format.number(db, 2),
-          watts: Math.round(100 * 10 ** (-db / 10)),
-        });
-  return [swr, tuner, loss].filter((part) => part !== '').join(' ');
+  return `${swr} ${tuner}`.trim();
 }
 
-function BandTape({
-  row,
-  facts,
-  harmonics,
-}: {
+function lossSentence(row: BandRow, study: BandStudy | null, say: Say): string {
+  const budget = budgetOf(row, study);
+  if (budget === null) return '';
+  const watts = Math.round(budget.feedW);
+  if (budget.radiatedW !== null) {
+    return say(planScreen.radiated, { watts, radiatedW: Math.round(budget.radiatedW) });
+  }
+  return say(row.deviceLossDb === null ? planScreen.lossLine : planScreen.loss, { watts });
+}
+
+/** With chokes at both ends currents are good to 3 dB, else to 6 dB: as factors. */
+const factorOf = (chokes: number): number => (chokes >= 2 ? 10 ** (3 / 20) : 10 ** (6 / 20));
+
+interface EntryCurrentProps {
   readonly row: BandRow;
-  readonly facts: Facts | null;
-  readonly harmonics: readonly Harmonic[];
-}) {
+  readonly study: BandStudy | null;
+  readonly atHouse: boolean;
+}
+
+function EntryCurrent({ row, study, atHouse }: EntryCurrentProps) {
   const say = useSay();
-  const at = facts?.bands.find(({ band }) => band === row.band);
-  const harmonic = harmonics.find(({ band }) => band === row.band);
-  if (at === undefined || harmonic === undefined || Math.abs(harmonic.offset) < NO_PICTURE) return null;
-  const number = (mhz: number): string => mhz.toFixed(2);
-  const { lowMHz, highMHz } = at.edgesMHz;
-  const name = bandName(row.band);
-  const dip = number(harmonic.resonanceMHz);
-  const aim = number(row.atMHz);
+  const ma = row.entryCurrentMa ?? 0;
+  const factor = factorOf(study?.planned?.chokes.length ?? 0);
+  const text = (value: number): string => say.format.number(roughly(value), 2);
   return (
-    <Tape
-      band={{ lowMHz, highMHz, name }}
-      marks={[
-        { atMHz: harmonic.resonanceMHz, kind: 'now', words: [say(planScreen.dip), dip] },
-        { atMHz: row.atMHz, kind: 'aim', words: [say(planScreen.yours), aim] },
-      ]}
-      label={say(planScreen.bandTape, { band: name, dip, aim, low: number(lowMHz), high: number(highMHz) })}
-    />
+    <p>
+      {ma < 1
+        ? say(planScreen.hardlyAny, { atHouse })
+        : say(planScreen.onTheCoax, { ma: text(ma), least: text(ma / factor), most: text(ma * factor), atHouse })}
+    </p>
   );
 }
 
-function Figures({ row }: { readonly row: BandRow }) {
+function Figures({ row, study }: { readonly row: BandRow; readonly study: BandStudy | null }) {
   const say = useSay();
   const number = (value: number, figures = 2): string => say.format.number(value, figures);
+  const budget = budgetOf(row, study);
+  const losses: readonly (readonly [string, number | null])[] =
+    budget === null
+      ? []
+      : [
+          [planScreen.inLine, budget.lineW],
+          [planScreen.inDevices, budget.devicesW],
+          [planScreen.inGround, budget.nearW],
+          [planScreen.asRadio, budget.radiatedW],
+        ];
   const lines = [
     row.feedPoint === null
       ? null
@@ -104,15 +123,33 @@ function Figures({ row }: { readonly row: BandRow }) {
     row.swrAtFeedPoint === null ? null : say(planScreen.swrAtFeedPoint, { swr: swrText(row.swrAtFeedPoint) }),
     row.lineLossDb === null ? null : say(planScreen.lineLoss, { db: number(row.lineLossDb) }),
     row.deviceLossDb === null ? null : say(planScreen.deviceLoss, { db: number(row.deviceLossDb) }),
-    row.entryCurrentMa === null ? null : say(planScreen.entryCurrent, { ma: number(row.entryCurrentMa) }),
     row.shieldCurrentDb === null ? null : say(planScreen.shieldCurrent, { db: number(row.shieldCurrentDb) }),
     ...row.notes,
   ].filter((line) => line !== null);
-  if (lines.length === 0) return null;
+  const told = losses.flatMap(([name, watts]) => (watts === null ? [] : [{ name, watts }]));
+  if (lines.length + told.length === 0) return null;
   return (
     <details>
       <summary aria-label={`${say(planScreen.figures)}: ${bandName(row.band)}`}>{say(planScreen.figures)}</summary>
       <div class="reasons">
+        {told.length > 0 && (
+          <table class="device-rows">
+            <thead>
+              <tr>
+                <th scope="col">{say(planScreen.ofHundred)}</th>
+                <th scope="col">{say(planScreen.wattsColumn)}</th>
+              </tr>
+            </thead>
+            <tbody>
+              {told.map(({ name, watts }) => (
+                <tr key={name}>
+                  <th scope="row">{name}</th>
+                  <td>{say(planScreen.wattsIs, { watts: number(watts) })}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        )}
         {lines.map((line) => (
           <p key={line}>{line}</p>
         ))}

@@ -4,19 +4,29 @@ import { planScreen } from '../../../words/en/plan-screen';
 import { KeyLength } from '../../jobs/key-length';
 import { to } from '../../routes';
 import { useSay } from '../../say';
+import { Underway } from './underway';
 import { WorkingView } from './working-view';
 
 /** Spare below this, m, is not told. */
 const NO_SPARE_M = 0.005;
 
-export function CutList({ plan, planId }: { readonly plan: Plan; readonly planId: string }) {
+interface CutListProps {
+  readonly plan: Plan;
+  readonly planId: string;
+  readonly isUnderway: boolean;
+}
+
+export function CutList({ plan, planId, isUnderway }: CutListProps) {
   const say = useSay();
   if (plan.cuts.length === 0) return null;
   return (
     <section aria-labelledby="cuts">
-      <h2 id="cuts" tabIndex={-1}>
-        {say(planScreen.cut)}
-      </h2>
+      <div class="head">
+        <h2 id="cuts" tabIndex={-1}>
+          {say(planScreen.cut)}
+        </h2>
+        <Underway isUnderway={isUnderway} />
+      </div>
       <table class="cuts">
         <thead>
           <tr>

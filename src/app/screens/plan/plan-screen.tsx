@@ -1,5 +1,4 @@
 /** The plan: danger first, then the answer in one sentence, then everything it rests on, each reason one tap away. */
-import { dimensionsOf, type Harmonic } from '../../../advice/dimensions';
 import { type Facts, factsOf, isNoSystem } from '../../../advice/facts';
 import type { Answers } from '../../../design/answers';
 import type { Plan } from '../../../plan/plan-schema';
@@ -33,20 +32,16 @@ export function PlanScreen({ route }: { route: JobRoute }) {
   return <WithPlan planId={route.planId}>{(open) => <PlanPage {...open} />}</WithPlan>;
 }
 
-interface Known {
-  readonly facts: Facts | null;
-  readonly harmonics: readonly Harmonic[];
-}
-
-function knownOf(answers: Answers): Known {
-  if (answers.radiator === undefined || answers.fedAt === undefined) return { facts: null, harmonics: [] };
+function knownOf(answers: Answers): Facts | null {
+  if (answers.radiator === undefined || answers.fedAt === undefined) return null;
   const facts = factsOf(answers);
-  return isNoSystem(facts) ? { facts: null, harmonics: [] } : { facts, harmonics: dimensionsOf(facts).harmonics };
+  return isNoSystem(facts) ? null : facts;
 }
 
 function PlanPage({ saved, answers, plan, name, study }: OpenPlan) {
   const say = useSay();
   const picture = sitePictureOf(answers, plan);
+  const isUnderway = study.kind === 'working';
   return (
     <>
       <Top up={{ href: to.plans, words: shell.plans }} />
@@ -58,15 +53,15 @@ function PlanPage({ saved, answers, plan, name, study }: OpenPlan) {
           <Stops warnings={plan.warnings} answers={answers} planId={saved.id} />
           <Answer text={plan.summary} />
           <ChangedStrip plan={saved} />
-          <StudyNote study={study} />
+          <StudyNote study={study} plan={plan} answers={answers} />
           <JumpList targets={targetsOf(plan)} />
           <CandidatesView plan={plan} saved={saved} />
           {picture !== null && <SiteFigure picture={picture} plan={plan} />}
           {plan.chain.length > 0 && <ChainView plan={plan} />}
         </div>
         <div class="stack">
-          <CutList plan={plan} planId={saved.id} />
-          <BandsView plan={plan} {...knownOf(answers)} />
+          <CutList plan={plan} planId={saved.id} isUnderway={isUnderway} />
+          <BandsView plan={plan} facts={knownOf(answers)} isUnderway={isUnderway} />
           <WarningsView warnings={plan.warnings} answers={answers} planId={saved.id} />
           <Verdicts plan={plan} answers={answers} />
           <NotNeeded plan={plan} />
