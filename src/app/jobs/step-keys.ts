@@ -1,5 +1,5 @@
 /** Next and back by key, for hands in gloves and for presentation remotes: Space, Enter, arrows, Page keys. */
-import { useEffect } from 'preact/hooks';
+import { useLayoutEffect } from 'preact/hooks';
 
 const forward = new Set([' ', 'Enter', 'ArrowRight', 'ArrowDown', 'PageDown']);
 const backward = new Set(['ArrowLeft', 'ArrowUp', 'PageUp']);
@@ -11,7 +11,8 @@ const belongsElsewhere = (target: EventTarget | null): boolean =>
   target instanceof Element && target.closest(controls.join()) !== null;
 
 export function useStepKeys(onNext: () => void, onBack: () => void): void {
-  useEffect(() => {
+  // Before the next paint: a press right after another acts on the piece that is shown by then, and none is lost.
+  useLayoutEffect(() => {
     const press = (event: KeyboardEvent): void => {
       if (event.altKey || event.ctrlKey || event.metaKey || event.repeat || belongsElsewhere(event.target)) return;
       const act = forward.has(event.key) ? onNext : backward.has(event.key) ? onBack : null;
