@@ -17,7 +17,7 @@ export function deviceParts(facts: Facts, dimensions: Dimensions, chain: readonl
     if (owned.has(link)) return [whole(link, 1)];
     if (link.build !== null) return wound(link, link.build, drawer, facts);
     if (link.device === 'arrester') return arresterParts(facts, link);
-    return link.device === 'tuner' ? [whole(link, link.buy.code === 'buy-nothing' ? 1 : 0)] : [];
+    return link.device === 'tuner' && link.buy.code !== 'buy-nothing' ? [whole(link, 0)] : []; // one inside the radio is no part
   });
 }
 
