@@ -72,7 +72,6 @@ const pwa = VitePWA({
   includeManifestIcons: false,
   injectManifest: {
     globPatterns: ['**/*.{js,css,html,svg,png,wasm,woff2}'],
-    globIgnores: ['readme/**'], // pictures for the README, no part of the app
     maximumFileSizeToCacheInBytes: 4e6,
   },
 });

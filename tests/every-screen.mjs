@@ -64,3 +64,23 @@ export async function openScreen(page, url, path) {
   if (path.endsWith('/sheet')) await page.locator('svg.qr').waitFor();
   await page.evaluate(() => document.fonts.ready.then(() => undefined));
 }
+
+/**
+ * Ticks every line of every gate that stands in the way; returns how many gates there were.
+ * @param {import('playwright-core').Page} page
+ */
+export async function passGates(page) {
+  let gates = 0;
+  await page.locator('h1').first().waitFor();
+  for (; (await page.locator('.gate').count()) > 0; gates++) {
+    const head = await page.locator('.gate').textContent();
+    for (const line of await page.locator('.gate input').all()) {
+      if (await line.isChecked()) continue;
+      await line.focus();
+      await page.keyboard.press('Space');
+    }
+    await page.locator('.act .btn.go').click();
+    await page.waitForFunction((before) => document.querySelector('.gate')?.textContent !== before, head);
+  }
+  return gates;
+}

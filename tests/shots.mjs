@@ -7,7 +7,7 @@ import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 import { createStaticServer, listen } from '../src/cli/static-server.mjs';
 import { findBrowser, openContext } from './browser.mjs';
-import { everyScreen, keepPlan, links, openScreen } from './every-screen.mjs';
+import { everyScreen, keepPlan, links, openScreen, passGates } from './every-screen.mjs';
 
 /** @typedef {{ width: number, height: number }} Size */
 
@@ -56,6 +56,7 @@ async function shoot(viewport, colorScheme, folder) {
   const id = await keepPlan(page, url, links.sloper);
   for (const { name, path } of everyScreen(id).filter((screen) => wanted(screen.name))) {
     await openScreen(page, url, path);
+    if (forReadme && name === 'cut') await passGates(page);
     await page.screenshot({ path: join(folder, `${name}.png`), fullPage: !forReadme });
   }
   await context.close();
@@ -63,7 +64,7 @@ async function shoot(viewport, colorScheme, folder) {
 }
 
 if (forReadme) {
-  await shoot({ width: 360, height: 740 }, 'light', 'public/readme');
+  await shoot({ width: 360, height: 740 }, 'light', 'tests/pictures');
 } else {
   for (const size of sizes) {
     for (const light of lights) await shoot(size, light, join('artefacts', `${size.width}x${size.height}-${light}`));

@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest';
+import { passGates } from '../every-screen.mjs';
 import { storedRecords } from './support/answering';
 import { accessibilityFaults } from './support/axe';
 import { newProfile, openBrowser, phone } from './support/browser';
-import { openAt, overflow, passGates, withPlan } from './support/invented-plan';
+import { openAt, overflow, withPlan } from './support/invented-plan';
 import { serveBuilt } from './support/serve';
 
 const piece = (page: import('playwright-core').Page, now: number) =>

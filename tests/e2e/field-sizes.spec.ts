@@ -1,8 +1,9 @@
 /** The field screens on the smallest phones, held sideways, and with text at twice its size: nothing leaves the screen, nothing is lost. */
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { passGates } from '../every-screen.mjs';
 import { openBrowser } from './support/browser';
-import { openAt, overflow, passGates, withPlan } from './support/invented-plan';
+import { openAt, overflow, withPlan } from './support/invented-plan';
 import { serveBuilt } from './support/serve';
 
 const places = (id: string): readonly string[] => [

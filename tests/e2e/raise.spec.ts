@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
+import { passGates } from '../every-screen.mjs';
 import { accessibilityFaults } from './support/axe';
 import { openBrowser } from './support/browser';
-import { openAt, overflow, passGates, withPlan } from './support/invented-plan';
+import { openAt, overflow, withPlan } from './support/invented-plan';
 import { serveBuilt } from './support/serve';
 
 const nextStep = (page: import('playwright-core').Page) => page.getByRole('button', { name: 'Done, next' }).click();

@@ -64,23 +64,6 @@ export async function openAt(page: Page, hash: string): Promise<void> {
   }, hash);
 }
 
-/** Ticks every line of every gate that stands in the way. */
-export async function passGates(page: Page): Promise<number> {
-  let gates = 0;
-  await page.locator('h1').first().waitFor();
-  for (; (await page.locator('.gate').count()) > 0; gates++) {
-    const head = await page.locator('.gate').textContent();
-    for (const line of await page.locator('.gate input').all()) {
-      if (await line.isChecked()) continue;
-      await line.focus();
-      await page.keyboard.press('Space');
-    }
-    await page.getByRole('button', { name: 'Next', exact: true }).click();
-    await page.waitForFunction((before) => document.querySelector('.gate')?.textContent !== before, head);
-  }
-  return gates;
-}
-
 /** How far the page is wider than its window, px. */
 export const overflow = (page: Page): Promise<number> =>
   page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
