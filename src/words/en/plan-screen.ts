@@ -1,5 +1,5 @@
 /** What stands on the Plan screen around the plan's own sentences. */
-import type { Message } from '../message';
+import type { Data, Message } from '../message';
 import { bandName } from './names';
 
 const befores: Readonly<Record<string, string>> = {
@@ -12,6 +12,7 @@ const befores: Readonly<Record<string, string>> = {
   storm: 'In a storm',
 };
 
+const from = ({ hasBox }: Data): string => (hasBox === true ? 'box' : 'feed point');
 const list = (names: unknown): string => String(names);
 
 export const planScreen = {
@@ -26,7 +27,7 @@ export const planScreen = {
     `To scale: 1 square is ${f.length(Number(d.squareM))}. The person is ${f.length(1.75)} tall. Stripes: wire ends, do not touch. Dashes: rope.`,
   supportsGuessed: 'Where poles and trees stand is a guess: yours may differ.',
   coaxTurned: 'The coax leaves at a right angle; here it is turned into the picture.',
-  chokeAt: (d, f) => `${d.name}, ${f.length(Number(d.metres))} along the coax, counted from the feed point`,
+  chokeAt: (d, f) => `${d.name}, ${f.length(Number(d.metres))} along the coax, counted from the ${from(d)}`,
   chokeAtFeed: ({ name }) => `${name}, at the feed point`,
   fromAbove: 'From above',
   topCaption: (d, f) => `To scale: 1 square is ${f.length(Number(d.squareM))}. Rings: supports.`,
@@ -43,10 +44,20 @@ export const planScreen = {
   howToMake: 'How to make it',
   orBuy: 'Or buy it',
   whatItDoes: 'What it does',
-  alternatives: 'Other rings',
+  alternatives: 'What if I only have other rings?',
+  takeRings: 'Plan with these',
+  takenRings: 'The plan then takes these rings as parts you have.',
   planned: 'planned',
-  enough: 'enough',
-  shortBy: ({ ohms }) => `short by ${ohms}`,
+  enough: ({ ohms }) => `${ohms}: enough`,
+  shortBy: ({ ohms, by }) => `${ohms}: short by ${by}`,
+  heatIs: ({ watts }) => `${watts} W of heat`,
+  resistance: 'resistance',
+  reactance: 'reactance',
+  askedFor: ({ ohms }) => `${ohms} asked for`,
+  chokeAtBand: ({ band, r, x }) => `${band} ${r} resistance and ${x} reactance`,
+  chokeDrawing: ({ parts }) => `Resistance and reactance of this choke over the wanted bands: ${parts}.`,
+  chokeCaption: ({ square }) =>
+    `Heavy line: resistance, which turns the current into heat. Fine line: reactance, which another length of coax may cancel. Upright brackets: how far real rings may lie. From one line of the paper to the next: ${square}.`,
   ohmsAre: ({ least, most }) => `${least} to ${most}`,
   ohmsColumn: 'Ohms it has',
   neededColumn: 'Asked for',
@@ -65,7 +76,7 @@ export const planScreen = {
   atEntry: 'Where the line enters the building',
   atRadio: 'At the radio',
   stretch: ({ line }) => `of ${line}`,
-  counted: 'Counted from the feed point, along the line:',
+  counted: (d) => `Counted from the ${from(d)}, along the line:`,
   atLeast: (d, f) => `${f.number(Number(d.ohm))} ohms or more on ${bandName(String(d.band))}`,
   inBox: ({ box }) => `In a ${box}.`,
   cut: 'Cut',

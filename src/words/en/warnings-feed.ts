@@ -158,7 +158,7 @@ export const feedWarnings = {
   },
   'harmonics-high': {
     text: (d, f) =>
-      `One wire cannot meet every band: it favours ${say.band(d, 'favoured')}, and on ${say.band(d)} the dip falls at ${say.mhz(d, f, 'resonanceMHz')}, ${f.number(Math.abs(Number(d.percent)), 2)} % ${Number(d.percent) > 0 ? 'above' : 'below'} what you asked.`,
+      `One wire cannot meet every band: it favours ${say.band(d, 'favoured')}, and on ${say.band(d)} the dip falls at ${f.number(Number(d.resonanceMHz), 4)} MHz, ${f.number(Math.abs(Number(d.percent)), 2)} % ${Number(d.percent) > 0 ? 'above' : 'below'} what you asked.`,
     why: 'Only the two ends of a wire shorten it, so its higher resonances lie above exact multiples. That is so with every wire, and no fault of yours.',
     waysOut: {
       'do-not-cut-on': 'Do not go on cutting for the higher band: the lower one moves away.',

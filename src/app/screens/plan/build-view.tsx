@@ -1,4 +1,5 @@
 /** How to make a device, with its winding drawn: as many strands as turns to wind. */
+import type { ComponentChildren } from 'preact';
 import { Winding } from '../../../drawing/winding';
 import type { ChainItem } from '../../../plan/plan-schema';
 import { drawings } from '../../../words/en/drawings';
@@ -8,11 +9,18 @@ import { WorkingView } from './working-view';
 
 type Build = NonNullable<ChainItem['build']>;
 
-export function BuildView({ item, build }: { readonly item: ChainItem; readonly build: Build }) {
+interface BuildViewProps {
+  readonly item: ChainItem;
+  readonly build: Build;
+  /** What stands below, in the same foldout. */
+  readonly children?: ComponentChildren;
+}
+
+export function BuildView({ item, build, children }: BuildViewProps) {
   const say = useSay();
   return (
     <details>
-      <summary>{say(planScreen.howToMake)}</summary>
+      <summary aria-label={`${say(planScreen.howToMake)}: ${item.name}`}>{say(planScreen.howToMake)}</summary>
       <div class="coil">
         {item.device === 'choke' ? <ChokeWindings build={build} /> : <TransformerWinding item={item} build={build} />}
         <p>{build.text}</p>
@@ -21,6 +29,7 @@ export function BuildView({ item, build }: { readonly item: ChainItem; readonly 
         <p class="small">
           <b>{say(planScreen.orBuy)}.</b> {item.buy}
         </p>
+        {children}
       </div>
     </details>
   );

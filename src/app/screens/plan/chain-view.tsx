@@ -1,5 +1,6 @@
 /** The feed system on the plumb line, from wire to radio: devices are tags, the stretch between two tags is the distance. */
 
+import type { Answers } from '../../../design/answers';
 import { radiatorM } from '../../../plan/plan-figures';
 import type { ChainItem, Plan } from '../../../plan/plan-schema';
 import { planScreen } from '../../../words/en/plan-screen';
@@ -8,7 +9,10 @@ import { SourceNote } from '../../jobs/source-note';
 import { Length } from '../../parts/length';
 import { useSay } from '../../say';
 import { BuildView } from './build-view';
+import { boxAtFeedPoint } from './feed-box';
 import { FiguresView } from './figures-view';
+import { OtherRings } from './other-rings';
+import { Underway } from './underway';
 import { WorkingView } from './working-view';
 
 const places = {
@@ -23,14 +27,25 @@ const AT_FEED_POINT_M = 0.05;
 /** Reason code of the stretch of coax that is the wire's other half. */
 const COUNTERPOISE = 'line-is-counterpoise';
 
-export function ChainView({ plan }: { readonly plan: Plan }) {
+interface ChainViewProps {
+  readonly plan: Plan;
+  readonly answers: Answers;
+  readonly planId: string;
+  readonly isUnderway: boolean;
+}
+
+export function ChainView({ plan, answers, planId, isUnderway }: ChainViewProps) {
   const say = useSay();
+  const hasBox = boxAtFeedPoint(plan);
   const wireM = radiatorM(plan);
   return (
     <section aria-labelledby="chain">
-      <h2 id="chain" tabIndex={-1}>
-        {say(planScreen.chain)}
-      </h2>
+      <div class="head">
+        <h2 id="chain" tabIndex={-1}>
+          {say(planScreen.chain)}
+        </h2>
+        <Underway isUnderway={isUnderway} />
+      </div>
       <ol class="chain">
         <li class="sky">
           <svg class="d" viewBox="0 0 328 96" aria-hidden="true">
@@ -43,7 +58,7 @@ export function ChainView({ plan }: { readonly plan: Plan }) {
         {plan.chain.map((item, index) => {
           const key = `${item.device} ${item.at} ${index}`;
           if (item.device === 'line') return <Stretch key={key} item={item} />;
-          return <Device key={key} item={item} last={item.device === 'radio'} />;
+          return <Device key={key} item={item} hasBox={hasBox} answers={answers} planId={planId} />;
         })}
       </ol>
     </section>
@@ -63,8 +78,16 @@ function Stretch({ item }: { readonly item: ChainItem }) {
   );
 }
 
-function Device({ item, last }: { readonly item: ChainItem; readonly last: boolean }) {
+interface DeviceProps {
+  readonly item: ChainItem;
+  readonly hasBox: boolean;
+  readonly answers: Answers;
+  readonly planId: string;
+}
+
+function Device({ item, hasBox, answers, planId }: DeviceProps) {
   const say = useSay();
+  const last = item.device === 'radio';
   const [first] = item.why;
   const away = item.distanceM !== null && item.distanceM > AT_FEED_POINT_M && !last;
   return (
@@ -76,7 +99,7 @@ function Device({ item, last }: { readonly item: ChainItem; readonly last: boole
         {item.device !== 'line' && item.device !== 'radio' && <p>{say(planScreen[`does_${item.device}`])}</p>}
         {away && item.distanceM !== null && (
           <p>
-            {say(planScreen.counted)} <Length metres={item.distanceM} />
+            {say(planScreen.counted, { hasBox })} <Length metres={item.distanceM} />
           </p>
         )}
         {item.minimumOhm !== null && item.minimumOhmBand !== null && (
@@ -84,8 +107,17 @@ function Device({ item, last }: { readonly item: ChainItem; readonly last: boole
         )}
         {last && first !== undefined && <p>{first.text}</p>}
         {!last && <Why item={item} />}
-        {item.build !== null && <BuildView item={item} build={item.build} />}
-        <FiguresView item={item} />
+        {item.figures?.shortfalls.map((shortfall) => (
+          <p key={shortfall}>
+            <b>{shortfall}</b>
+          </p>
+        ))}
+        {item.build !== null && (
+          <BuildView item={item} build={item.build}>
+            {item.figures !== null && <FiguresView item={item} figures={item.figures} />}
+            <OtherRings item={item} answers={answers} planId={planId} />
+          </BuildView>
+        )}
         {item.build === null && (item.device === 'arrester' || item.device === 'tuner') && (
           <p class="small">{item.buy}</p>
         )}

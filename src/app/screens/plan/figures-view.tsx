@@ -1,56 +1,30 @@
-/** What a designed device does: in sentences, band by band, and what other rings would change. */
+/** What a designed device does, band by band and in sentences; of a choke also its drawing. */
 import type { ChainItem } from '../../../plan/plan-schema';
 import { bandName } from '../../../words/en/names';
 import { planScreen } from '../../../words/en/plan-screen';
 import { type Say, useSay } from '../../say';
+import { ChokeDrawing } from './choke-drawing';
+import { ohmsText } from './ohms-text';
 
 type Figures = NonNullable<ChainItem['figures']>;
 type Row = Figures['bands'][number];
 
-export function FiguresView({ item }: { readonly item: ChainItem }) {
+export function FiguresView({ item, figures }: { readonly item: ChainItem; readonly figures: Figures }) {
   const say = useSay();
-  const { figures, alternatives, name } = item;
-  if (figures === null) return null;
+  const isChoke = item.device === 'choke';
   return (
-    <>
-      {figures.shortfalls.map((shortfall) => (
-        <p key={shortfall}>
-          <b>{shortfall}</b>
-        </p>
+    <section class="reasons" aria-label={`${say(planScreen.whatItDoes)}: ${item.name}`}>
+      <h4>{say(planScreen.whatItDoes)}</h4>
+      {isChoke ? <ChokeRows rows={figures.bands} /> : <LossRows rows={figures.bands} />}
+      {isChoke && <ChokeDrawing figures={figures} />}
+      {figures.notes.map((note) => (
+        <p key={note}>{note}</p>
       ))}
-      <details>
-        <summary aria-label={`${say(planScreen.whatItDoes)}: ${name}`}>{say(planScreen.whatItDoes)}</summary>
-        <div class="reasons">
-          {figures.notes.map((note) => (
-            <p key={note}>{note}</p>
-          ))}
-          {item.device === 'choke' ? <ChokeRows rows={figures.bands} /> : <LossRows rows={figures.bands} />}
-        </div>
-      </details>
-      {alternatives.length > 0 && (
-        <details class="other-rings">
-          <summary aria-label={`${say(planScreen.alternatives)}: ${name}`}>{say(planScreen.alternatives)}</summary>
-          <ul class="reasons">
-            {alternatives.map((other) => (
-              <li key={other.id}>
-                <b>{other.name}</b> {other.isPlanned && <span class="chip">{say(planScreen.planned)}</span>}
-                <p>{other.changes}</p>
-                {other.shortfalls.map((shortfall) => (
-                  <p key={shortfall}>{shortfall}</p>
-                ))}
-              </li>
-            ))}
-          </ul>
-        </details>
-      )}
-    </>
+    </section>
   );
 }
 
-const ohmsText = (ohms: number, { format }: Say): string =>
-  ohms >= 1000 ? `${format.number(ohms / 1000, 2)}\u00a0kΩ` : `${format.number(ohms, 2)}\u00a0Ω`;
-
-/** One row for each wanted band: the ohms tolerances leave, and enough, or short by how many. */
+/** One row for each wanted band: the ohms it has and what tolerances leave, enough or short by how many, and its heat. */
 function ChokeRows({ rows }: { readonly rows: readonly Row[] }) {
   const say = useSay();
   return (
@@ -63,15 +37,23 @@ function ChokeRows({ rows }: { readonly rows: readonly Row[] }) {
         </tr>
       </thead>
       <tbody>
-        {rows.map(({ band, ohm, neededOhm }) => (
+        {rows.map(({ band, ohm, neededOhm, heatW }) => (
           <tr key={band}>
             <th scope="row">{bandName(band)}</th>
             <td>
-              {ohm === null
-                ? say(planScreen.notKnown)
-                : say(planScreen.ohmsAre, { least: ohmsText(ohm.low, say), most: ohmsText(ohm.high, say) })}
+              {ohm === null ? say(planScreen.notKnown) : <b>{ohmsText(ohm.nominal, say)}</b>}
+              {ohm !== null && (
+                <span class="second">
+                  {say(planScreen.ohmsAre, { least: ohmsText(ohm.low, say), most: ohmsText(ohm.high, say) })}
+                </span>
+              )}
             </td>
-            <td>{needed(ohm?.nominal ?? null, neededOhm, say)}</td>
+            <td>
+              {verdict(ohm?.nominal ?? null, neededOhm, say)}
+              {heatW !== null && (
+                <span class="second">{say(planScreen.heatIs, { watts: say.format.number(heatW, 2) })}</span>
+              )}
+            </td>
           </tr>
         ))}
       </tbody>
@@ -79,14 +61,13 @@ function ChokeRows({ rows }: { readonly rows: readonly Row[] }) {
   );
 }
 
-function needed(nominal: number | null, neededOhm: number | null, say: Say): string {
+function verdict(nominal: number | null, neededOhm: number | null, say: Say): string {
   if (neededOhm === null) return say(planScreen.notKnown);
-  if (nominal === null) return ohmsText(neededOhm, say);
-  const verdict =
-    nominal >= neededOhm
-      ? say(planScreen.enough)
-      : say(planScreen.shortBy, { ohms: ohmsText(neededOhm - nominal, say) });
-  return `${ohmsText(neededOhm, say)}: ${verdict}`;
+  const ohms = ohmsText(neededOhm, say);
+  if (nominal === null) return ohms;
+  return nominal >= neededOhm
+    ? say(planScreen.enough, { ohms })
+    : say(planScreen.shortBy, { ohms, by: ohmsText(neededOhm - nominal, say) });
 }
 
 function LossRows({ rows }: { readonly rows: readonly Row[] }) {

@@ -57,7 +57,9 @@ function PlanPage({ saved, answers, plan, name, study }: OpenPlan) {
           <JumpList targets={targetsOf(plan)} />
           <CandidatesView plan={plan} saved={saved} />
           {picture !== null && <SiteFigure picture={picture} plan={plan} />}
-          {plan.chain.length > 0 && <ChainView plan={plan} />}
+          {plan.chain.length > 0 && (
+            <ChainView plan={plan} answers={answers} planId={saved.id} isUnderway={isUnderway} />
+          )}
         </div>
         <div class="stack">
           <CutList plan={plan} planId={saved.id} isUnderway={isUnderway} />

@@ -7,6 +7,7 @@ import { planScreen } from '../../../words/en/plan-screen';
 import { feetInchesText, metresText } from '../../../words/length-text';
 import { useSay } from '../../say';
 import { useStores } from '../../stores/stores';
+import { boxAtFeedPoint } from './feed-box';
 import type { SitePicture } from './site-picture';
 
 /** Nearer than this a choke sits at the feed point. */
@@ -29,6 +30,7 @@ export function SiteFigure({ picture, plan }: SiteFigureProps) {
   const { site, runM, square, chokes } = picture;
   const wire = site.arms.flat().map(([, , z]) => z);
   const keepOutM = keepOutOf(plan);
+  const hasBox = boxAtFeedPoint(plan);
   const coaxM = site.coax.at(-1)?.alongM ?? 0;
   const label = say(drawings.side, {
     feedM: site.feed[2],
@@ -50,7 +52,11 @@ export function SiteFigure({ picture, plan }: SiteFigureProps) {
             <ol class="legend">
               {chokes.map(({ name, metres }) => (
                 <li key={metres}>
-                  {say(metres < AT_FEED_POINT_M ? planScreen.chokeAtFeed : planScreen.chokeAt, { name, metres })}
+                  {say(metres < AT_FEED_POINT_M ? planScreen.chokeAtFeed : planScreen.chokeAt, {
+                    name,
+                    metres,
+                    hasBox,
+                  })}
                 </li>
               ))}
             </ol>

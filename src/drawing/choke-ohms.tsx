@@ -1,0 +1,112 @@
+/**
+ * Resistance and reactance of one choke from the lowest to the highest wanted frequency: resistance as the heavy line, reactance as the fine one,
+ * each named where it ends; at every wanted band a bracket for how far the resistance of real rings may lie. Squares say how many ohms.
+ */
+import { at, Drawing, path, px, spread } from './figures';
+
+interface Spread {
+  readonly low: number;
+  readonly nominal: number;
+  readonly high: number;
+}
+
+export interface OhmsPoint {
+  readonly atMHz: number;
+  readonly rOhm: Spread;
+  readonly xOhm: Spread;
+}
+
+interface ChokeOhmsProps {
+  readonly curve: readonly OhmsPoint[];
+  readonly bands: readonly { readonly name: string; readonly atMHz: number; readonly rOhm: Spread }[];
+  /** What is asked for, where one number holds for all. */
+  readonly neededOhm: number | null;
+  readonly words: { readonly resistance: string; readonly reactance: string; readonly needed: string };
+  readonly label: string;
+}
+
+const WIDTH = 300;
+const SIDE = 16;
+const TOP = 26;
+const TALL = 170;
+const steps = [100, 200, 500, 1000, 2000, 5000, 10_000, 20_000, 50_000] as const;
+
+interface Frame {
+  x(mhz: number): number;
+  y(ohm: number): number;
+  readonly squareOhm: number;
+  readonly least: number;
+  readonly most: number;
+}
+
+/** Ohms to one square. */
+export const chokeSquareOhm = (curve: readonly OhmsPoint[]): number => frameOf(curve).squareOhm;
+
+function frameOf(curve: readonly OhmsPoint[]): Frame {
+  const mhz = curve.map(({ atMHz }) => atMHz);
+  const [from, to] = [Math.log(Math.min(...mhz)), Math.log(Math.max(...mhz))];
+  const top = Math.max(...curve.flatMap(({ rOhm, xOhm }) => [rOhm.high, xOhm.nominal]));
+  const bottom = Math.min(0, ...curve.map(({ xOhm }) => xOhm.nominal));
+  const squareOhm = steps.find((step) => (top - bottom) / step <= 7) ?? 100_000;
+  const most = Math.ceil(top / squareOhm) * squareOhm;
+  const least = Math.floor(bottom / squareOhm) * squareOhm;
+  return {
+    x: (each) => SIDE + ((WIDTH - 2 * SIDE) * (Math.log(each) - from)) / Math.max(to - from, 1e-9),
+    y: (ohm) => TOP + (TALL * (most - ohm)) / (most - least),
+    squareOhm,
+    least,
+    most,
+  };
+}
+
+export function ChokeOhms({ curve, bands, neededOhm, words, label }: ChokeOhmsProps) {
+  const { x, y, squareOhm, least, most } = frameOf(curve);
+  const rules: string[] = [];
+  for (let ohm = least; ohm <= most; ohm += squareOhm) rules.push(`M${at(0, y(ohm))}H${WIDTH}`);
+  const spots = spread(
+    bands.map(({ atMHz }) => x(atMHz)),
+    46,
+    22,
+    WIDTH - 22,
+  );
+  const named = endWords(curve, y);
+  return (
+    <Drawing width={WIDTH} height={TOP + TALL + 34} label={label}>
+      <path class="q" d={rules.join('')} />
+      <path class="s" d={`M${at(0, y(0))}H${WIDTH}`} />
+      {neededOhm !== null && neededOhm < most && <path class="r" d={`M${at(0, y(neededOhm))}H${WIDTH}`} />}
+      {bands.map(({ atMHz, rOhm }) => (
+        <path class="m" d={bracket(x(atMHz), y(rOhm.low), y(rOhm.high))} />
+      ))}
+      <path class="s" d={path(curve.map(({ atMHz, xOhm }) => [x(atMHz), y(xOhm.nominal)] as const))} />
+      <path class="c" d={path(curve.map(({ atMHz, rOhm }) => [x(atMHz), y(rOhm.nominal)] as const))} />
+      {bands.map(({ name }, index) => (
+        <text class="k" x={px(spots[index] ?? 0)} y={TOP + TALL + 28} text-anchor="middle">
+          {name}
+        </text>
+      ))}
+      {neededOhm !== null && neededOhm < most && (
+        <text class="halo" x={4} y={px(y(neededOhm) - 6)}>
+          {words.needed}
+        </text>
+      )}
+      <text class="k halo" x={WIDTH - 4} y={px(named.resistance)} text-anchor="end">
+        {words.resistance}
+      </text>
+      <text class="halo" x={WIDTH - 4} y={px(named.reactance)} text-anchor="end">
+        {words.reactance}
+      </text>
+    </Drawing>
+  );
+}
+
+const bracket = (x: number, low: number, high: number): string =>
+  `M${at(x - 5, high)}h10M${at(x, high)}V${px(low)}M${at(x - 5, low)}h10`;
+
+/** Heights of the two names above the ends of their lines, kept apart. */
+function endWords(curve: readonly OhmsPoint[], y: (ohm: number) => number) {
+  const last = curve.at(-1);
+  const [r, x] = [y(last?.rOhm.nominal ?? 0) - 10, y(last?.xOhm.nominal ?? 0) - 8];
+  const [resistance = 0, reactance = 0] = spread([r, x], 20, 16, TOP + TALL - 4);
+  return { resistance, reactance };
+}
