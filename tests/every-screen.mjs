@@ -20,7 +20,7 @@ export const everyScreen = (id) => [
   })),
   { name: 'not-sure', path: `#/ask/${id}/fedAt/not-sure` },
   { name: 'plan', path: `#/plan/${id}` },
-  ...['surer', 'shop', 'cut', 'raise', 'trim', 'share', 'sheet'].map((job) => ({
+  ...['surer', 'shop', 'cut', 'raise', 'trim', 'share', 'sheet', 'record', 'card'].map((job) => ({
     name: job,
     path: `#/plan/${id}/${job}`,
   })),

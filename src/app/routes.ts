@@ -14,7 +14,7 @@ export type Route =
   | { readonly screen: 'receive'; readonly code: string }
   | { readonly screen: 'ask'; readonly planId: string; readonly question: string; readonly unsure: boolean }
   | { readonly screen: 'surer'; readonly planId: string }
-  | { readonly screen: 'share' | 'sheet'; readonly planId: string }
+  | { readonly screen: 'share' | 'sheet' | 'record' | 'card'; readonly planId: string }
   | { readonly screen: 'scan' }
   | { readonly screen: JobScreen; readonly planId: string; readonly rest: readonly string[] };
 
@@ -47,6 +47,7 @@ export function parseRoute(hash: string): Route {
 
 function planRoute(planId: string, job: string, rest: readonly string[]): Route {
   if (job === 'surer' || job === 'share' || job === 'sheet') return { screen: job, planId };
+  if (job === 'record' || job === 'card') return { screen: job, planId };
   const screen = jobScreens.find((name) => name === job);
   return screen === undefined
     ? { screen: 'plan', planId, rest: job === '' ? [] : [job, ...rest] }
@@ -67,6 +68,8 @@ export const to = {
   plan: (planId: string): string => `#/plan/${planId}`,
   share: (planId: string): string => `#/plan/${planId}/share`,
   sheet: (planId: string): string => `#/plan/${planId}/sheet`,
+  record: (planId: string): string => `#/plan/${planId}/record`,
+  card: (planId: string): string => `#/plan/${planId}/card`,
   job: (planId: string, job: JobScreen, ...rest: readonly string[]): string =>
     ['#', 'plan', planId, ...(job === 'plan' ? [] : [job]), ...rest].join('/'),
 } as const;

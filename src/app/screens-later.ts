@@ -26,6 +26,8 @@ const later: Partial<Record<ScreenKey, () => Promise<Screen>>> = {
   settings: async () => (await import('./screens/settings/settings-screen')).SettingsScreen,
   share: async () => (await import('./screens/share/share-screen')).ShareScreen,
   sheet: async () => (await import('./screens/sheet/sheet-screen')).SheetScreen,
+  record: async () => (await import('./screens/record/record-screen')).RecordScreen,
+  card: async () => (await import('./screens/record/card-screen')).CardScreen,
   scan: async () => (await import('./screens/scan/scan-screen')).ScanScreen,
   receive: async () => (await import('./screens/plans/receive-screen')).ReceiveScreen,
 };

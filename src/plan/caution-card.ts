@@ -3,6 +3,7 @@ import { gateNames, gateOrder, cardWords as words } from '../words/en/caution-ca
 import { cautionLines } from '../words/en/cautions';
 import type { Format } from '../words/format';
 import { type Data, type Message, render } from '../words/message';
+import { listOf, type Paper, textOf } from './paper';
 import type { Plan } from './plan-schema';
 
 export interface CardOptions {
@@ -13,19 +14,26 @@ export interface CardOptions {
 /** Every card ends with the line that sends the reader to local codes. */
 const LOCAL_CODES = 44;
 
-export function cautionCard(plan: Plan, { name, format }: CardOptions): string {
+export function cautionCard(plan: Plan, { name, format }: CardOptions): Paper {
   const say = (message: Message, data: Data = {}): string => render(message, data, format);
   const said = new Set<number>([LOCAL_CODES]);
-  const blocks = gateOrder.flatMap((gate) => {
+  const lists = gateOrder.flatMap((gate) => {
     const acts = plan.cautions
       .filter(({ before }) => before === gate)
       .flatMap(({ lines, lineTexts }) => lines.map((line, i) => ({ line, act: lineTexts[i]?.act ?? '' })))
       .filter(({ line }) => !said.has(line) && said.add(line));
-    return acts.length === 0 ? [] : [[gateNames[gate] ?? gate, ...acts.map(({ act }) => `- ${act}`)].join('\n')];
+    return acts.length === 0
+      ? []
+      : [
+          listOf(
+            gateNames[gate] ?? gate,
+            acts.map(({ act }) => act),
+          ),
+        ];
   });
   const codes = cautionLines[LOCAL_CODES];
-  const last = codes === undefined ? [] : [say(codes.act)];
-  return `${[[say(words.title, { name }), ...numbers(plan, say)].join('\n'), ...blocks, ...last].join('\n\n')}\n`;
+  const last = codes === undefined ? [] : [textOf(null, [say(codes.act)])];
+  return { title: say(words.title, { name }), lead: numbers(plan, say), parts: [...lists, ...last] };
 }
 
 function numbers({ exposure, cautions, voltages }: Plan, say: (message: Message, data?: Data) => string): string[] {

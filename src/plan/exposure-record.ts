@@ -1,5 +1,5 @@
 /**
- * The exposure evaluation as plain text to keep and print: date, inputs, rule set with each limit and where it was read, method, result. The
+ * The exposure evaluation as a paper to keep and print: date, inputs, rule set with each limit and where it was read, method, result. The
  * layout is our own. Null for answers without an antenna, which have nothing to evaluate.
  */
 import { type ExposureTest, type Tier, testsFor } from '../advice/exposure-tests';
@@ -10,6 +10,7 @@ import { fieldNames, fieldUnits, recordWords as words } from '../words/en/exposu
 import { bandName, modeName, ruleSetName } from '../words/en/names';
 import type { Format } from '../words/format';
 import { type Data, type Message, render } from '../words/message';
+import { listOf, type Paper, textOf } from './paper';
 import type { Plan } from './plan-schema';
 import { stateSource } from './word-sources';
 
@@ -22,21 +23,24 @@ export interface RecordOptions {
 
 type Say = (message: Message, data?: Data) => string;
 
-export function exposureRecord(answers: Answers, plan: Plan, { date, name, format }: RecordOptions): string | null {
+export function exposureRecord(answers: Answers, plan: Plan, { date, name, format }: RecordOptions): Paper | null {
   if (answers.radiator === undefined || plan.exposure.length === 0) return null;
   const facts = factsOf(answers);
   if (isNoSystem(facts)) return null;
   const say: Say = (message, data = {}) => render(message, data, format);
   const rules = ruleSetName(facts.settled.ruleSet);
-  const blocks: readonly (readonly string[])[] = [
-    [say(words.title), say(words.made, { date, name }), say(words.aid)],
-    [say(words.antenna), ...stationLines(facts, plan, say, format)],
-    [say(words.results), ...plan.exposure.flatMap((entry) => resultLines(entry, say))],
-    [say(words.method), ...methodLines(plan, say), say(words.contact)],
-    [say(words.limits, { rules }), ...limitLines(facts, say, format)],
-    [say(words.again), say(words.by)],
-  ];
-  return `${blocks.map((lines) => lines.join('\n')).join('\n\n')}\n`;
+  const results = plan.exposure.flatMap((entry) => resultLines(entry, say));
+  return {
+    title: say(words.title),
+    lead: [say(words.made, { date, name }), say(words.aid)],
+    parts: [
+      textOf(say(words.antenna), stationLines(facts, plan, say, format)),
+      listOf(say(words.results), results),
+      textOf(say(words.method), [...methodLines(plan, say), say(words.contact)]),
+      listOf(say(words.limits, { rules }), limitLines(facts, say, format)),
+      textOf(null, [say(words.again), say(words.by)]),
+    ],
+  };
 }
 
 function stationLines(facts: Facts, plan: Plan, say: Say, format: Format): string[] {

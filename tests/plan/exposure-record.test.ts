@@ -5,6 +5,7 @@ import { ruleSetIds } from '../../src/design/choices';
 import { cautionCard } from '../../src/plan/caution-card';
 import { exposureRecord } from '../../src/plan/exposure-record';
 import { makePlan } from '../../src/plan/make-plan';
+import { type Paper, paperText } from '../../src/plan/paper';
 import { createFormat } from '../../src/words/format';
 
 const format = createFormat('metric');
@@ -31,11 +32,13 @@ const near = {
 const solved: FieldFacts = { bands: { '40m': { nearField: near }, '20m': { nearField: near } } };
 
 const recordOf = (answers: Answers, known?: FieldFacts): string =>
-  exposureRecord(answers, makePlan(answers, known === undefined ? {} : { field: known }), {
-    date: '2026-11-25',
-    name: 'invented plan',
-    format,
-  }) as string;
+  paperText(
+    exposureRecord(answers, makePlan(answers, known === undefined ? {} : { field: known }), {
+      date: '2026-11-25',
+      name: 'invented plan',
+      format,
+    }) as Paper,
+  );
 
 describe('the record of an evaluation', () => {
   test('holds date, powers, every limit with where it was read, method and result', () => {
@@ -88,7 +91,7 @@ test('the caution card stands on one page, every line once, the numbers first', 
     { ...dipole, station: 'portable' as const, heightM: 12 },
     { ...dipole, indoors: true },
   ]) {
-    const card = cautionCard(makePlan(answers, { field: solved }), { name: 'invented plan', format });
+    const card = paperText(cautionCard(makePlan(answers, { field: solved }), { name: 'invented plan', format }));
     const lines = card.split('\n');
     // 80 lines of 10 point fit an A4 page; a line of print holds about 110 characters.
     expect(lines.reduce((sum, line) => sum + Math.max(1, Math.ceil(line.length / 110)), 0)).toBeLessThanOrEqual(80);

@@ -2,7 +2,7 @@
 import type { Message } from '../message';
 
 export const cardWords = {
-  title: ({ name }) => `CAUTIONS: ${name}`,
+  title: ({ name }) => `Cautions: ${name}`,
   keepOut: (d, f) => `People stay ${f.length(Number(d.metres))} from every part of the antenna.`,
   keepOutUnknown: 'How far people must stay is not known for every band: see the exposure result.',
   lines: (d, f) => `Overhead lines are at least ${f.length(Number(d.metres))} away, or the antenna does not go up.`,
@@ -10,12 +10,12 @@ export const cardWords = {
 } as const satisfies Readonly<Record<string, Message>>;
 
 export const gateNames: Readonly<Record<string, string>> = {
-  site: 'BEFORE YOU CHOOSE THE PLACE',
-  up: 'BEFORE ANYBODY GOES UP',
-  launch: 'BEFORE YOU LAUNCH A LINE',
-  raise: 'BEFORE YOU RAISE IT',
-  transmit: 'BEFORE YOU SEND',
-  leave: 'BEFORE YOU LEAVE',
-  storm: 'STORM AND EMERGENCY',
+  site: 'Before you choose the place',
+  up: 'Before anybody goes up',
+  launch: 'Before you launch a line',
+  raise: 'Before you raise it',
+  transmit: 'Before you send',
+  leave: 'Before you leave',
+  storm: 'Storm and emergency',
 };
 export const gateOrder = ['site', 'up', 'launch', 'raise', 'transmit', 'leave', 'storm'] as const;

@@ -4,10 +4,10 @@ import type { Message } from '../message';
 const metres = (value: unknown): number => Number(value);
 
 export const recordWords = {
-  title: 'RECORD OF AN EXPOSURE EVALUATION',
+  title: 'Record of an exposure evaluation',
   made: ({ date, name }) => `Made on ${date}, for: ${name}`,
   aid: 'A planning aid worked out by the operator. The national rule and its authority decide; where they ask for a measurement or a form of their own, this record does not replace it.',
-  antenna: 'ANTENNA AND STATION',
+  antenna: 'Antenna and station',
   frequencies: ({ frequencies }) => `Frequencies: ${frequencies}.`,
   power: (d, f) =>
     `Power ${f.number(Number(d.powerW))} W at the crest, taken whole to the antenna: no credit for the loss of the line, for mismatch or for age.`,
@@ -17,7 +17,7 @@ export const recordWords = {
   person: (d, f) => `Nearest place where somebody may stay: ${f.length(metres(d.nearestM))} from the antenna.`,
   'person-unknown': 'Nearest place where somebody may stay: not told, so no band is judged for it.',
   assumed: ({ keys }) => `Not told and assumed: ${keys}.`,
-  limits: ({ rules }) => `LIMITS: ${rules}`,
+  limits: ({ rules }) => `Limits: ${rules}`,
   limit: ({ band, tier, field, limit, unit, average, provenance, title }) =>
     `${band}, ${tier}: ${field} ${limit} ${unit}, ${average} (${title}; ${provenance})`,
   knowing: 'people who know',
@@ -26,7 +26,7 @@ export const recordWords = {
   crest: 'on the crest, never averaged',
   found: 'read in the source',
   memory: 'from memory, to be checked',
-  results: 'RESULT: keep this far from every part, counterpoise and the outside of the coax included',
+  results: 'Result: keep this far from every part, counterpoise and the outside of the coax included',
   result: (d, f) =>
     `${d.band}: people who know ${f.length(metres(d.knowingM))}, everybody else ${f.length(metres(d.publicM))}. ${d.decidedBy}`,
   refused: ({ band, decidedBy }) => `${band}: no distance. ${decidedBy}`,
@@ -37,8 +37,8 @@ export const recordWords = {
   'person-kept': (d, f) =>
     `${d.band}: the nearest person is outside this distance; up to ${f.number(Number(d.mostW), 2)} W would be.`,
   'person-inside': (d, f) =>
-    `${d.band}: THE NEAREST PERSON IS INSIDE THIS DISTANCE. Use at most ${f.number(Number(d.mostW), 2)} W, or keep people away while you send.`,
-  method: 'METHOD',
+    `${d.band}: the nearest person is inside this distance. Use at most ${f.number(Number(d.mostW), 2)} W, or keep people away while you send.`,
+  method: 'Method',
   solved:
     'Fields computed from the currents on this antenna (moment method, real ground, coax outside and chokes as planned) at every part, at every height above the ground, each field against its own limit; greatest value, no averaging over the body; 10 % added to every field; distances rounded up to half a metre, never below touching distance.',
   screen:
