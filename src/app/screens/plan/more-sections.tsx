@@ -8,6 +8,7 @@ import { planScreen } from '../../../words/en/plan-screen';
 import { verdictNames } from '../../../words/en/verdicts';
 import { partText } from '../../answer-text';
 import { LocalCodes } from '../../jobs/gate';
+import { PaperLinks } from '../../jobs/paper-links';
 import { SourceNote } from '../../jobs/source-note';
 import { Length } from '../../parts/length';
 import { useSay } from '../../say';
@@ -69,7 +70,7 @@ export function Verdicts({ plan, answers }: PlanProps & { readonly answers: Answ
   );
 }
 
-export function ExposureView({ plan }: PlanProps) {
+export function ExposureView({ plan, planId }: PlanProps & { readonly planId: string }) {
   const say = useSay();
   const [first] = plan.exposure;
   if (first === undefined) return null;
@@ -124,6 +125,7 @@ export function ExposureView({ plan }: PlanProps) {
           ))}
         </div>
       </details>
+      <PaperLinks planId={planId} />
     </section>
   );
 }

@@ -67,7 +67,7 @@ function PlanPage({ saved, answers, plan, name, study }: OpenPlan) {
           <WarningsView warnings={plan.warnings} answers={answers} planId={saved.id} />
           <Verdicts plan={plan} answers={answers} />
           <NotNeeded plan={plan} />
-          <ExposureView plan={plan} />
+          <ExposureView plan={plan} planId={saved.id} />
           <MechanicsView plan={plan} />
           <AssumedView plan={plan} planId={saved.id} />
           <DisputesView plan={plan} />
