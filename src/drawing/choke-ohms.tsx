@@ -1,6 +1,6 @@
 /**
  * Resistance and reactance of one choke from the lowest to the highest wanted frequency: resistance as the heavy line, reactance as the fine one,
- * each named where it ends; at every wanted band a bracket for how far the resistance of real rings may lie. Squares say how many ohms.
+ * each named beside its end; at every wanted band a bracket for how far the resistance of real rings may lie. Squares say how many ohms.
  */
 import { at, Drawing, path, px, spread } from './figures';
 
@@ -25,7 +25,9 @@ interface ChokeOhmsProps {
   readonly label: string;
 }
 
-const WIDTH = 300;
+const WIDTH = 328;
+/** Where the paper ends and the names begin. */
+const PAPER = 232;
 const SIDE = 16;
 const TOP = 26;
 const TALL = 170;
@@ -51,7 +53,7 @@ function frameOf(curve: readonly OhmsPoint[]): Frame {
   const most = Math.ceil(top / squareOhm) * squareOhm;
   const least = Math.floor(bottom / squareOhm) * squareOhm;
   return {
-    x: (each) => SIDE + ((WIDTH - 2 * SIDE) * (Math.log(each) - from)) / Math.max(to - from, 1e-9),
+    x: (each) => SIDE + ((PAPER - 2 * SIDE) * (Math.log(each) - from)) / Math.max(to - from, 1e-9),
     y: (ohm) => TOP + (TALL * (most - ohm)) / (most - least),
     squareOhm,
     least,
@@ -62,19 +64,20 @@ function frameOf(curve: readonly OhmsPoint[]): Frame {
 export function ChokeOhms({ curve, bands, neededOhm, words, label }: ChokeOhmsProps) {
   const { x, y, squareOhm, least, most } = frameOf(curve);
   const rules: string[] = [];
-  for (let ohm = least; ohm <= most; ohm += squareOhm) rules.push(`M${at(0, y(ohm))}H${WIDTH}`);
+  for (let ohm = least; ohm <= most; ohm += squareOhm) rules.push(`M${at(0, y(ohm))}H${PAPER}`);
   const spots = spread(
     bands.map(({ atMHz }) => x(atMHz)),
-    46,
+    44,
     22,
-    WIDTH - 22,
+    PAPER - 22,
   );
-  const named = endWords(curve, y);
+  const isAsked = neededOhm !== null && neededOhm < most;
+  const named = namesOf(curve, isAsked ? neededOhm : null, words, y);
   return (
     <Drawing width={WIDTH} height={TOP + TALL + 34} label={label}>
       <path class="q" d={rules.join('')} />
-      <path class="s" d={`M${at(0, y(0))}H${WIDTH}`} />
-      {neededOhm !== null && neededOhm < most && <path class="r" d={`M${at(0, y(neededOhm))}H${WIDTH}`} />}
+      <path class="s" d={`M${at(0, y(0))}H${PAPER}`} />
+      {isAsked && <path class="r" d={`M${at(0, y(neededOhm))}H${PAPER}`} />}
       {bands.map(({ atMHz, rOhm }) => (
         <path class="m" d={bracket(x(atMHz), y(rOhm.low), y(rOhm.high))} />
       ))}
@@ -85,17 +88,11 @@ export function ChokeOhms({ curve, bands, neededOhm, words, label }: ChokeOhmsPr
           {name}
         </text>
       ))}
-      {neededOhm !== null && neededOhm < most && (
-        <text class="halo" x={4} y={px(y(neededOhm) - 6)}>
-          {words.needed}
+      {named.map(({ text, key, at: height }) => (
+        <text class={key ? 'k' : undefined} x={PAPER + 8} y={px(height + 5.5)}>
+          {text}
         </text>
-      )}
-      <text class="k halo" x={WIDTH - 4} y={px(named.resistance)} text-anchor="end">
-        {words.resistance}
-      </text>
-      <text class="halo" x={WIDTH - 4} y={px(named.reactance)} text-anchor="end">
-        {words.reactance}
-      </text>
+      ))}
     </Drawing>
   );
 }
@@ -103,10 +100,24 @@ export function ChokeOhms({ curve, bands, neededOhm, words, label }: ChokeOhmsPr
 const bracket = (x: number, low: number, high: number): string =>
   `M${at(x - 5, high)}h10M${at(x, high)}V${px(low)}M${at(x - 5, low)}h10`;
 
-/** Heights of the two names above the ends of their lines, kept apart. */
-function endWords(curve: readonly OhmsPoint[], y: (ohm: number) => number) {
+/** Names beside the right end of each line, kept apart. */
+function namesOf(
+  curve: readonly OhmsPoint[],
+  neededOhm: number | null,
+  words: ChokeOhmsProps['words'],
+  y: (ohm: number) => number,
+) {
   const last = curve.at(-1);
-  const [r, x] = [y(last?.rOhm.nominal ?? 0) - 10, y(last?.xOhm.nominal ?? 0) - 8];
-  const [resistance = 0, reactance = 0] = spread([r, x], 20, 16, TOP + TALL - 4);
-  return { resistance, reactance };
+  const names = [
+    { text: words.resistance, key: true, ohm: last?.rOhm.nominal ?? 0 },
+    { text: words.reactance, key: false, ohm: last?.xOhm.nominal ?? 0 },
+    ...(neededOhm === null ? [] : [{ text: words.needed, key: false, ohm: neededOhm }]),
+  ];
+  const spots = spread(
+    names.map(({ ohm }) => y(ohm)),
+    21,
+    TOP,
+    TOP + TALL,
+  );
+  return names.map(({ text, key }, index) => ({ text, key, at: spots[index] ?? 0 }));
 }

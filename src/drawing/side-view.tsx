@@ -3,6 +3,7 @@
  * wire, so that the places along it can be seen; the caption says so.
  */
 import type { Vector } from '../geometry/layout';
+import { FeedLine } from './feed-line';
 import { at, Drawing, Grid, Ground, Hatch, Marker, Person, Pole, path, px, spread } from './figures';
 import { KeepOut, LEAST_BAND_PX } from './keep-out';
 import { type Scale, scaleFor } from './scale';
@@ -54,7 +55,8 @@ function frameOf(site: Site, aroundM: number): Frame {
   const flat = site.arms.flat().map(([x, , z]): Vector => [x, 0, z]);
   const held = [...site.supports.map(({ foot }) => foot[0]), ...site.ropes.map(([, to]) => to[0])];
   const run = site.coax.map(({ point }) => across(point));
-  const xs = [...flat.flatMap(([x]) => [x - aroundM, x + aroundM]), ...held, ...run, site.feed[0]];
+  const laid = site.returns.flat().map(([x]) => x);
+  const xs = [...flat.flatMap(([x]) => [x - aroundM, x + aroundM]), ...held, ...laid, ...run, site.feed[0]];
   const [least, most] = [Math.min(...xs) - 1.5, Math.max(...xs) + 1.5];
   const top = Math.max(...flat.map(([, , z]) => z + aroundM), ...site.supports.map(({ topM }) => topM), 3);
   const scale = scaleFor(most - least, top, WIDTH - 2 * MARGIN, MOST_HEIGHT);
@@ -109,7 +111,10 @@ export function SideView({ site, words, id, keepOutM = null }: SideViewProps) {
       {site.ropes.map(([from, to]) => (
         <path class="r" d={flat([from, to])} />
       ))}
-      <path class="c" d={path(site.coax.map(({ point }) => [x(point), y(point[2])] as const))} />
+      {site.returns.map((points) => (
+        <path class="s" d={flat(points)} />
+      ))}
+      <FeedLine kind={site.line} points={site.coax.map(({ point }) => [x(point), y(point[2])] as const)} />
       {site.arms.map((points) => (
         <path class="w" d={flat(points)} />
       ))}

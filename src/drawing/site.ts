@@ -4,8 +4,9 @@
  * end, a rope to a stake from a low one.
  */
 import { type CoaxPoint, coaxPath } from '../geometry/coax-path';
-import { distance, type Layout, plus, type Vector } from '../geometry/layout';
+import { type CoaxRun, distance, type Layout, plus, type Vector } from '../geometry/layout';
 import { armsOf, feedPointOf } from '../geometry/radiator-wires';
+import { siteWires } from '../geometry/site-wires';
 
 export interface Support {
   readonly foot: Vector;
@@ -26,7 +27,11 @@ export interface Site {
   readonly ends: readonly Vector[];
   readonly supports: readonly Support[];
   readonly ropes: readonly (readonly [Vector, Vector])[];
+  /** Radials and counterpoise wires. */
+  readonly returns: readonly (readonly Vector[])[];
+  /** The line from the feed point to the radio, whatever it is. */
   readonly coax: readonly CoaxPoint[];
+  readonly line: 'coax' | 'open-wire';
   readonly chokes: readonly SitePlace[];
   readonly home: boolean;
 }
@@ -39,10 +44,12 @@ const MARK_M = 0.3;
 export interface SiteOptions {
   readonly home: boolean;
   readonly chokesM: readonly number[];
+  /** Where open-wire line runs; no part of the layout, since nothing flows on an outside of it. */
+  readonly openWire?: CoaxRun | null;
 }
 
 /** Null for an antenna whose shape is not known. */
-export function siteOf(layout: Layout, { home, chokesM }: SiteOptions): Site | null {
+export function siteOf(layout: Layout, { home, chokesM, openWire = null }: SiteOptions): Site | null {
   const arms = armsOf(layout)?.map(({ points }) => points);
   if (arms === undefined) return null;
   const feed = feedPointOf(layout);
@@ -50,17 +57,26 @@ export function siteOf(layout: Layout, { home, chokesM }: SiteOptions): Site | n
   const ends = closed ? [] : arms.flatMap((points) => points.slice(-1));
   const held = closed ? closedHolds(layout, arms) : openHolds(layout, arms);
   const leansOut = layout.radiator === 'vertical' && layout.fedAt === 'centre';
-  const coax = layout.coax === null ? [] : coaxPath(feed, layout.coax, leansOut);
+  const run = layout.coax ?? openWire;
+  const coax = run === null ? [] : coaxPath(feed, run, leansOut);
   return {
     feed,
     arms,
     ends: layout.fedAt === 'end' && !closed ? [feed, ...ends] : ends,
     ...held,
+    returns: returnsOf(layout),
     coax,
+    line: layout.coax === null && openWire !== null ? 'open-wire' : 'coax',
     chokes: chokesM.flatMap((alongM) => placeOn(coax, alongM)),
     home,
   };
 }
+
+/** Each stretch by itself: radials leave from one point, a counterpoise wire bends where it meets the ground. */
+const returnsOf = (layout: Layout): readonly (readonly Vector[])[] =>
+  (siteWires(layout)?.wires ?? []).flatMap(({ id, from, to }) =>
+    /^(hub$|radial|counterpoise)/.test(id) ? [[from, to]] : [],
+  );
 
 interface Holds {
   readonly supports: readonly Support[];

@@ -1,5 +1,6 @@
 /** The site from above, to scale: the wire, what holds it, the coax with its chokes, and how far people stay away. */
 import type { Vector } from '../geometry/layout';
+import { FeedLine } from './feed-line';
 import { Drawing, Grid, Hatch, Marker, path, px } from './figures';
 import { KeepOut, LEAST_BAND_PX } from './keep-out';
 import { type Scale, scaleFor } from './scale';
@@ -27,7 +28,11 @@ export const topViewScale = (site: Site, keepOutM: number | null): Scale => fram
 function frameOf(site: Site, keepOutM: number | null): Frame {
   const wire = site.arms.flat();
   const around = keepOutM ?? 0;
-  const others = [...site.supports.map(({ foot }) => foot), ...site.coax.map(({ point }) => point)];
+  const others = [
+    ...site.supports.map(({ foot }) => foot),
+    ...site.coax.map(({ point }) => point),
+    ...site.returns.flat(),
+  ];
   const reach = (axis: 0 | 1): readonly [number, number] => {
     const near = wire.flatMap((point) => [point[axis] - around, point[axis] + around]);
     const all = [...near, ...others.map((point) => point[axis])];
@@ -62,7 +67,10 @@ export function TopView({ site, label, keepOutM, id }: TopViewProps) {
         const [x, y] = place(foot);
         return <circle class="o" cx={px(x)} cy={px(y)} r={5} />;
       })}
-      <path class="c" d={line(site.coax.map(({ point }) => point))} />
+      {site.returns.map((points) => (
+        <path class="s" d={line(points)} />
+      ))}
+      <FeedLine kind={site.line} points={site.coax.map(({ point }) => place(point))} />
       {site.arms.map((points) => (
         <path class="w" d={line(points)} />
       ))}

@@ -133,7 +133,7 @@ function Figures({ row, study }: { readonly row: BandRow; readonly study: BandSt
       <summary aria-label={`${say(planScreen.figures)}: ${bandName(row.band)}`}>{say(planScreen.figures)}</summary>
       <div class="reasons">
         {told.length > 0 && (
-          <table class="device-rows">
+          <table class="device-rows long">
             <thead>
               <tr>
                 <th scope="col">{say(planScreen.ofHundred)}</th>

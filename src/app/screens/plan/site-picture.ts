@@ -1,9 +1,10 @@
-/** The antenna of a plan laid out in space, for its drawings. Null where its shape is not known. */
-import { type Dimensions, dimensionsOf } from '../../../advice/dimensions';
+/** The antenna of a plan laid out in space, for its drawings, with the lengths the plan tells. Null where its shape is not known. */
+import { dimensionsOf, type SolvedDimensions } from '../../../advice/dimensions';
 import { type Facts, factsOf, isNoSystem } from '../../../advice/facts';
 import type { Answers } from '../../../design/answers';
 import { type Site, siteOf } from '../../../drawing/site';
-import type { Layout } from '../../../geometry/layout';
+import type { CoaxRun } from '../../../geometry/layout';
+import { layoutOf } from '../../../plan/layout-of';
 import type { Plan } from '../../../plan/plan-schema';
 
 export interface SitePicture {
@@ -18,47 +19,40 @@ export function sitePictureOf(answers: Answers, plan: Plan): SitePicture | null 
   if (answers.radiator === undefined || answers.fedAt === undefined || plan.system === null) return null;
   const facts = factsOf(answers);
   if (isNoSystem(facts)) return null;
-  const dimensions = dimensionsOf(facts);
+  const dimensions = dimensionsOf(facts, solvedIn(plan));
+  const layout = layoutOf(facts, dimensions);
+  if (layout === null) return null;
   const chokes = plan.chain.flatMap(({ device, distanceM, name }) =>
     device === 'choke' && distanceM !== null ? [{ name, metres: distanceM }] : [],
   );
   const { station, indoors, feedLineRoute } = facts.settled;
-  const options = { home: station === 'home' || indoors, chokesM: chokes.map(({ metres }) => metres) };
-  const site = siteOf(layoutOf(facts, dimensions), options);
+  const site = siteOf(layout, {
+    home: station === 'home' || indoors,
+    chokesM: chokes.map(({ metres }) => metres),
+    openWire: openWireOf(facts),
+  });
   const square = feedLineRoute === 'square';
   return site === null ? null : { site, runM: dimensions.runM, square, chokes: site.coax.length > 0 ? chokes : [] };
 }
 
-/** Open-wire line is drawn as the coax it becomes: straight to the radio. */
-function layoutOf({ settled, wire, system, lineKind }: Facts, dimensions: Dimensions): Layout {
-  const radiators = dimensions.pieces.filter(({ piece }) => piece === 'leg');
+/** Lengths as a field solution found them, where the plan has one. */
+function solvedIn({ fieldStudy }: Plan): SolvedDimensions {
+  const lengths = fieldStudy?.lengths ?? null;
+  if (lengths === null) return {};
+  const { chosenM, ruleM, by, swr, pairs } = lengths;
+  const byBand = Object.fromEntries(pairs.map((pair) => [pair.band, { wholeM: pair.chosenM, ruleM: pair.ruleM }]));
+  return { lengths: { radiatorM: chosenM, ruleM, by, swr, pairs: byBand } };
+}
+
+/** Open-wire line takes the way coax would. */
+function openWireOf({ settled, lineKind }: Facts): CoaxRun | null {
+  if (lineKind === 'none' || lineKind === 'coax') return null;
   return {
-    radiator: settled.radiator,
-    fedAt: settled.fedAt,
-    heightM: settled.heightM,
-    endHeightM: settled.endHeightM,
-    supportHeightM: settled.supportHeightM,
-    radiatorM: dimensions.radiator.metres,
-    feedFraction: system === 'off-centre-fed' ? settled.feedFraction : 0.5,
-    riseM: dimensions.riseM,
-    furtherPairsM: system === 'parallel-dipoles' ? radiators.slice(1).map(({ length }) => 2 * length.metres) : [],
-    loopShape: settled.loopShape,
-    loopPlane: settled.loopPlane,
-    wire: { radiusM: wire.diameterM.value / 2, conductivitySPerM: 0, insulation: null },
-    returnPath: settled.returnPath,
-    radials: null,
-    counterpoisesM: [],
-    shieldAtMidGap: false,
-    coax:
-      lineKind === 'none'
-        ? null
-        : {
-            lengthM: settled.feedLineLengthM,
-            shieldRadiusM: 0,
-            route: settled.feedLineRoute,
-            runHeightM: settled.runHeightM,
-            entryDistanceM: settled.entryDistanceM,
-            houseEarth: settled.houseEarth,
-          },
+    lengthM: settled.feedLineLengthM,
+    shieldRadiusM: 0,
+    route: settled.feedLineRoute,
+    runHeightM: settled.runHeightM,
+    entryDistanceM: Math.min(settled.entryDistanceM, settled.feedLineLengthM),
+    houseEarth: settled.houseEarth,
   };
 }

@@ -1,0 +1,180 @@
+/** The third conductor: what runs on the outside of the coax on each band, without chokes, as planned and with what is owned; and where the chokes went. */
+import { roughly } from '../../../advice/field-figures';
+import type { Plan } from '../../../plan/plan-schema';
+import { chokeSetText } from '../../../words/en/field';
+import { bandName } from '../../../words/en/names';
+import { planScreen } from '../../../words/en/plan-screen';
+import { type Say, useSay } from '../../say';
+
+type Study = NonNullable<Plan['fieldStudy']>;
+type BandStudy = Study['bands'][number];
+type State = NonNullable<BandStudy['planned']>;
+
+interface OutsideProps {
+  readonly plan: Plan;
+  readonly isUnderway: boolean;
+}
+
+export function OutsideView({ plan, isUnderway }: OutsideProps) {
+  const say = useSay();
+  const study = plan.fieldStudy;
+  const rows = (study?.bands ?? []).filter(({ noChoke, planned }) => noChoke !== null || planned !== null);
+  if (rows.length === 0 && !isUnderway) return null;
+  return (
+    <section aria-labelledby="outside">
+      <h2 id="outside" tabIndex={-1}>
+        {say(planScreen.outside)}
+      </h2>
+      <details>
+        <summary>{say(planScreen.outsideOpen)}</summary>
+        <div class="reasons">
+          {study === null || rows.length === 0 ? (
+            <p>{say(planScreen.underway)}</p>
+          ) : (
+            <>
+              <p>
+                {say(planScreen.outsideIntro, {
+                  hasRadio: rows.some(({ noChoke, planned }) => isBeyondEntry(planned ?? noChoke)),
+                })}
+              </p>
+              <Currents rows={rows} />
+              <ChokePlaces study={study} />
+              <Decibels rows={rows} />
+              {study.confidence.map((line) => (
+                <p class="small" key={line}>
+                  {line}
+                </p>
+              ))}
+            </>
+          )}
+        </div>
+      </details>
+    </section>
+  );
+}
+
+const columnsOf = (rows: readonly BandStudy[]) =>
+  (['noChoke', 'planned', 'owned'] as const).filter((column) => rows.some((row) => row[column] !== null));
+
+function Currents({ rows }: { readonly rows: readonly BandStudy[] }) {
+  const say = useSay();
+  const columns = columnsOf(rows);
+  return (
+    <table class="device-rows">
+      <thead>
+        <tr>
+          <th scope="col">{say(planScreen.band)}</th>
+          {columns.map((column) => (
+            <th scope="col" key={column}>
+              {say(planScreen[`outside_${column}`])}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((row) => (
+          <tr key={row.band}>
+            <th scope="row">{bandName(row.band)}</th>
+            {columns.map((column) => (
+              <td key={column}>
+                <Current state={row[column]} />
+              </td>
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** Milliamps to the digit and a half they are good for. */
+const milliamps = (ma: number, say: Say): string =>
+  ma < 1 ? say(planScreen.underOneMa) : say(planScreen.maIs, { ma: say.format.number(roughly(ma), 2) });
+
+/** Where the coax ends at the entry there is no radio beyond it. */
+const isBeyondEntry = (state: State | null): boolean => state !== null && state.radioDb !== null;
+
+function Current({ state }: { readonly state: State | null }) {
+  const say = useSay();
+  if (state === null) return <>{say(planScreen.notKnown)}</>;
+  return (
+    <>
+      <b>{milliamps(state.entryMa, say)}</b>
+      {isBeyondEntry(state) && (
+        <span class="second">{say(planScreen.radioMa, { ma: milliamps(state.radioMa, say) })}</span>
+      )}
+    </>
+  );
+}
+
+function ChokePlaces({ study: { chokes } }: { readonly study: Study }) {
+  const say = useSay();
+  if (chokes === null) return null;
+  const sets = [
+    { name: planScreen.usualPlaces, set: chokes.house },
+    { name: planScreen.chosenPlaces, set: chokes.chosen },
+  ];
+  return (
+    <>
+      <dl class="dispute">
+        {sets.map(({ name, set }) => (
+          <div key={name}>
+            <dt>{say(name)}</dt>
+            <dd>
+              {say(planScreen.setIs, {
+                set: set.chokes.length === 0 ? say(planScreen.noChokeAtAll) : chokeSetText(set.chokes, say.format),
+                ma: milliamps(set.worstMa, say),
+                band: set.worstBand,
+              })}
+            </dd>
+          </div>
+        ))}
+        <div>
+          <dt>{say(planScreen.difference)}</dt>
+          <dd>
+            {Math.abs(chokes.differenceDb) < 0.5
+              ? say(planScreen.noDifference)
+              : say(planScreen.differenceIs, {
+                  db: say.format.number(Math.abs(chokes.differenceDb), 2),
+                  isLess: chokes.differenceDb < 0,
+                })}
+          </dd>
+        </div>
+      </dl>
+      {chokes.text.map((line) => (
+        <p key={line}>{line}</p>
+      ))}
+    </>
+  );
+}
+
+function Decibels({ rows }: { readonly rows: readonly BandStudy[] }) {
+  const say = useSay();
+  const db = (value: number): string => say.format.number(Math.round(value), 3).replace('-', '\u2212');
+  return (
+    <details>
+      <summary>{say(planScreen.inDecibels)}</summary>
+      <ul class="reasons">
+        {rows.map((row) => (
+          <li key={row.band}>
+            <b>{bandName(row.band)}</b>{' '}
+            {columnsOf([row])
+              .flatMap((column) => {
+                const state = row[column];
+                if (state === null) return [];
+                return [
+                  say(planScreen.decibelsIs, {
+                    what: say(planScreen[`outside_${column}`]).toLowerCase(),
+                    entry: db(state.entryDb),
+                    radio: state.radioDb === null ? '' : db(state.radioDb),
+                  }),
+                ];
+              })
+              .join('; ')}
+          </li>
+        ))}
+      </ul>
+      <p class="small">{say(planScreen.decibelsOf)}</p>
+    </details>
+  );
+}
