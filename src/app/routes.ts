@@ -14,6 +14,7 @@ export type Route =
   | { readonly screen: 'receive'; readonly code: string }
   | { readonly screen: 'ask'; readonly planId: string; readonly question: string; readonly unsure: boolean }
   | { readonly screen: 'surer'; readonly planId: string }
+  | { readonly screen: 'which'; readonly planId: string; readonly question: string }
   | { readonly screen: 'share' | 'sheet' | 'record' | 'card'; readonly planId: string }
   | { readonly screen: 'scan' }
   | { readonly screen: JobScreen; readonly planId: string; readonly rest: readonly string[] };
@@ -48,6 +49,7 @@ export function parseRoute(hash: string): Route {
 function planRoute(planId: string, job: string, rest: readonly string[]): Route {
   if (job === 'surer' || job === 'share' || job === 'sheet') return { screen: job, planId };
   if (job === 'record' || job === 'card') return { screen: job, planId };
+  if (job === 'which') return { screen: job, planId, question: rest[0] ?? '' };
   const screen = jobScreens.find((name) => name === job);
   return screen === undefined
     ? { screen: 'plan', planId, rest: job === '' ? [] : [job, ...rest] }
@@ -65,6 +67,7 @@ export const to = {
   ask: (planId: string, question: string): string => `#/ask/${planId}/${question}`,
   unsure: (planId: string, question: string): string => `#/ask/${planId}/${question}/not-sure`,
   surer: (planId: string): string => `#/plan/${planId}/surer`,
+  which: (planId: string, question = ''): string => `#/plan/${planId}/which${question === '' ? '' : `/${question}`}`,
   plan: (planId: string): string => `#/plan/${planId}`,
   share: (planId: string): string => `#/plan/${planId}/share`,
   sheet: (planId: string): string => `#/plan/${planId}/sheet`,

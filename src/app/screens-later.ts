@@ -21,6 +21,7 @@ const later: Partial<Record<ScreenKey, () => Promise<Screen>>> = {
   trim: async () => (await import('./screens/trim/trim-screen')).TrimScreen,
   why: async () => (await import('./screens/why/why-screen')).WhyScreen,
   'ask-surer': async () => (await import('./screens/ask/surer-question-screen')).SurerQuestionScreen,
+  which: async () => (await import('./screens/ask/which-screen')).WhichScreen,
   surer: async () => (await import('./screens/ask/surer-screen')).SurerScreen,
   'on-hand': async () => (await import('./screens/on-hand/on-hand-screen')).OnHandScreen,
   settings: async () => (await import('./screens/settings/settings-screen')).SettingsScreen,

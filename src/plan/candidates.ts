@@ -9,7 +9,7 @@ import type { Format } from '../words/format';
 import { type Data, render } from '../words/message';
 import type { Plan } from './plan-schema';
 
-type Candidate = NonNullable<Plan['candidates']>[number];
+export type Candidate = NonNullable<Plan['candidates']>[number];
 
 interface Kind {
   readonly radiator: Radiator;
@@ -34,11 +34,16 @@ const kinds: readonly Kind[] = [
   { radiator: 'loop', fedAt: 'corner' },
 ];
 
-/** `planOf` makes the plan of one candidate; the caller gives it, so that this file needs no way back to it. */
-export function rankCandidates(answers: Answers, planOf: (answers: Answers) => Plan, format: Format): Candidate[] {
-  const useful = kinds.filter(({ radiator }) => radiator !== 'parallel-wires' || answers.bands.length > 1);
-  const judged = useful.map((kind) => judge(answersFor(answers, kind), planOf, format));
-  return judged
+/** The answers of every candidate worth a look, each to be planned. */
+export const candidateAnswers = (answers: Answers): Answers[] =>
+  kinds
+    .filter(({ radiator }) => radiator !== 'parallel-wires' || answers.bands.length > 1)
+    .map((kind) => answersFor(answers, kind));
+
+/** `plans` holds the plan of each candidate: whoever calls makes them, in one go or a few at a time. */
+export function rankCandidates(answers: Answers, plans: ReadonlyMap<Answers, Plan>, format: Format): Candidate[] {
+  return [...plans]
+    .map(([chosen, plan]) => judgedCandidate(chosen, plan, format))
     .filter((candidate) => candidate !== null)
     .sort((a, b) => compare(a.score, b.score, (supportM) => isTooHigh(supportM, answers)))
     .map((candidate, index) => ({ ...candidate, rank: index + 1 }));
@@ -52,8 +57,8 @@ function answersFor(answers: Answers, { radiator, fedAt, also }: Kind): Answers 
   return { ...(openWireAsked && also?.feedLine === undefined ? onCoax : kept), radiator, fedAt, ...also };
 }
 
-function judge(answers: Answers, planOf: (answers: Answers) => Plan, format: Format): Candidate | null {
-  const plan = planOf(answers);
+/** One candidate as its plan shows it, without its place; null where there is no antenna. */
+export function judgedCandidate(answers: Answers, plan: Plan, format: Format): Candidate | null {
   if (plan.system === null) return null;
   const missing = plan.warnings
     .filter((warning) => warning.id === 'band-not-served')

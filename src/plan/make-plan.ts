@@ -28,7 +28,7 @@ import type { Answers } from '../design/answers';
 import { systemName } from '../words/en/names';
 import { noSummary, summary, whichNone, whichSummary } from '../words/en/summary';
 import type { Data } from '../words/message';
-import { rankCandidates } from './candidates';
+import { candidateAnswers, rankCandidates } from './candidates';
 import type { Plan } from './plan-schema';
 import { createSpeaker, type Speaker } from './speaker';
 import { stateChain } from './state-chain';
@@ -132,7 +132,8 @@ function summaryData({ system, settled, lineKind }: Facts, { radiator }: Dimensi
 }
 
 function whichAntenna(answers: Answers, speaker: Speaker, designer: Designer): Plan {
-  const candidates = rankCandidates(answers, (chosen) => makePlan(chosen, { designer }), speaker.format);
+  const plans = candidateAnswers(answers).map((chosen) => [chosen, makePlan(chosen, { designer })] as const);
+  const candidates = rankCandidates(answers, new Map(plans), speaker.format);
   const [best] = candidates;
   const buildable = best !== undefined && best.score.stops === 0;
   return { ...emptyPlan(), summary: buildable ? whichSummary(systemName(best.system)) : whichNone, candidates };

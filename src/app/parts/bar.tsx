@@ -38,7 +38,7 @@ function placesFor(route: Route): { readonly label: string; readonly list: reado
 export function Bar({ route }: { route: Route }) {
   const say = useSay();
   // One question at a time: nothing stands below the actions there.
-  if (route.screen === 'ask' || route.screen === 'new') return null;
+  if (route.screen === 'ask' || route.screen === 'new' || route.screen === 'which') return null;
   const { label, list } = placesFor(route);
   return (
     <nav class="bar" aria-label={say(label)}>

@@ -103,10 +103,16 @@ export function AskFrame({ plan, id, unsure, words, body: Body, up, unused }: Fr
         </div>
         {question === undefined ? unused : <Body key={id} {...body} question={question} />}
         {unsure && question !== undefined && (
-          <NotSurePanel words={words} taken={taken} onTake={takeDefault} keepHref={to.ask(plan?.id ?? '', id)} />
+          <NotSurePanel
+            words={words}
+            taken={taken}
+            onTake={takeDefault}
+            keepHref={to.ask(plan?.id ?? '', id)}
+            compareHref={id === 'radiator' && plan !== null ? to.which(plan.id) : undefined}
+          />
         )}
         {plan?.lastEdit !== undefined && <ChangedStrip plan={plan} />}
-        {plan !== null && firstQuestions(draft)[0]?.id !== id && <SoFar draft={draft} whole={whole} />}
+        {plan !== null && firstQuestions(draft)[0]?.id !== id && <SoFar planId={plan.id} draft={draft} whole={whole} />}
       </main>
       <AskActions
         backHref={plan === null ? to.plans : addressBefore(plan.id, id, draft)}

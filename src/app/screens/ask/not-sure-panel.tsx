@@ -2,6 +2,7 @@
 
 import { answering } from '../../../words/en/answering';
 import type { QuestionWords } from '../../../words/en/first-questions';
+import { which } from '../../../words/en/which';
 import { useSay } from '../../say';
 
 interface NotSureProps {
@@ -9,9 +10,11 @@ interface NotSureProps {
   readonly taken: string;
   readonly onTake: () => void;
   readonly keepHref: string;
+  /** Where this answer is found by comparing; undefined where nothing can be compared. */
+  readonly compareHref: string | undefined;
 }
 
-export function NotSurePanel({ words, taken, onTake, keepHref }: NotSureProps) {
+export function NotSurePanel({ words, taken, onTake, keepHref, compareHref }: NotSureProps) {
   const say = useSay();
   return (
     <section class="stop" aria-labelledby="not-sure">
@@ -19,6 +22,16 @@ export function NotSurePanel({ words, taken, onTake, keepHref }: NotSureProps) {
         {say(answering.notSureHead)}
       </h2>
       <p>{words.findOut}</p>
+      {compareHref !== undefined && (
+        <>
+          <p>{say(which.compareWhy)}</p>
+          <div class="ways">
+            <a class="btn go" href={compareHref}>
+              {say(which.compare)}
+            </a>
+          </div>
+        </>
+      )}
       <p>{say(answering.notSureTaken, { taken })}</p>
       <div class="ways">
         <button type="button" class="btn tall" onClick={onTake}>

@@ -2,17 +2,20 @@
  * The answer as far as it can be told: provisional from the third question on, settled after the fourth. The power-line warning stands
  * before the first length.
  */
-import { feedPointOf } from '../../../advice/route';
+import { feedPointOf, routeOf } from '../../../advice/route';
 import { feedPositionsOf } from '../../../advice/system';
 import type { DraftAnswers } from '../../../design/answers';
 import { powerLineDistanceM, radiatorM } from '../../../plan/plan-figures';
 import type { Plan } from '../../../plan/plan-schema';
 import { answering } from '../../../words/en/answering';
+import { questionWords } from '../../../words/en/questions';
 import { ask, plans as plansWords, shell } from '../../../words/en/screens';
+import { to } from '../../routes';
 import { useSay } from '../../say';
 import { provisionalAnswers } from '../../stores/effective-answers';
 import type { Planner } from '../../stores/planner';
 import { useStores } from '../../stores/stores';
+import { answersFor } from '../plan/ways-to-answers';
 import './so-far.css';
 
 /** Length of the wire for each answer that is still open, shortest first. */
@@ -46,7 +49,7 @@ export function PowerLines({ plan }: { plan: Plan }) {
   );
 }
 
-export function SoFar({ draft, whole }: { draft: DraftAnswers; whole: boolean }) {
+export function SoFar({ planId, draft, whole }: { planId: string; draft: DraftAnswers; whole: boolean }) {
   const say = useSay();
   const { planner } = useStores();
   const answers = provisionalAnswers(draft);
@@ -72,7 +75,7 @@ export function SoFar({ draft, whole }: { draft: DraftAnswers; whole: boolean })
               ? say(answering.soFarNone)
               : say(answering.soFar, { length: say.format.length(metres) })}
         </h2>
-        {stop === undefined ? <p>{plan.summary}</p> : <StopNote stop={stop} />}
+        {stop === undefined ? <p>{plan.summary}</p> : <StopNote stop={stop} planId={planId} draft={draft} />}
         {!whole && stop === undefined && <Spread lengths={openLengths(planner, draft)} />}
       </section>
     </>
@@ -94,8 +97,17 @@ function Spread({ lengths }: { lengths: readonly number[] }) {
   );
 }
 
-function StopNote({ stop }: { stop: Plan['warnings'][number] }) {
+interface StopProps {
+  readonly stop: Plan['warnings'][number];
+  readonly planId: string;
+  readonly draft: DraftAnswers;
+}
+
+/** What stops it, the ways out in words, and a button to each answer that opens one. */
+function StopNote({ stop, planId, draft }: StopProps) {
   const say = useSay();
+  const asked = routeOf(draft).map(({ id }) => id);
+  const keys = answersFor(stop.id).filter((key) => asked.includes(key));
   return (
     <>
       <p>
@@ -106,6 +118,13 @@ function StopNote({ stop }: { stop: Plan['warnings'][number] }) {
           <li key={way}>{way}</li>
         ))}
       </ul>
+      <div class="ways">
+        {keys.map((key) => (
+          <a key={key} class="btn" href={to.ask(planId, key)}>
+            {say(ask.changeOf, { what: questionWords(key).short })}
+          </a>
+        ))}
+      </div>
     </>
   );
 }

@@ -55,7 +55,7 @@ function Surer({ plan }: { plan: SavedPlan }) {
           <SaveTrouble />
           <h1 tabIndex={-1}>{say(surer.title)}</h1>
           <ChangedStrip plan={plan} />
-          <SoFar draft={draft} whole={answers !== null} />
+          <SoFar planId={plan.id} draft={draft} whole={answers !== null} />
           {nextQuestion(draft) !== null && (
             <a class="btn go" href={goOnAddress(plan.id, draft)}>
               {say(plans.goOn)}

@@ -1,0 +1,154 @@
+/** The antennas that fit, best first, each with its drawing, the reasons for its place, and the way to open it as a plan. */
+import { signal } from '@preact/signals';
+import type { AnswerKey, DraftAnswers } from '../../../design/answers';
+import { pick } from '../../../design/plan-edit';
+import type { SavedPlan } from '../../../design/saved-plan';
+import { type Candidate, judgedCandidate } from '../../../plan/candidates';
+import { systemName } from '../../../words/en/names';
+import { questionWords } from '../../../words/en/questions';
+import { ask, shell } from '../../../words/en/screens';
+import { everydayNames, which } from '../../../words/en/which';
+import { answerText } from '../../answer-text';
+import { Icon } from '../../parts/icon';
+import { SaveTrouble } from '../../parts/save-note';
+import { Top } from '../../parts/top';
+import { FeedPointSketch } from '../../pictures/radiators';
+import { go } from '../../router';
+import { to } from '../../routes';
+import { useSay } from '../../say';
+import { effectiveDraft } from '../../stores/effective-answers';
+import type { NewEdit } from '../../stores/library';
+import { useStores } from '../../stores/stores';
+import { goOnAddress } from './asked';
+import { decisive } from './decisive';
+import { useRanking } from './ranking';
+import { SolveBest, SolvedFigures } from './solve-best';
+import './surer.css';
+
+/** What a candidate answers; what was told of another antenna under these keys goes. */
+const chosen: readonly AnswerKey[] = ['radiator', 'fedAt', 'lengthChoice', 'feedLine'];
+
+/** What stood in a plan before a candidate was opened; known until the page is closed. */
+const before = signal<ReadonlyMap<string, DraftAnswers>>(new Map());
+
+const editsTo = (answers: DraftAnswers): NewEdit[] =>
+  chosen.map((key) => ({ kind: 'answer', key, answer: pick(answers, key) }));
+
+const nameOf = ({ system }: Pick<Candidate, 'system'>): string => everydayNames[system] ?? systemName(system);
+
+export function WhichList({ plan }: { readonly plan: SavedPlan }) {
+  const say = useSay();
+  const { library, settings, parts, planner } = useStores();
+  const draft = effectiveDraft(plan.answers, settings.settings.value, parts.parts.value);
+  const { candidates, done, of, again } = useRanking(draft);
+  const open = (candidate: Candidate): void => {
+    before.value = new Map(before.value).set(plan.id, plan.answers);
+    library.edit(plan.id, ...editsTo(candidate.answers));
+    const now = library.planOf(plan.id)?.answers ?? {};
+    go(goOnAddress(plan.id, effectiveDraft(now, settings.settings.value, parts.parts.value)));
+  };
+  return (
+    <>
+      <Top up={{ href: to.ask(plan.id, 'radiator'), words: questionWords('radiator').short }} />
+      <main id="main" class="two comparing">
+        <div class="stack">
+          <SaveTrouble />
+          <h1 tabIndex={-1}>{say(which.title)}</h1>
+          <p>{say(which.meaning)}</p>
+          <Taken plan={plan} />
+          <RestsOn plan={plan} draft={draft} />
+          {candidates !== null && <SolveBest candidates={candidates} onAgain={again} />}
+        </div>
+        <section aria-label={say(which.title)}>
+          {planner.failed.value !== null && <p class="stop">{say(shell.planFailed)}</p>}
+          {candidates === null && planner.failed.value === null && (
+            <p role="status">{say(which.working, { done, of })}</p>
+          )}
+          <ol class="rows">
+            {candidates?.map((candidate) => (
+              <Row key={candidate.rank} candidate={candidate} onOpen={() => open(candidate)} />
+            ))}
+          </ol>
+        </section>
+      </main>
+    </>
+  );
+}
+
+function Row({ candidate, onOpen }: { readonly candidate: Candidate; readonly onOpen: () => void }) {
+  const say = useSay();
+  const { planner } = useStores();
+  const { rank, system, answers } = candidate;
+  const plan = planner.planOf(answers);
+  const { reasons } = (plan === null ? null : judgedCandidate(answers, plan, say.format)) ?? candidate;
+  const name = nameOf(candidate);
+  return (
+    <li class="candidate">
+      <div class="pic">
+        <b class="rank">{rank}</b>
+        <FeedPointSketch radiator={answers.radiator ?? 'other'} fedAt={answers.fedAt ?? 'centre'} />
+      </div>
+      <div class="txt">
+        <h2>{name}</h2>
+        <p class="small">{systemName(system)}</p>
+        <ul class="out">
+          {reasons.map((reason) => (
+            <li key={reason}>{reason}</li>
+          ))}
+        </ul>
+        <SolvedFigures answers={answers} />
+        <button type="button" class="btn tall" aria-label={say(which.openOf, { name })} onClick={onOpen}>
+          {say(which.open)}
+        </button>
+      </div>
+    </li>
+  );
+}
+
+/** The answers the order rests on, a tap from being changed. */
+function RestsOn({ plan, draft }: { readonly plan: SavedPlan; readonly draft: DraftAnswers }) {
+  const say = useSay();
+  return (
+    <section aria-labelledby="rests-on">
+      <h2 id="rests-on">{say(which.restsOn)}</h2>
+      <ul class="rows assumed">
+        {decisive.map((key) => {
+          const { short } = questionWords(key);
+          return (
+            <li key={key}>
+              <b>
+                {short}: {answerText(key, draft, say.format) ?? say(ask.notSaid)}
+              </b>
+              <a class="btn" href={to.which(plan.id, key)} aria-label={say(ask.changeOf, { what: short })}>
+                {say(ask.change)}
+              </a>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}
+
+/** After coming back from a candidate: which one the plan is now, and the way to take it back. */
+function Taken({ plan }: { readonly plan: SavedPlan }) {
+  const say = useSay();
+  const { library } = useStores();
+  const stood = before.value.get(plan.id);
+  if (stood === undefined) return null;
+  const takeBack = (): void => {
+    library.edit(plan.id, ...editsTo(stood));
+    const rest = new Map(before.value);
+    rest.delete(plan.id);
+    before.value = rest;
+  };
+  return (
+    <div class="changed" role="status">
+      <p>{say(which.taken, { name: answerText('radiator', plan.answers, say.format) ?? say(ask.notSaid) })}</p>
+      <button type="button" class="btn" onClick={takeBack}>
+        <Icon name="undo" />
+        {say(shell.undo)}
+      </button>
+    </div>
+  );
+}
