@@ -25,9 +25,11 @@ interface ChokeOhmsProps {
   readonly label: string;
 }
 
-const WIDTH = 328;
+const WIDTH = 280;
 /** Where the paper ends and the names begin. */
-const PAPER = 232;
+const PAPER = 188;
+/** Room for a band's name, px. */
+const NAME = 42;
 const SIDE = 16;
 const TOP = 26;
 const TALL = 170;
@@ -65,11 +67,13 @@ export function ChokeOhms({ curve, bands, neededOhm, words, label }: ChokeOhmsPr
   const { x, y, squareOhm, least, most } = frameOf(curve);
   const rules: string[] = [];
   for (let ohm = least; ohm <= most; ohm += squareOhm) rules.push(`M${at(0, y(ohm))}H${PAPER}`);
+  const isRoomy = bands.length * NAME <= PAPER;
+  const told = isRoomy ? bands : [...bands.slice(0, 1), ...bands.slice(-1)];
   const spots = spread(
-    bands.map(({ atMHz }) => x(atMHz)),
-    44,
-    22,
-    PAPER - 22,
+    told.map(({ atMHz }) => x(atMHz)),
+    NAME,
+    NAME / 2,
+    PAPER - NAME / 2,
   );
   const isAsked = neededOhm !== null && neededOhm < most;
   const named = namesOf(curve, isAsked ? neededOhm : null, words, y);
@@ -83,13 +87,13 @@ export function ChokeOhms({ curve, bands, neededOhm, words, label }: ChokeOhmsPr
       ))}
       <path class="s" d={path(curve.map(({ atMHz, xOhm }) => [x(atMHz), y(xOhm.nominal)] as const))} />
       <path class="c" d={path(curve.map(({ atMHz, rOhm }) => [x(atMHz), y(rOhm.nominal)] as const))} />
-      {bands.map(({ name }, index) => (
+      {told.map(({ name }, index) => (
         <text class="k" x={px(spots[index] ?? 0)} y={TOP + TALL + 28} text-anchor="middle">
           {name}
         </text>
       ))}
       {named.map(({ text, key, at: height }) => (
-        <text class={key ? 'k' : undefined} x={PAPER + 8} y={px(height + 5.5)}>
+        <text class={key ? 'k' : undefined} x={PAPER + 6} y={px(height + 5.5)}>
           {text}
         </text>
       ))}

@@ -5,12 +5,16 @@
 import type { VNode } from 'preact';
 import { render } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
+import { ChokeOhms, chokeSquareOhm, type OhmsPoint } from '../../src/drawing/choke-ohms';
 import { CoaxRoads, PartAtWork } from '../../src/drawing/coax-roads';
+import { FallPath, fallPathScale } from '../../src/drawing/fall-path';
 import { spread } from '../../src/drawing/figures';
 import { Piece, Progress } from '../../src/drawing/pieces';
 import { scaleFor } from '../../src/drawing/scale';
 import { SideView, sideViewScale } from '../../src/drawing/side-view';
 import { siteOf } from '../../src/drawing/site';
+import { SideSpokes, type Spoke, TopSpokes } from '../../src/drawing/spokes';
+import { dipOf, goodStretches, SwrTape } from '../../src/drawing/swr-tape';
 import { Tape } from '../../src/drawing/tape';
 import { TopView } from '../../src/drawing/top-view';
 import { Winding } from '../../src/drawing/winding';
@@ -65,6 +69,23 @@ const sites: Readonly<Record<string, Partial<Layout>>> = {
   'flat-loop': { radiator: 'loop', fedAt: 'corner', loopPlane: 'flat', radiatorM: 42, heightM: 8 },
   folded: { radiator: 'folded-wire', fedAt: 'centre' },
   parallel: { radiator: 'parallel-wires', furtherPairsM: [10] },
+  'raised-radials': {
+    radiator: 'vertical',
+    fedAt: 'base',
+    radiatorM: 5,
+    heightM: 3,
+    returnPath: 'elevated-radials',
+    radials: { count: 4, lengthM: 5 },
+  },
+  counterpoise: {
+    radiator: 'sloper',
+    fedAt: 'end',
+    heightM: 2,
+    endHeightM: 2,
+    supportHeightM: 9,
+    returnPath: 'counterpoise-wire',
+    counterpoisesM: [5],
+  },
 };
 
 const words = { label: 'side view', height: (metres: number) => [`${metres.toFixed(1)} m`, 'feet'] as const };
@@ -94,6 +115,31 @@ describe.each(Object.entries(sites))('%s', (name, own) => {
     sound(svg);
     await expect(svg).toMatchFileSnapshot(`svg/top-${name}.svg`);
   });
+
+  test('fall path', async () => {
+    if (site === null) throw new Error('no shape');
+    const distance = ['44 m', '144 ft 4 in'] as const;
+    const svg = file(<FallPath site={site} distanceM={44} words={{ label: 'fall path', distance }} id="stripes" />);
+    sound(svg);
+    await expect(svg).toMatchFileSnapshot(`svg/fall-${name}.svg`);
+  });
+});
+
+test('the fall path is as wide as the distance on both sides of wire and supports, in its own scale', () => {
+  const site = siteOf(layout({}), { home: false, chokesM: [] });
+  if (site === null) throw new Error('no shape');
+  const svg = file(
+    <FallPath site={site} distanceM={40} words={{ label: 'fall path', distance: ['40 m', '131 ft'] }} id="stripes" />,
+  );
+  const { pixelsPerM } = fallPathScale(site, 40);
+  const stripes = [...svg.matchAll(/stroke="url\(#stripes\)" stroke-width="([\d.]+)"/g)].map(([, width]) =>
+    Number(width),
+  );
+  expect(stripes).toHaveLength(site.arms.length + site.supports.length);
+  for (const width of stripes) expect(width).toBeCloseTo(2 * 40 * pixelsPerM, 0);
+  // The wire and two supports beyond its ends, and 40 m on all sides, fill the width.
+  const across = site.supports.map(({ foot }) => foot[0]);
+  expect((Math.max(...across) - Math.min(...across) + 80) * pixelsPerM).toBeCloseTo(316, 0);
 });
 
 test('an antenna of no known shape has no site', () => {
@@ -186,4 +232,110 @@ test('people stay outside stripes that are drawn to scale and end at the ground'
   expect(render(<SideView site={site} words={words} id="stripes" keepOutM={null} />)).not.toContain(
     'url(#stripes-air)',
   );
+});
+
+describe('what the wire works against, and the line to it', () => {
+  test('four radials are four stretches out of the feed point, in both views', () => {
+    const site = siteOf(layout(sites['raised-radials'] ?? {}), { home: true, chokesM: [] });
+    expect(site?.returns).toHaveLength(4);
+    for (const [from] of site?.returns ?? []) expect(from).toEqual(site?.feed);
+  });
+
+  test('open-wire line is two wires with spacers, coax one line', () => {
+    const coax = layout({}).coax;
+    const site = siteOf(layout({ coax: null }), { home: true, chokesM: [], openWire: coax });
+    if (site === null) throw new Error('no site');
+    expect(site.line).toBe('open-wire');
+    const svg = file(<SideView site={site} words={words} id="stripes" />);
+    sound(svg);
+    expect(svg).not.toContain('class="c"');
+    expect(svg).toContain('class="p"');
+  });
+});
+
+describe('the SWR of one band', () => {
+  const sweep = [
+    { mhz: 7, swr: 3 },
+    { mhz: 7.1, swr: 1 },
+    { mhz: 7.2, swr: 2.5 },
+  ];
+
+  test('is good between the two places where it crosses 2:1', () => {
+    const [[from, to] = [0, 0], ...others] = goodStretches(sweep);
+    expect(others).toEqual([]);
+    expect(from).toBeCloseTo(7.05, 6);
+    expect(to).toBeCloseTo(7.1 + 0.1 / 1.5, 6);
+  });
+
+  test.each([
+    { name: 'nowhere', swr: [3, 4, 5], good: [] },
+    { name: 'everywhere, in one piece', swr: [1.5, 1.2, 1.9], good: [[7, 7.2]] },
+    {
+      name: 'at both ends',
+      swr: [1, 3, 1],
+      good: [
+        [7, 7.05],
+        [7.15, 7.2],
+      ],
+    },
+  ])('good $name', ({ swr, good }) => {
+    const stretches = goodStretches(swr.map((each, index) => ({ mhz: 7 + index / 10, swr: each })));
+    expect(stretches.map((each) => each.map((mhz) => Math.round(mhz * 1000) / 1000))).toEqual(good);
+  });
+
+  test('still falling at an edge, the dip lies there or beyond', () => {
+    expect(dipOf(sweep)).toEqual({ kind: 'at', mhz: 7.1 });
+    expect(dipOf(sweep.slice(1))).toEqual({ kind: 'lower' });
+    expect(dipOf(sweep.slice(0, 2))).toEqual({ kind: 'higher' });
+    expect(dipOf([])).toBeNull();
+  });
+
+  test('as a tape', async () => {
+    const tapeWords = { aim: 'yours 7.15', dip: 'dip 7.1', below: 'thick: under 2:1', ends: ['7', '7.2'] as const };
+    const svg = file(
+      <SwrTape
+        lowMHz={7}
+        highMHz={7.2}
+        aimMHz={7.15}
+        dipMHz={7.1}
+        good={goodStretches(sweep)}
+        words={tapeWords}
+        label="SWR of 40 m"
+      />,
+    );
+    sound(svg);
+    await expect(svg).toMatchFileSnapshot('svg/swr-tape.svg');
+  });
+});
+
+test('resistance and reactance of a choke, both named, every band bracketed', async () => {
+  const spreadOf = (nominal: number) => ({ low: nominal * 0.6, nominal, high: nominal * 1.25 });
+  const curve: OhmsPoint[] = [
+    { atMHz: 7, rOhm: spreadOf(4000), xOhm: spreadOf(3000) },
+    { atMHz: 14, rOhm: spreadOf(6000), xOhm: spreadOf(500) },
+    { atMHz: 28, rOhm: spreadOf(3000), xOhm: spreadOf(-2500) },
+  ];
+  expect(chokeSquareOhm(curve)).toBe(2000);
+  const bands = curve.map(({ atMHz, rOhm }) => ({ name: `${atMHz} MHz`, atMHz, rOhm }));
+  const names = { resistance: 'resistance', reactance: 'reactance', needed: 'asked 5 kΩ' };
+  const svg = file(<ChokeOhms curve={curve} bands={bands} neededOhm={5000} words={names} label="a choke" />);
+  sound(svg);
+  expect(svg.match(/>(resistance|reactance|asked 5 kΩ)</g)).toHaveLength(3);
+  await expect(svg).toMatchFileSnapshot('svg/choke-ohms.svg');
+});
+
+test('where it sends: a spoke is as long as its share, its words stand where it points', async () => {
+  const site = siteOf(layout({}), { home: true, chokesM: [] });
+  if (site === null) throw new Error('no site');
+  const spokes: Spoke[] = [
+    { deg: 0, share: 0.5, words: ['along', 'the wire'] },
+    { deg: 90, share: 1, words: ['across the wire'] },
+    { deg: 225, share: 0, words: [] },
+  ];
+  const side = file(<SideSpokes site={site} spokes={spokes.slice(0, 2)} label="from the side" />);
+  const top = file(<TopSpokes site={site} spokes={spokes} label="from above" />);
+  sound(side);
+  sound(top);
+  await expect(side).toMatchFileSnapshot('svg/spokes-side.svg');
+  await expect(top).toMatchFileSnapshot('svg/spokes-top.svg');
 });

@@ -53,7 +53,7 @@ export const planScreen = {
   heatIs: ({ watts }) => `${watts} W of heat`,
   resistance: 'resistance',
   reactance: 'reactance',
-  askedFor: ({ ohms }) => `asked: ${ohms}`,
+  askedFor: ({ ohms }) => `asked ${ohms}`,
   chokeAtBand: ({ band, r, x }) => `${band} ${r} resistance and ${x} reactance`,
   chokeDrawing: ({ parts }) => `Resistance and reactance of this choke over the wanted bands: ${parts}.`,
   chokeCaption: ({ square }) =>
@@ -133,6 +133,24 @@ export const planScreen = {
   studyLabel: 'How these numbers were found',
   studiedMoved: 'Worked out for this very antenna. Compared with the formulas shown first, numbers moved.',
   whatMoved: ({ count }) => (count === 1 ? 'What moved: 1' : `What moved: ${count}`),
+  sends: 'Where it sends',
+  sendsOpen: 'Band by band',
+  overhead: 'overhead',
+  upToKm: ({ km }) => `${km}\u00a0km`,
+  alongOne: 'along',
+  alongTwo: 'the wire',
+  acrossWire: 'across the wire',
+  angleAndGain: ({ km, isUp, gain, dbi }) =>
+    `That way leaves ${gain} times what would leave if it went out equally every way (${dbi} dBi)${
+      isUp === true ? ', for contacts nearby' : `, about ${km} km in one hop`
+    }.`,
+  sideSpokes: ({ low, middle, up }) =>
+    `From the side. Against the strongest direction ${low} % of the power leaves at 10 degrees above the horizon, ${middle} % at 30 degrees, ${up} % straight up.`,
+  sideSpokesCaption:
+    'From the side: the longer the heavy spoke, the more power leaves that way. Kilometres: one hop by way of a layer 300 km up, when the band is open.',
+  topSpokes: ({ along, across }) =>
+    `From above. Against the strongest direction ${along} % of the power leaves along the wire, ${across} % across it.`,
+  topSpokesCaption: 'From above, at the height where most leaves. The square is the feed point.',
   outside: 'On the outside of the coax',
   outsideOpen: 'Current on each band',
   outsideIntro: ({ hasRadio }) =>

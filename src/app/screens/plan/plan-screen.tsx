@@ -21,6 +21,7 @@ import { JumpList, type JumpTarget } from './jump-list';
 import { MechanicsView } from './mechanics-view';
 import { CautionsView, DisputesView, ExposureView, NotNeeded, Verdicts } from './more-sections';
 import { OutsideView } from './outside-view';
+import { SendsView } from './sends-view';
 import { Share } from './share';
 import { SiteFigure } from './site-figure';
 import { sitePictureOf } from './site-picture';
@@ -65,6 +66,7 @@ function PlanPage({ saved, answers, plan, name, study }: OpenPlan) {
         <div class="stack">
           <CutList plan={plan} planId={saved.id} isUnderway={isUnderway} />
           <BandsView plan={plan} facts={knownOf(answers)} isUnderway={isUnderway} />
+          <SendsView plan={plan} picture={picture} isUnderway={isUnderway} />
           <OutsideView plan={plan} isUnderway={isUnderway} />
           <WarningsView warnings={plan.warnings} answers={answers} planId={saved.id} />
           <Verdicts plan={plan} answers={answers} />
@@ -95,6 +97,7 @@ function targetsOf(plan: Plan): JumpTarget[] {
     ['chain', planScreen.chain, plan.chain.length > 0],
     ['cuts', planScreen.cut, plan.cuts.length > 0],
     ['bands', planScreen.bands, plan.bands.length > 0],
+    ['sends', planScreen.sends, plan.fieldStudy?.bands.some(({ elevation }) => elevation !== null) === true],
     ['outside', planScreen.outside, plan.fieldStudy?.bands.some(({ planned }) => planned !== null) === true],
     ['warnings', planScreen.warnings, plan.warnings.some(({ severity }) => severity !== 'stop')],
     ['verdicts', planScreen.verdicts, plan.verdicts.length > 0],
