@@ -18,12 +18,15 @@ export interface RecordOptions {
   /** As it is to stand on the record, for instance 2026-11-25: told by the caller, who has a clock. */
   readonly date: string;
   readonly name: string;
+  /** What the plan assumed, each in the operator's words. */
+  readonly assumed: readonly string[];
   readonly format: Format;
 }
 
 type Say = (message: Message, data?: Data) => string;
 
-export function exposureRecord(answers: Answers, plan: Plan, { date, name, format }: RecordOptions): Paper | null {
+export function exposureRecord(answers: Answers, plan: Plan, options: RecordOptions): Paper | null {
+  const { date, name, format } = options;
   if (answers.radiator === undefined || plan.exposure.length === 0) return null;
   const facts = factsOf(answers);
   if (isNoSystem(facts)) return null;
@@ -34,7 +37,7 @@ export function exposureRecord(answers: Answers, plan: Plan, { date, name, forma
     title: say(words.title),
     lead: [say(words.made, { date, name }), say(words.aid)],
     parts: [
-      textOf(say(words.antenna), stationLines(facts, plan, say, format)),
+      textOf(say(words.antenna), stationLines(facts, plan, say, options)),
       listOf(say(words.results), results),
       textOf(say(words.method), [...methodLines(plan, say), say(words.contact)]),
       listOf(say(words.limits, { rules }), limitLines(facts, say, format)),
@@ -43,11 +46,10 @@ export function exposureRecord(answers: Answers, plan: Plan, { date, name, forma
   };
 }
 
-function stationLines(facts: Facts, plan: Plan, say: Say, format: Format): string[] {
+function stationLines(facts: Facts, plan: Plan, say: Say, { assumed, format }: RecordOptions): string[] {
   const { settled, averageW, averageFactor, bands } = facts;
   const frequencies = bands.map(({ band, focusMHz }) => `${bandName(band)} ${format.number(focusMHz, 5)} MHz`);
   const mode = settled.mode === null ? say(words['mode-unknown']) : modeName(settled.mode);
-  const keys = plan.assumed.map(({ key, value }) => `${key} ${String(value)}`).join(', ');
   const { nearestPersonM } = settled;
   return [
     plan.summary,
@@ -55,7 +57,7 @@ function stationLines(facts: Facts, plan: Plan, say: Say, format: Format): strin
     say(words.power, { powerW: settled.powerW }),
     say(words.average, { averageW, mode, factor: averageFactor, share: settled.transmitShare }),
     nearestPersonM === null ? say(words['person-unknown']) : say(words.person, { nearestM: nearestPersonM }),
-    ...(keys === '' ? [] : [say(words.assumed, { keys })]),
+    ...(assumed.length === 0 ? [] : [say(words.assumed, { assumed: assumed.join('; ') })]),
   ];
 }
 

@@ -36,6 +36,7 @@ const recordOf = (answers: Answers, known?: FieldFacts): string =>
     exposureRecord(answers, makePlan(answers, known === undefined ? {} : { field: known }), {
       date: '2026-11-25',
       name: 'invented plan',
+      assumed: ['Height: 8 m', 'Wire'],
       format,
     }) as Paper,
   );
@@ -54,6 +55,7 @@ describe('the record of an evaluation', () => {
       'averaged over 30 min',
       'moment method',
       'nearest person',
+      'assumed: Height: 8 m; Wire.',
     ])
       expect(text).toContain(part);
     // One limit to a line: both tiers on both bands.
@@ -81,7 +83,7 @@ describe('the record of an evaluation', () => {
 
   test('is not made where there is no antenna', () => {
     const which: Answers = { bands: ['40m'], shackEnd: 'radio' };
-    expect(exposureRecord(which, makePlan(which), { date: '2026-11-25', name: 'x', format })).toBeNull();
+    expect(exposureRecord(which, makePlan(which), { date: '2026-11-25', name: 'x', assumed: [], format })).toBeNull();
   });
 });
 

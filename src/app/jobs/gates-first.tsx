@@ -13,6 +13,8 @@ interface GatesFirstProps {
   readonly saved: SavedPlan;
   readonly title: string;
   readonly backHref: string;
+  /** What belongs to a gate and stands under it. */
+  readonly beside?: (gate: Gate) => ComponentChildren;
   /** What stands behind the gates. */
   readonly children: () => ComponentChildren;
 }
@@ -22,7 +24,7 @@ const firstUnread = (saved: SavedPlan, gates: readonly Gate[], from: number): nu
   return found < 0 ? gates.length : found;
 };
 
-export function GatesFirst({ gates, saved, title, backHref, children }: GatesFirstProps) {
+export function GatesFirst({ gates, saved, title, backHref, beside, children }: GatesFirstProps) {
   const say = useSay();
   const [at, setAt] = useState(() => firstUnread(saved, gates, 0));
   // A site answer changed in another tab opens gates again that were passed.
@@ -36,6 +38,7 @@ export function GatesFirst({ gates, saved, title, backHref, children }: GatesFir
       <main id="main">
         <h1 tabIndex={-1}>{title}</h1>
         <GateView gate={gate} saved={saved} key={`${gate.before} ${gate.lines.join(' ')}`} />
+        {beside?.(gate)}
       </main>
       <section class="act" aria-label={say(jobs.next)}>
         <a class="btn tall" href={backHref}>

@@ -6,6 +6,8 @@ export const drawings = {
     `Side view to scale. The feed point is ${f.length(Number(d.feedM))} above ground, the highest wire ${f.length(Number(d.topM))}, its ends ${f.length(Number(d.endM))}.${d.coax === true ? ` Coax runs ${f.length(Number(d.coaxM))} to the radio.` : ''}${d.chokes === '' ? '' : ` Chokes sit on it at ${d.chokes}.`}`,
   top: (d, f) =>
     `The site from above, to scale: the wire is ${f.length(Number(d.runM))} across.${d.coax === true ? ` The coax leaves it ${d.square === true ? 'at a right angle' : 'along the wire'}.` : ''}${Number(d.keepOutM) > 0 ? ` People stay ${f.length(Number(d.keepOutM))} away from every part of it.` : ''}`,
+  fall: (d, f) =>
+    `The site from above, to scale: striped ground reaches ${f.length(Number(d.distanceM))} from every wire and support on all sides. No overhead line may stand over it.`,
   choke: ({ turns, cores }) =>
     `Front view of the ring${Number(cores) > 1 ? ', one of several stacked' : ''}: ${turns} strands of coax pass through the hole, half of them up one side, then across, the rest up the other side.`,
   tapped: ({ turns, tap }) =>

@@ -16,7 +16,7 @@ export const recordWords = {
   'mode-unknown': 'not told, taken as full carrier',
   person: (d, f) => `Nearest place where somebody may stay: ${f.length(metres(d.nearestM))} from the antenna.`,
   'person-unknown': 'Nearest place where somebody may stay: not told, so no band is judged for it.',
-  assumed: ({ keys }) => `Not told and assumed: ${keys}.`,
+  assumed: ({ assumed }) => `Not told and assumed: ${assumed}.`,
   limits: ({ rules }) => `Limits: ${rules}`,
   limit: ({ band, tier, field, limit, unit, average, provenance, title }) =>
     `${band}, ${tier}: ${field} ${limit} ${unit}, ${average} (${title}; ${provenance})`,

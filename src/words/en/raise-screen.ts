@@ -20,5 +20,7 @@ export const raiseScreen = {
   clearPack: 'Clear the ticks',
   chokes: 'Where the chokes go',
   none: 'This plan has no steps. See on the plan what stops it.',
+  fallCaption: (d, f) =>
+    `No overhead line over the striped ground: ${f.length(Number(d.distanceM))} from every wire and support, on all sides. 1 square is ${f.length(Number(d.squareM))}.`,
   checksRead: 'Checks read before this step',
 } as const satisfies Readonly<Record<string, Message>>;

@@ -11,6 +11,7 @@ import { gatesOf } from '../../jobs/gates';
 import { GatesFirst } from '../../jobs/gates-first';
 import { HoldButton, Holding } from '../../jobs/hold';
 import { type OpenPlan, WithPlan } from '../../jobs/open-plan';
+import { PaperLinks } from '../../jobs/paper-links';
 import { PartList } from '../../jobs/part-list';
 import { isTicked, partRows, tickKey } from '../../jobs/part-rows';
 import { useWakeLock } from '../../jobs/wake-lock';
@@ -23,6 +24,7 @@ import { useSay } from '../../say';
 import { useStores } from '../../stores/stores';
 import { SiteFigure } from '../plan/site-figure';
 import { sitePictureOf } from '../plan/site-picture';
+import { FallFigure } from './fall-figure';
 import { Rope } from './rope';
 import '../../jobs/jobs.css';
 import '../../jobs/part-list.css';
@@ -31,6 +33,9 @@ import './raise.css';
 
 const JOB = 'raise';
 const DONE = 'done';
+
+/** Cautions that are about overhead lines. */
+const besideLines: readonly string[] = ['power-lines', 'fall-path'];
 
 type Step = Plan['steps'][number];
 export const doneKey = (step: Step): string => `${JOB}:${step.id}`;
@@ -70,6 +75,7 @@ function Raising({ open, at }: { readonly open: OpenPlan; readonly at: string })
           saved={saved}
           title={say(raiseScreen.before, { step: stepNames[step.id] ?? '' })}
           backHref={backFrom(plan, saved, index)}
+          beside={({ id }) => besideLines.includes(id) && <FallFigure plan={plan} answers={open.answers} />}
         >
           {() => <OneStep open={open} step={step} index={index} />}
         </GatesFirst>
@@ -110,6 +116,7 @@ function OneStep({ open, step, index }: { readonly open: OpenPlan; readonly step
           <p class="do">{step.text}</p>
           <StepHelp open={open} step={step} />
           {step.cautions.length > 0 && <LocalCodes />}
+          <PaperLinks planId={saved.id} />
         </div>
         <div class="stack">
           <Rope plan={plan} saved={saved} now={index} />
@@ -203,6 +210,7 @@ function NoStep({ plan, saved }: { readonly plan: Plan; readonly saved: SavedPla
         <h1 tabIndex={-1}>{say(raiseScreen.allDone)}</h1>
         <p>{say(raiseScreen.allDoneWhy)}</p>
         <Rope plan={plan} saved={saved} now={plan.steps.length} />
+        <PaperLinks planId={saved.id} />
       </main>
       <section class="act" aria-label={say(jobs.next)}>
         <a

@@ -45,12 +45,14 @@ export function PaperView({ paper, fileName, how, kind, onKept, children }: Pape
         <p class="small">{say(how)}</p>
       </div>
       <article class={`sheet on-paper paper paper-${kind}`}>
-        <header class={kind === 'card' ? 'danger' : undefined}>
+        <header>
           <h1 tabIndex={-1}>{paper.title}</h1>
+        </header>
+        <div class={kind === 'card' ? 'danger lead' : 'lead'}>
           {paper.lead.map((line) => (
             <p key={line}>{line}</p>
           ))}
-        </header>
+        </div>
         <div class="paper-parts">
           {paper.parts.map((part) => (
             <Part key={part.heading ?? ''} part={part} />

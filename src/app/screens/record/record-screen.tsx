@@ -2,6 +2,7 @@
 import type { SavedPlan } from '../../../design/saved-plan';
 import { exposureRecord } from '../../../plan/exposure-record';
 import { recordScreen } from '../../../words/en/record-screen';
+import { assumedText } from '../../assumed-text';
 import { type OpenPlan, WithPlan } from '../../jobs/open-plan';
 import { SaveTrouble } from '../../parts/save-note';
 import { Top } from '../../parts/top';
@@ -28,7 +29,8 @@ function RecordPage({ saved, answers, plan, study, name }: OpenPlan) {
   const say = useSay();
   const { library } = useStores();
   const date = isoDay(Date.now());
-  const paper = exposureRecord(answers, plan, { date, name, format: say.format });
+  const assumed = plan.assumed.map((each) => assumedText(each, say.format));
+  const paper = exposureRecord(answers, plan, { date, name, assumed, format: say.format });
   return (
     <>
       <Top up={{ href: to.plan(saved.id), words: name }} />

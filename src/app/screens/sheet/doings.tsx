@@ -1,14 +1,12 @@
 /** What is done and minded on the print sheet: steps with their cautions, bands, what is measured, people, what was assumed. */
 import { type StepId, stepGates } from '../../../advice/steps';
-import type { AnswerKey } from '../../../design/answers';
 import type { Plan } from '../../../plan/plan-schema';
 import { cautionNames } from '../../../words/en/cautions';
 import { bandName, ruleSetName } from '../../../words/en/names';
 import { planScreen } from '../../../words/en/plan-screen';
-import { questionWords } from '../../../words/en/questions';
 import { sheet } from '../../../words/en/share-screen';
 import { stepNames } from '../../../words/en/steps';
-import { answerText } from '../../answer-text';
+import { assumedText } from '../../assumed-text';
 import { Length } from '../../parts/length';
 import { useSay } from '../../say';
 
@@ -214,13 +212,9 @@ export function AssumedList({ plan }: PlanProps) {
     <section>
       <h2>{say(planScreen.assumed)}</h2>
       <ul class="assumed-list">
-        {plan.assumed.map(({ key, value }) => {
-          const [id = '', band] = key.split('.');
-          const given = band === undefined ? value : { [band]: value };
-          const text = value === 'not-told' ? null : answerText(id as AnswerKey, { [id]: given }, say.format);
-          const { short } = questionWords(id);
-          return <li key={key}>{text === null ? short : `${short}: ${text}`}</li>;
-        })}
+        {plan.assumed.map((assumption) => (
+          <li key={assumption.key}>{assumedText(assumption, say.format)}</li>
+        ))}
       </ul>
     </section>
   );
