@@ -85,6 +85,7 @@ export const planScreen = {
   times: ({ count }) => `${count} of these`,
   finished: (d, f) => `${f.length(Number(d.finishedM))} when it hangs`,
   cutAsIs: 'no spare',
+  cutFound: 'How these lengths were found',
   startCutting: 'Start cutting',
   bands: 'Bands',
   bandSwr: ({ swr }) => `SWR about ${swr}:1 at the radio.`,
@@ -101,9 +102,9 @@ export const planScreen = {
   inGround: 'Warm ground, wire and shield chokes',
   asRadio: 'Leave as radio',
   onTheCoax: ({ ma, least, most, atHouse }) =>
-    `About ${ma} mA on the outside of the coax ${atHouse === true ? 'at the house' : 'where you operate'} for 100 W, give or take: ${least} to ${most} mA.`,
+    `${ma} mA (${least} to ${most}) on the coax ${atHouse === true ? 'at the house' : 'where you operate'} for 100 W.`,
   hardlyAny: ({ atHouse }) =>
-    `Under 1 mA on the outside of the coax ${atHouse === true ? 'at the house' : 'where you operate'} for 100 W.`,
+    `Under 1 mA on the coax ${atHouse === true ? 'at the house' : 'where you operate'} for 100 W.`,
   unknownBand: 'Not known for this band yet: measure it.',
   figures: 'Figures',
   feedPoint: ({ r, x }) => `At the feed point ${r} ohms, reactance ${x} ohms.`,

@@ -43,7 +43,10 @@ export function BandsView({ plan, facts, isUnderway }: BandsViewProps) {
           const edgesMHz = facts?.bands.find(({ band }) => band === row.band)?.edgesMHz;
           return (
             <li key={row.band}>
-              <h3>{bandName(row.band)}</h3>
+              <div class="folds">
+                <h3>{bandName(row.band)}</h3>
+                <Figures row={row} study={study} />
+              </div>
               <p>
                 {swrSentence(row, say)} {lossSentence(row, study, say)}
               </p>
@@ -51,7 +54,6 @@ export function BandsView({ plan, facts, isUnderway }: BandsViewProps) {
               {edgesMHz !== undefined && (row.swrSweep !== null || isUnderway) && (
                 <BandTape row={row} edgesMHz={edgesMHz} />
               )}
-              <Figures row={row} study={study} />
             </li>
           );
         })}

@@ -71,9 +71,11 @@ function Stretch({ item }: { readonly item: ChainItem }) {
     <li class="span">
       <span class="dim" />
       {item.lengthM !== null && <KeyLength metres={item.lengthM} what={item.name} />}
-      <p>{say(planScreen.stretch, { line: item.name })}</p>
       {item.why.some(({ code }) => code === COUNTERPOISE) && <p>{say(planScreen.isCounterpoise)}</p>}
-      <Why item={item} />
+      <div class="folds">
+        <p>{say(planScreen.stretch, { line: item.name })}</p>
+        <Why item={item} />
+      </div>
     </li>
   );
 }
@@ -106,18 +108,20 @@ function Device({ item, hasBox, answers, planId }: DeviceProps) {
           <p>{say(planScreen.atLeast, { ohm: item.minimumOhm, band: item.minimumOhmBand })}</p>
         )}
         {last && first !== undefined && <p>{first.text}</p>}
-        {!last && <Why item={item} />}
         {item.figures?.shortfalls.map((shortfall) => (
           <p key={shortfall}>
             <b>{shortfall}</b>
           </p>
         ))}
-        {item.build !== null && (
-          <BuildView item={item} build={item.build}>
-            {item.figures !== null && <FiguresView item={item} figures={item.figures} />}
-            <OtherRings item={item} answers={answers} planId={planId} />
-          </BuildView>
-        )}
+        <div class="folds">
+          {!last && <Why item={item} />}
+          {item.build !== null && (
+            <BuildView item={item} build={item.build}>
+              {item.figures !== null && <FiguresView item={item} figures={item.figures} />}
+              <OtherRings item={item} answers={answers} planId={planId} />
+            </BuildView>
+          )}
+        </div>
         {item.build === null && (item.device === 'arrester' || item.device === 'tuner') && (
           <p class="small">{item.buy}</p>
         )}

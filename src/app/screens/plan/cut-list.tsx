@@ -43,7 +43,6 @@ export function CutList({ plan, planId, isUnderway }: CutListProps) {
                 {cut.cutM - cut.finishedM > NO_SPARE_M && (
                   <span>{say(planScreen.finished, { finishedM: cut.finishedM })}</span>
                 )}
-                <WorkingView working={cut.working} what={cut.name} />
               </th>
               <td>
                 <KeyLength metres={cut.cutM} what={cut.name} />
@@ -52,6 +51,17 @@ export function CutList({ plan, planId, isUnderway }: CutListProps) {
           ))}
         </tbody>
       </table>
+      <details>
+        <summary>{say(planScreen.cutFound)}</summary>
+        <div class="group">
+          {plan.cuts.map((cut) => (
+            <div key={cut.piece}>
+              <b>{cut.name.charAt(0).toUpperCase() + cut.name.slice(1)}</b>
+              <WorkingView working={cut.working} what={cut.name} />
+            </div>
+          ))}
+        </div>
+      </details>
       <a class="btn tall" href={to.job(planId, 'cut')}>
         {say(planScreen.startCutting)}
       </a>
