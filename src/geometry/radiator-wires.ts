@@ -1,5 +1,5 @@
 /** The radiator as straight stretches: each arm from the feed point outwards, or once round a loop. Sag is left out. */
-import { distance, GROUND_WIRE_M, type Layout, plus, type Vector } from './layout';
+import { GROUND_WIRE_M, type Layout, plus, type Vector } from './layout';
 
 /** Stretches in order; the first begins at the feed point unless `inwards`, when the last ends there. */
 export interface Arm {
@@ -124,6 +124,3 @@ function folded({ radiatorM }: Layout, feed: Vector): readonly Vector[] {
   const left = plus(feed, [-half, 0, 0]);
   return [feed, right, plus(right, up), plus(left, up), left, feed];
 }
-
-export const lengthOf = (points: readonly Vector[]): number =>
-  points.slice(1).reduce((sum, point, index) => sum + distance(points[index] ?? point, point), 0);

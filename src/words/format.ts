@@ -8,9 +8,19 @@ export interface Format {
   number(value: number, figures?: number): string;
 }
 
+/** Made once for each count of figures: making one takes longer than a hundred uses of it. */
+const numberFormats = new Map<number, Intl.NumberFormat>();
+
+function numberFormat(figures: number): Intl.NumberFormat {
+  const known = numberFormats.get(figures);
+  if (known !== undefined) return known;
+  const made = new Intl.NumberFormat('en', { maximumSignificantDigits: figures });
+  numberFormats.set(figures, made);
+  return made;
+}
+
 export function createFormat(units: 'metric' | 'imperial'): Format {
-  const number = (value: number, figures = 3): string =>
-    new Intl.NumberFormat('en', { maximumSignificantDigits: figures }).format(value);
+  const number = (value: number, figures = 3): string => numberFormat(figures).format(value);
   return {
     length(metres) {
       const metric = metresText(metres);

@@ -82,6 +82,12 @@ const cases: readonly Case[] = [
     hit: { ...dipole, country: 'CA', powerW: 2500 },
     miss: { ...dipole, country: 'CA', powerW: 2000 },
   },
+  // 200 W peak on 30 m in the United States (47 CFR 97.313), from memory.
+  {
+    id: 'power-above-licence',
+    hit: { ...dipole, bands: ['30m'], country: 'US', powerW: 250 },
+    miss: { ...dipole, bands: ['30m'], country: 'US', powerW: 200 },
+  },
   // 15 W e.i.r.p. (WRC-15); 6 dBi of a low wire leave 3.8 W.
   {
     id: 'power-limit-60m',

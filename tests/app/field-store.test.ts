@@ -149,7 +149,12 @@ test('what changes the field changes the key, and nothing else does', () => {
 
 test('the plan is made anew when solved numbers arrive, and only then', async () => {
   const { started, store } = byHand();
-  const planner = createPlanner(async () => makePlan, store.factsOf);
+  const put: (() => void)[] = [];
+  const planner = createPlanner(
+    async () => makePlan,
+    store.factsOf,
+    (work) => put.push(work),
+  );
   await planner.fetch();
   const first = planner.planOf(dipole);
   expect(first?.fieldStudy).toBeNull();
@@ -158,7 +163,13 @@ test('the plan is made anew when solved numbers arrive, and only then', async ()
   await settle();
   started[0]?.finish(facts(5));
   await settle();
+  // The old plan stays until the new one is made, which is asked for once, however often it is looked at.
+  expect(planner.planOf(dipole)).toBe(first);
+  expect(planner.planOf(dipole)).toBe(first);
+  expect(put).toHaveLength(1);
+  put[0]?.();
   const second = planner.planOf(dipole);
   expect(second?.bands[0]?.entryCurrentMa).toBe(5);
   expect(planner.planOf(dipole)).toBe(second);
+  expect(put).toHaveLength(1);
 });

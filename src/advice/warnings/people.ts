@@ -1,8 +1,9 @@
 /**
  * People nearer than the exposure result allows, and more power than any amateur licence known to us gives.
  *
- * 1500 W peak in the United States, 2250 W in Canada, less nearly everywhere else: from memory, the licence decides.
+ * 1500 W peak in the United States (200 W on 30 m), 2250 W in Canada, less nearly everywhere else: from memory, the licence decides.
  */
+import { usThirtyMetrePepW } from '../../catalog/bands';
 import type { Exposure } from '../finding';
 import { listed, type Rule, warn } from './warning';
 
@@ -33,8 +34,11 @@ export const peopleTooNear: Rule = ({ facts, exposure = [] }) => {
 const MOST_W = 1500;
 const MOST_CANADA_W = 2250;
 
-export const powerAboveLicence: Rule = ({ facts: { settled } }) => {
-  const mostW = settled.country === 'CA' ? MOST_CANADA_W : MOST_W;
-  if (settled.powerW <= mostW) return [];
-  return [warn('power-above-licence', { powerW: settled.powerW, mostW }, ['less-power', 'permit'])];
+export const powerAboveLicence: Rule = ({ facts: { settled, bands } }) => {
+  const { powerW, country } = settled;
+  const mostW = country === 'CA' ? MOST_CANADA_W : MOST_W;
+  if (powerW > mostW) return [warn('power-above-licence', { powerW, mostW }, ['less-power', 'permit'])];
+  const onThirtyW = usThirtyMetrePepW.value;
+  if (country !== 'US' || powerW <= onThirtyW || !bands.some(({ band }) => band === '30m')) return [];
+  return [warn('power-above-licence', { powerW, mostW: onThirtyW, band: '30m' }, ['less-power', 'permit'])];
 };

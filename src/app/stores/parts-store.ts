@@ -57,4 +57,3 @@ export function createPartsStore({ records, light, now, newId, tell }: PartsOpti
     },
   };
 }
-export type PartsStore = ReturnType<typeof createPartsStore>;

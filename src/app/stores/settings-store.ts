@@ -45,4 +45,3 @@ export function createSettingsStore({ records, light, tell }: SettingsOptions) {
     },
   };
 }
-export type SettingsStore = ReturnType<typeof createSettingsStore>;

@@ -11,7 +11,7 @@ import { joinTabs, type Written } from '../../storage/tabs';
 import { createFieldStore, type StartStudy } from './field-store';
 import { createLibrary } from './library';
 import { createPartsStore } from './parts-store';
-import { createPlanner } from './planner';
+import { createPlanner, type MakePlan } from './planner';
 import { createSaveLight } from './save-light';
 import { createSettingsStore } from './settings-store';
 
@@ -44,7 +44,7 @@ export async function createStores() {
     studyRunner ??= (await import('./study-runner')).createStudyRunner();
     return studyRunner;
   });
-  const planner = createPlanner(async () => (await import('../../plan/make-plan')).makePlan, field.factsOf);
+  const planner = createPlanner(fetchMaker, field.factsOf);
 
   function reread({ store, id }: Written): Promise<void> {
     if (store === 'plans') return library.reread(id);
@@ -58,6 +58,16 @@ export async function createStores() {
     keeping.value = answer;
   });
   return { light, keeping, library, settings, parts, planner, field, storageWorks: records !== null };
+}
+
+/** One designer for the page: a plan that changes by one answer or one solved number asks for most of its searches again. */
+async function fetchMaker(): Promise<MakePlan> {
+  const [{ makePlan }, { createDesigner }] = await Promise.all([
+    import('../../plan/make-plan'),
+    import('../../advice/chain/design-parts'),
+  ]);
+  const designer = createDesigner();
+  return (answers, options) => makePlan(answers, { ...options, designer });
 }
 
 async function openOrSay(fail: (error: StorageError) => void): Promise<Db | null> {

@@ -104,6 +104,5 @@ export const lineName = (id: string): string => nameIn(lineNames, id);
 export const wireName = (id: string): string => nameIn(wireNames, id);
 /** Of coax or wire, whichever the id names. */
 export const conductorName = (id: string): string => (id in wireNames ? wireName(id) : lineName(id));
-export const groundName = (id: string): string => nameIn(groundNames, id);
 export const modeName = (id: string): string => nameIn(modeNames, id);
 export const ruleSetName = (id: string): string => nameIn(ruleSetNames, id);

@@ -16,7 +16,9 @@ export const peopleWarnings = {
   },
   'power-above-licence': {
     text: (d, f) =>
-      `${say.watts(d, f, 'powerW')} is more than any amateur licence known here gives, ${say.watts(d, f, 'mostW')}.`,
+      d.band === undefined
+        ? `${say.watts(d, f, 'powerW')} is more than any amateur licence known here gives, ${say.watts(d, f, 'mostW')}.`
+        : `${say.watts(d, f, 'powerW')} is more than a licence of the United States gives on ${bandName(String(d.band))}, ${say.watts(d, f, 'mostW')}.`,
     why: 'Most countries give less. Parts, distances and volts below are worked out for the power you gave.',
     waysOut: {
       'less-power': (d, f) => `Set the power to ${say.watts(d, f, 'mostW')} or to what your licence says.`,
