@@ -6,6 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { createStaticServer, listen } from '../src/cli/static-server.mjs';
+import { longestTaskMs } from './bench/longest-task.mjs';
 import { findBrowser, openContext } from './browser.mjs';
 import { firstScreenFiles, sentBytes, sizes } from './sizes.mjs';
 
@@ -84,6 +85,7 @@ for (const file of firstScreenFiles(app)) row(`  ${file}`, sentBytes(join(app, f
 row('JavaScript and CSS before the first screen, brotli', firstScreenBytes / 1000, 'kB');
 row('kept for offline use, brotli', precacheBytes / 1000, 'kB');
 row(`from opening to the first screen, no server, processor slowed ${slowdown}×`, await openingMs(app), 'ms');
+row('longest task of the main thread while a plan is open and its field is worked out', await longestTaskMs(app), 'ms');
 
 const { main } = await import(pathToFileURL(join(build('cli'), 'main.mjs')).href);
 const inputs = join(root, 'tests/fixtures/bench'); // invented stations, one file each, named <command>-<what>.json
