@@ -58,6 +58,9 @@ export interface PatternPoint {
   readonly db: number;
 }
 
+/** Where wires come near to what thin-wire theory leaves out: other wires, their own thickness, the ground. */
+export type WireDoubt = 'wires-close' | 'segment-short' | 'segment-thick' | 'ground-close';
+
 export interface BandField {
   /** With the planned chokes in place. */
   readonly feedPoint?: Ohms;
@@ -86,6 +89,8 @@ export interface BandField {
   readonly azimuth?: readonly PatternPoint[];
   /** The solver's own estimate of its error in impedance, as part of it. */
   readonly errorEstimate?: number;
+  /** What the solver doubts of these wires, each once; its error estimate does not see it. */
+  readonly doubts?: readonly WireDoubt[];
   /** Fields where people may be, with the planned chokes. */
   readonly nearField?: NearField;
 }

@@ -237,7 +237,9 @@ function confidenceSaid({ settled, lineKind }: Facts, { bands }: FieldFacts): re
   );
   const solver: readonly Said[] =
     errors.length === 0 ? [] : [['confidence-solver', { percent: 100 * Math.max(...errors) }]];
-  if (lineKind !== 'coax') return solver;
+  const doubts = new Set(Object.values(bands).flatMap((band) => band.doubts ?? []));
+  const doubted = [...doubts].map((code): Said => [code, {}]);
+  if (lineKind !== 'coax') return [...solver, ...doubted];
   const within = (value: number, [low, high]: readonly [number, number]): boolean => value >= low && value <= high;
   const isChecked =
     settled.ground === 'average' &&
@@ -249,6 +251,7 @@ function confidenceSaid({ settled, lineKind }: Facts, { bands }: FieldFacts): re
     ['confidence-one', {}],
     ['confidence-heat', {}],
     ...solver,
+    ...doubted,
     ...(isChecked ? [] : ([['confidence-range', {}]] as const)),
   ];
 }

@@ -96,3 +96,36 @@ test('where it sends: shares of what is radiated add up to all of it', () => {
     expect(Math.max(...(azimuth ?? []).map(({ db }) => db))).toBeLessThan(0.01);
   }
 });
+
+describe('what the solver doubts of the wires', () => {
+  const doublet20: Answers = { bands: ['20m'], radiator: 'straight-wire', fedAt: 'centre', shackEnd: 'radio' };
+
+  test('is said once for each code, and not at all where there is none', async () => {
+    const warning = { wire: 'leg', data: {} };
+    const found = await studyField(doublet20, {
+      ...instrument,
+      solve: async (geometry) => ({
+        ...(await instrument.solve(geometry)),
+        warnings: [
+          { ...warning, code: 'ground-close' },
+          { ...warning, code: 'ground-close' },
+          { ...warning, code: 'wires-close' },
+        ],
+      }),
+    });
+    if (found === null) throw new Error('not solved');
+    const confidence = makePlan(doublet20, { field: found }).fieldStudy?.confidence ?? [];
+    expect(confidence.filter((text) => /almost on the ground/.test(text))).toHaveLength(1);
+    expect(confidence.filter((text) => /nearer to each other/.test(text))).toHaveLength(1);
+    expect(planOf(offCentre).fieldStudy?.confidence.join()).not.toMatch(/almost on the ground|nearer to each other/);
+  });
+
+  test('has words for every code', () => {
+    for (const doubt of ['wires-close', 'segment-short', 'segment-thick', 'ground-close'] as const) {
+      const [plain, doubted] = [{}, { doubts: [doubt] }].map(
+        (band) => makePlan(doublet20, { field: { bands: { '20m': band } } }).fieldStudy?.confidence ?? [],
+      );
+      expect(doubted).toHaveLength((plain?.length ?? 0) + 1);
+    }
+  });
+});

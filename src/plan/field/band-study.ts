@@ -109,6 +109,7 @@ export async function radiationOf(
     gainDbi: solution.gainDbi,
     takeOffDeg: 90 - solution.gainThetaDeg,
     errorEstimate: solution.errorEstimate,
+    doubts: [...new Set(solution.warnings.map(({ code }) => code))],
     ...solution.pattern,
   };
 }

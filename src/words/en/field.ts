@@ -60,6 +60,14 @@ export const fieldWords = {
   'confidence-heat': 'Heat in a choke is good to 25 %.',
   'confidence-solver': (d, f) =>
     `The solver puts its own error in impedance at ${figure(d, f, 'percent', 1)} % here. What is not in it: sag, other wires, buildings, and ground that differs from its class.`,
+  'wires-close':
+    'Two wires lie nearer to each other than four times their thickness, or leave a joint almost side by side: the solver is less sure of the current on both. Spread them if you can.',
+  'segment-short':
+    'A piece of wire is hardly longer than it is thick: the solver is less sure of the ohms there. Trust the measured dip over the computed one.',
+  'segment-thick':
+    'A conductor is thicker than a fiftieth of the wavelength: the solver takes it for a thin wire, so lengths and ohms are rougher on that band.',
+  'ground-close':
+    'A wire lies almost on the ground: its loss there and the dip depend on grass, damp and sag more than on what the solver knows. Raise it a little, or measure often.',
   'confidence-range':
     'Checked over average ground, 8 to 10 m up, with 15 to 35 m of coax on the ground. This antenna lies outside of that: read the currents with more doubt.',
 } as const satisfies Readonly<Record<string, Message>>;
