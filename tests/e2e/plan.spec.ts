@@ -39,7 +39,8 @@ test('a working is evaluated with the server gone', async () => {
   await server.stop();
   await page.reload();
   await openAt(page, `#/plan/${id}`);
-  await page.locator('.cuts summary').first().click();
+  await page.getByText('How these lengths were found').click();
+  await page.locator('#cuts').locator('xpath=ancestor::section').locator('.show-working summary').first().click();
   await page.locator('.working b', { hasText: '= ' }).first().waitFor();
 });
 
@@ -89,4 +90,69 @@ test('on paper: no bars and buttons, both units, danger on the first page', asyn
   expect(await page.locator('.plan-page .btn').first().isVisible()).toBe(false);
   expect(await page.locator('.danger').first().isVisible()).toBe(true);
   expect(await page.evaluate(() => getComputedStyle(document.body).backgroundColor)).toBe('rgb(255, 255, 255)');
+});
+
+test('when the antenna is solved the plan says once what moved, and nothing on the screen leaps', async () => {
+  const { url } = await serveBuilt();
+  const { page } = await openBrowser();
+  const id = await withPlan(page, url, 'endFed');
+  await openAt(page, `#/plan/${id}`);
+  await page.getByText('working it out').first().waitFor();
+  const note = page.locator('.study');
+  const before = await note.boundingBox();
+  const heading = page.locator('#chain');
+  await heading.scrollIntoViewIfNeeded();
+  const stood = await heading.boundingBox();
+  await note.getByText('numbers moved').waitFor({ timeout: 60_000 });
+  expect((await heading.boundingBox())!.y).toBeCloseTo(stood!.y, 0);
+  expect((await note.boundingBox())!.height).toBeCloseTo(before!.height, 0);
+  expect(await page.getByText('working it out').count()).toBe(0);
+  await openAt(page, '#/');
+  await openAt(page, `#/plan/${id}`);
+  await page.getByText('Worked out for this very antenna').waitFor();
+  expect(await note.getByText('What moved').count()).toBe(0);
+});
+
+test('a solved plan tells the current on the coax, where it sends and the SWR of each band', async () => {
+  const { url } = await serveBuilt();
+  const { page } = await openBrowser();
+  const id = await withPlan(page, url, 'endFed');
+  await openAt(page, `#/plan/${id}`);
+  await page.getByText('Worked out for this very antenna').waitFor({ timeout: 60_000 });
+  expect(await page.getByRole('img', { name: /^40 m, 7 to .*SWR (under 2:1|is nowhere)/ }).count()).toBe(1);
+  await page.getByText('Current on each band').click();
+  const row = page.locator('#outside').locator('xpath=ancestor::section').getByRole('row', { name: /^40 m/ });
+  const [none = 0, planned = 0] = (await row.getByRole('cell').allInnerTexts()).map((text) => Number.parseFloat(text));
+  expect(none).toBeGreaterThan(10 * planned);
+  await page.getByText('Band by band').click();
+  const sends = page.locator('#sends').locator('xpath=ancestor::section');
+  await sends.getByText('20 m', { exact: true }).click();
+  expect(
+    await sends
+      .getByRole('img', { name: /^From the side\./ })
+      .first()
+      .isVisible(),
+  ).toBe(true);
+});
+
+test('other rings are planned with at a tap, and undone', async () => {
+  const { url } = await serveBuilt();
+  const { page } = await openBrowser();
+  const id = await withPlan(page, url, 'endFed');
+  await openAt(page, `#/plan/${id}`);
+  await page.getByText('How to make it').nth(1).click();
+  await page.getByText('What if I only have other rings?').nth(1).click();
+  await page.getByRole('button', { name: 'Plan with these: Only mix 43' }).first().click();
+  await page
+    .locator('.changed')
+    .getByText(/61 mm ring, mix 43/)
+    .first()
+    .waitFor();
+  const rings = page.locator('.other-rings').nth(1);
+  await rings
+    .locator('li')
+    .filter({ has: page.locator('.chip'), hasText: 'Only mix 43' })
+    .waitFor();
+  await page.locator('.changed').getByRole('button', { name: 'Undo' }).click();
+  await page.locator('.changed').waitFor({ state: 'detached' });
 });

@@ -132,7 +132,7 @@ export const planScreen = {
     }`,
   underway: 'working it out',
   studyLabel: 'How these numbers were found',
-  studiedMoved: 'Worked out for this very antenna. Compared with the formulas shown first, numbers moved.',
+  studiedMoved: 'Worked out for this very antenna. Some numbers moved.',
   whatMoved: ({ count }) => (count === 1 ? 'What moved: 1' : `What moved: ${count}`),
   sends: 'Where it sends',
   sendsOpen: 'Band by band',

@@ -13,14 +13,14 @@ export function FiguresView({ item, figures }: { readonly item: ChainItem; reado
   const say = useSay();
   const isChoke = item.device === 'choke';
   return (
-    <section class="reasons" aria-label={`${say(planScreen.whatItDoes)}: ${item.name}`}>
+    <div class="reasons">
       <h4>{say(planScreen.whatItDoes)}</h4>
       {isChoke ? <ChokeRows rows={figures.bands} /> : <LossRows rows={figures.bands} />}
       {isChoke && <ChokeDrawing figures={figures} />}
       {figures.notes.map((note) => (
         <p key={note}>{note}</p>
       ))}
-    </section>
+    </div>
   );
 }
 
