@@ -76,7 +76,9 @@ async function open({ facts, dimensions }: Decided, instrument: FieldInstrument)
   const portsM = [...house.map(({ distanceM }) => distanceM), ...places.antennaM, ...places.furtherM];
   const site = fieldSite(layout, facts.settled.ground, portsM);
   if (site === null) return null;
-  const ready = (await onEach(facts.bands, (at) => prepareBand(instrument, site, at))).map(({ found }) => found);
+  const ready = (await onEach(facts.bands, (at) => prepareBand(instrument, site, at), instrument.rest)).map(
+    ({ found }) => found,
+  );
   if (ready.length === 0) return null;
   const shields = ready.map((band) => bandShield(instrument, site, band));
   const chokes = chooseChokes(house, places, shields);
@@ -98,8 +100,8 @@ async function studyBands(
   const site = fieldSite(layout, facts.settled.ground, plannedM) ?? opened.site;
   const bands = ready.map(({ at }) => at);
   const reachM = (at: BandFacts): number => searchReachM(facts, dimensions, at);
-  found.add(await onEach(bands, (at) => sweepOf(instrument, site, at, planned)));
-  found.add(await onEach(bands, (at) => radiationOf(instrument, site, at, planned, reachM(at))));
+  found.add(await onEach(bands, (at) => sweepOf(instrument, site, at, planned), instrument.rest));
+  found.add(await onEach(bands, (at) => radiationOf(instrument, site, at, planned, reachM(at)), instrument.rest));
   const disputes = await orNull(settleDisputes(asStudied(decided, opened, instrument), instrument));
   return { ...found.facts(), ...(disputes === null ? {} : { disputes }) };
 }

@@ -10,6 +10,9 @@ import type { StartStudy } from './field-store';
 const startWorker = (): WorkerLike =>
   new Worker(trustedScriptUrl('app-worker', workerUrl), { type: 'module' }) as unknown as WorkerLike;
 
+/** Until the page has had its turn. */
+const rest = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
+
 export function createStudyRunner(): StartStudy {
   const pool = new SolverPool(startWorker, poolSize(navigator.hardwareConcurrency));
   return (answers, watch) => {
@@ -27,6 +30,7 @@ export function createStudyRunner(): StartStudy {
       prepare: (...asked: Parameters<SolverPool['prepare']>) => resultOf(pool.prepare(...asked)),
       solve: (...asked: Parameters<SolverPool['solve']>) => resultOf(pool.solve(...asked)),
       withLoads,
+      rest,
     };
     return {
       result: studyField(answers, instrument, { ...watch, isCancelled: () => isCancelled }),

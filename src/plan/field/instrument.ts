@@ -12,4 +12,6 @@ export interface FieldInstrument {
   solve(geometry: Geometry): Promise<Solution>;
   /** Other loads in the places of a prepared antenna: microseconds, done where it is asked. */
   withLoads(prepared: Prepared, loads: readonly LoadOverFrequency[]): Sweep;
+  /** Waited for before the work on each band, so that a page can answer a tap in between; a command has no need of it. */
+  rest?(): Promise<void>;
 }

@@ -30,6 +30,7 @@ export function watch(instrument: FieldInstrument, { onProgress, isCancelled }: 
     prepare: (geometry, frequenciesHz) => counted(() => instrument.prepare(geometry, frequenciesHz)),
     solve: (geometry) => counted(() => instrument.solve(geometry)),
     withLoads: instrument.withLoads,
+    ...(instrument.rest === undefined ? {} : { rest: instrument.rest }),
   };
 }
 
@@ -54,7 +55,13 @@ export interface OnBand<T> {
 export async function onEach<T>(
   bands: readonly BandFacts[],
   work: (at: BandFacts) => Promise<T>,
+  rest: () => Promise<void> = async () => {},
 ): Promise<readonly OnBand<T>[]> {
-  const all = await Promise.all(bands.map(async (at) => ({ at, found: await orNull(work(at)) })));
+  let turn = Promise.resolve();
+  const begun = bands.map((at) => {
+    turn = turn.then(rest);
+    return turn.then(async () => ({ at, found: await orNull(work(at)) }));
+  });
+  const all = await Promise.all(begun);
   return all.flatMap(({ at, found }) => (found === null ? [] : [{ at, found }]));
 }
