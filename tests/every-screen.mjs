@@ -19,6 +19,7 @@ export const everyScreen = (id) => [
     path: `#/ask/${id}/${question}`,
   })),
   { name: 'not-sure', path: `#/ask/${id}/fedAt/not-sure` },
+  { name: 'which', path: `#/plan/${id}/which` },
   { name: 'plan', path: `#/plan/${id}` },
   ...['surer', 'shop', 'cut', 'raise', 'trim', 'share', 'sheet', 'record', 'card'].map((job) => ({
     name: job,

@@ -211,8 +211,6 @@ export const planScreen = {
   from_catalogue: 'from the catalogue',
   from_solved: 'worked out',
   share: 'Hand it over',
-  candidates: 'Antennas that fit',
-  asPlan: 'Make this the plan',
   surer: 'Make it surer',
   whyScreen: 'Why a choke',
 } as const satisfies Readonly<Record<string, Message>>;

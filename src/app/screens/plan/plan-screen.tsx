@@ -13,7 +13,6 @@ import { ChangedStrip } from '../ask/changed-strip';
 import { Answer } from './answer';
 import { AssumedView } from './assumed-view';
 import { BandsView } from './bands-view';
-import { CandidatesView } from './candidates-view';
 import { ChainView } from './chain-view';
 import { CutList } from './cut-list';
 import { Danger } from './danger';
@@ -57,7 +56,6 @@ function PlanPage({ saved, answers, plan, name, study }: OpenPlan) {
           <ChangedStrip plan={saved} />
           <StudyNote study={study} plan={plan} answers={answers} />
           <JumpList targets={targetsOf(plan)} />
-          <CandidatesView plan={plan} saved={saved} />
           {picture !== null && <SiteFigure picture={picture} plan={plan} />}
           {plan.chain.length > 0 && (
             <ChainView plan={plan} answers={answers} planId={saved.id} isUnderway={isUnderway} />
@@ -93,7 +91,6 @@ function PlanPage({ saved, answers, plan, name, study }: OpenPlan) {
 
 function targetsOf(plan: Plan): JumpTarget[] {
   const all: readonly (readonly [string, string, boolean])[] = [
-    ['candidates', planScreen.candidates, plan.candidates !== undefined],
     ['chain', planScreen.chain, plan.chain.length > 0],
     ['cuts', planScreen.cut, plan.cuts.length > 0],
     ['bands', planScreen.bands, plan.bands.length > 0],
