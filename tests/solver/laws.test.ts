@@ -154,7 +154,7 @@ test.each([
     const share = groundPowerW(geometry) / drivenCurrents(geometry).inputW;
     const { radiated } = solve(geometry).powerShare;
     expect(share).toBeGreaterThan(0.3);
-    expect(Math.abs(radiated + share - 1)).toBeLessThan(2e-4); // two 1e-4: tables and this integral
+    expect(Math.abs(radiated + share - 1)).toBeLessThan(1e-4);
   },
 );
 
