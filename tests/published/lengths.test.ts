@@ -57,7 +57,8 @@ test('list of lengths for 160 to 10 m (reproduced by NY4G, 2015): clear by 2 % i
   for (const feet of list.refused) expect(marginAt(bands, 0.975, feet)).toBe(0);
 });
 
-test('list of easily used lengths for 75 to 10 m (W0IPL): clear by 2.5 % in bare wire at its frequencies', () => {
+// Source: list of wire lengths by W0IPL, as published.
+test('list of easily used lengths for 75 to 10 m: clear by 2.5 % in bare wire at its frequencies', () => {
   const list = lists[1];
   const bands = (list.inputs as { f_MHz: number[] }).f_MHz.map((megahertz) => ({
     band: bandIds[0] as Band,
