@@ -5,22 +5,6 @@ import type { System } from '../design/choices';
 import { needsReturnPath } from './return-path';
 import type { Settled } from './settle';
 
-const hasLengthChoice: readonly System[] = [
-  'centre-fed-half-wave',
-  'inverted-v',
-  'sloper',
-  'open-wire-doublet',
-  'off-centre-fed',
-  'end-fed-half-wave',
-  'non-resonant-end-fed',
-  'quarter-wave-vertical',
-  'non-resonant-vertical',
-  'inverted-l',
-  'full-wave-loop',
-  'parallel-dipoles',
-  'folded-dipole',
-];
-
 export function mattersFor(system: System, answers: DraftAnswers, key: keyof Settled): boolean {
   const coax = answers.feedLine === undefined || (answers.feedLine !== 'none' && !isOpenWireLine(answers.feedLine));
   const upright = answers.radiator === 'vertical' || answers.radiator === 'inverted-l';
@@ -28,7 +12,7 @@ export function mattersFor(system: System, answers: DraftAnswers, key: keyof Set
     case 'feedFraction':
       return system === 'off-centre-fed';
     case 'lengthChoice':
-      return hasLengthChoice.includes(system);
+      return system !== 'other';
     case 'loopShape':
     case 'loopPlane':
       return system === 'full-wave-loop';
