@@ -3,8 +3,8 @@
  * fits the hole; where no single winding of a mix meets the need, two windings in series on stacks of one kind.
  *
  * A candidate is first tried on its nominal impedance alone, in plain numbers, because there are thousands; only the winners get the full
- * evaluation with uncertainty. Rank of `fewestCores`: rings of 74 and 102 mm last, because few shops have them, then the number of rings, then
- * the conductor wished for, then weight. Weight counts in steps of 10 g; within a step the build farthest from its limits comes first. The coolest is the lightest of
+ * evaluation with uncertainty. Rank of `fewestCores`: rings of 74 and 102 mm last, because few shops have them, then mixes other than 31 and
+ * 43, then the number of rings, then the conductor wished for, then weight. Weight counts in steps of 10 g; within a step the build farthest from its limits comes first. The coolest is the lightest of
  * those within 3 K of the lowest rise. A near miss that less power cures comes before one that it does not.
  */
 import { type Complex, scale } from '../base/complex';
@@ -98,8 +98,13 @@ export function designChoke(need: ChokeNeed): ChokeChoice {
   };
 }
 
-/** As byCoreCount, with the order of the conductors between rings and weight. */
-const byCores = (candidate: Candidate): number => byCoreCount(candidate) + candidate.conductorRank * 1e4;
+/** Mixes whose chokes are mostly resistive and that shops keep: common practice. The others ring with the cable, or vary by two fifths. */
+const USUAL: readonly Mix[] = ['31', '43'];
+const UNUSUAL_COST = 1e7;
+
+/** As byCoreCount, with the usual mixes before the number of rings, and the order of the conductors between rings and weight. */
+const byCores = (candidate: Candidate): number =>
+  byCoreCount(candidate) + candidate.conductorRank * 1e4 + (USUAL.includes(candidate.mix) ? 0 : UNUSUAL_COST);
 
 interface Found {
   readonly meeting: readonly Candidate[];
