@@ -1,7 +1,7 @@
 /**
  * One transformer build on one need: loss, standing-wave ratio, heat, flux, volts, band by band, and which limit it overruns.
  *
- * Limits used, all common practice without a source: 1 dB of loss and SWR 1.6 into the load the ratio is made for, 40 K of rise, half of
+ * Limits used, all common practice without a source: 1 dB of loss and SWR 1.5 into the load the ratio is made for, 40 K of rise, half of
  * the flux density at the maker's test field, a quarter-wave of wire on the high side.
  */
 import { complex } from '../base/complex';
@@ -27,7 +27,7 @@ import {
 import { fitsInHole, modelOf, WINDING_WIRE, WIRE, type Windings, windingsOf } from './transformer-windings';
 
 export const MAX_LOSS_DB = 1;
-export const MAX_SWR = 1.6;
+export const MAX_SWR = 1.5;
 const MAX_WINDING_WAVELENGTHS = 0.25;
 const FLUX_PART = 0.5;
 /** Values that capacitors are sold in, pF. */
