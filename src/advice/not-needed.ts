@@ -93,7 +93,9 @@ function counterpoises(facts: Facts): readonly Entry[] {
   if (facts.balanced) return [['counterpoise', 'counterpoise-balanced']];
   if (facts.system === 'off-centre-fed') return [['counterpoise', 'counterpoise-off-centre']];
   const lengthM = 0.05 * facts.bands[0].wavelengthM;
-  return facts.system === 'end-fed-half-wave' && facts.settled.returnPath === 'coax-shield' && facts.lineKind === 'coax'
+  const { returnPath, feedLineLengthM } = facts.settled;
+  const isShield = facts.system === 'end-fed-half-wave' && returnPath === 'coax-shield' && facts.lineKind === 'coax';
+  return isShield && feedLineLengthM > lengthM
     ? [['counterpoise-wire', 'counterpoise-wire-end-fed', { lengthM }, 'own-field-solutions']]
     : [];
 }

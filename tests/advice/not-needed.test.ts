@@ -50,6 +50,12 @@ test.each([
   expect(codes(answers)).toEqual(expect.arrayContaining([...expected, 'rf-earth']));
 });
 
+test('coax too short to be the counterpoise does not do away with the wire', () => {
+  const endFed = { radiator: 'sloper', fedAt: 'end', station: 'portable' } as const;
+  expect(codes({ ...endFed, feedLineLengthM: 2.2 })).toContain('counterpoise-wire-end-fed'); // λ/20 is 2.11 m
+  expect(codes({ ...endFed, feedLineLengthM: 2 })).not.toContain('counterpoise-wire-end-fed');
+});
+
 test('RF in the shack takes back that no choke is needed at the radio', () => {
   const dipole = { radiator: 'straight-wire', fedAt: 'centre' } as const;
   expect(codes(dipole)).toContain('choke-at-radio');
