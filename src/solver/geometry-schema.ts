@@ -68,6 +68,7 @@ export const Solution = z.strictObject({
   pattern: z.optional(
     z.strictObject({
       elevationShares: z.readonly(z.tuple([z.number(), z.number(), z.number(), z.number()])),
+      zoneGain: z.readonly(z.strictObject({ far: z.number(), near: z.number() })),
       elevation: list(z.strictObject({ deg: z.number(), db: z.number() })),
       azimuth: list(z.strictObject({ deg: z.number(), db: z.number() })),
     }),

@@ -9,6 +9,11 @@ import type { PairPlan } from './pair-plan';
 export interface Pattern {
   /** Part of the radiated power up to 15°, 15 to 35°, 35 to 60° and above; over the lower half too where there is no ground. */
   readonly elevationShares: readonly [number, number, number, number];
+  /**
+   * Mean power towards the heights where contacts are, all azimuths alike, in units of what the radiated power would give spread evenly over
+   * the whole sphere: `far` from 5 to 20° above the horizon, `near` from 30° to overhead. Common practice, no source.
+   */
+  readonly zoneGain: { readonly far: number; readonly near: number };
   /** 0° is the horizon on the strongest azimuth, 180° the one opposite. */
   readonly elevation: readonly { readonly deg: number; readonly db: number }[];
   /** By azimuth from +x, at the height of the peak, or at 30° where the peak is overhead. */
@@ -20,6 +25,10 @@ const LEAST_DB = -60;
 const OVERHEAD_DEG = 75;
 const USUAL_DEG = 30;
 const BOUNDS_DEG = [15, 35, 60] as const;
+type Zone = readonly [fromDeg: number, toDeg: number];
+/** Both in multiples of the step below. */
+const FAR_DEG: Zone = [5, 20];
+const NEAR_DEG: Zone = [30, 90];
 /** Azimuths and heights of the sum over the sky. */
 const SKY_PHIS = 36;
 const SKY_STEP_DEG = 2.5;
@@ -43,24 +52,37 @@ export function patternOf(plan: PairPlan, currents: Currents, k0: number, ground
   const round = steps(355);
   const values = towards(90 - heightDeg, round);
   const azimuth = round.map((deg, i) => ({ deg, db: db(values[i]) }));
-  return { elevationShares: sharesOf(towards, ground), elevation, azimuth };
+  return { ...sharesOf(towards, ground), elevation, azimuth };
 }
 
 const steps = (toDeg: number): number[] => Array.from({ length: toDeg / STEP_DEG + 1 }, (_, i) => i * STEP_DEG);
 
+const isWithin = (deg: number, [from, to]: Zone): boolean => deg > from && deg < to;
+
+/** Part of a sphere that lies in a zone above the horizon. */
+const evenShare = ([from, to]: Zone): number => (Math.sin(radians(to)) - Math.sin(radians(from))) / 2;
+
 function sharesOf(
   towards: (thetaDeg: number, phisDeg: readonly number[]) => Float64Array,
   ground: FarGround,
-): Pattern['elevationShares'] {
+): Pick<Pattern, 'elevationShares' | 'zoneGain'> {
   const phis = Array.from({ length: SKY_PHIS }, (_, i) => (360 * i) / SKY_PHIS);
   const shares: [number, number, number, number] = [0, 0, 0, 0];
+  let [far, near] = [0, 0];
   for (let deg = SKY_STEP_DEG / 2; deg < 90; deg += SKY_STEP_DEG) {
     const both = ground.kind === 'none' ? [90 - deg, 90 + deg] : [90 - deg];
     const bin = BOUNDS_DEG.filter((bound) => deg > bound).length;
     for (const theta of both) {
-      shares[bin] += Math.cos(radians(deg)) * towards(theta, phis).reduce((sum, value) => sum + value, 0);
+      const power = Math.cos(radians(deg)) * towards(theta, phis).reduce((sum, value) => sum + value, 0);
+      shares[bin] += power;
+      if (theta > 90) continue;
+      if (isWithin(deg, FAR_DEG)) far += power;
+      if (isWithin(deg, NEAR_DEG)) near += power;
     }
   }
   const whole = shares.reduce((sum, share) => sum + share, 0);
-  return [shares[0] / whole, shares[1] / whole, shares[2] / whole, shares[3] / whole];
+  return {
+    elevationShares: [shares[0] / whole, shares[1] / whole, shares[2] / whole, shares[3] / whole],
+    zoneGain: { far: far / whole / evenShare(FAR_DEG), near: near / whole / evenShare(NEAR_DEG) },
+  };
 }

@@ -15,7 +15,7 @@ const patternOf = (geometry: Geometry) => {
 };
 
 test('a short upright dipole in free space radiates as sin² θ: 38, 39, 21 and 3 % of the power by height', () => {
-  const { elevationShares, azimuth } = patternOf({
+  const { elevationShares, zoneGain, azimuth } = patternOf({
     frequencyMHz: 3,
     ground: { kind: 'none' },
     ...wire([0, 0, 0], [0, 0, 2]),
@@ -26,6 +26,9 @@ test('a short upright dipole in free space radiates as sin² θ: 38, 39, 21 and 
   elevationShares.forEach((share, i) => {
     expect(share).toBeCloseTo(upTo(bounds[i + 1] ?? 90) - upTo(bounds[i] ?? 0), 3);
   });
+  const sine = (deg: number) => Math.sin((deg * Math.PI) / 180);
+  expect(zoneGain.far).toBeCloseTo((upTo(20) - upTo(5)) / (sine(20) - sine(5)), 2);
+  expect(zoneGain.near).toBeCloseTo((1 - upTo(30)) / (1 - sine(30)), 2);
   expect(Math.min(...azimuth.map(({ db }) => db))).toBeGreaterThan(-0.01);
 });
 
