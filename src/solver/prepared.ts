@@ -1,21 +1,12 @@
 /**
  * An antenna solved once for a list of frequencies, its gaps and loads still open: how much current flows at every port for a volt at
- * each gap and load. Plain arrays, so it can be sent from a worker. A load or choke is then a matter of microseconds (ports.ts).
+ * each gap and load. A load or choke is then a matter of microseconds (physics/port-network.ts).
  */
 import { type Complex, complex, divide } from '../base/complex';
 import { InputError } from '../base/input-error';
-import { type Excitation, excite } from './ports';
+import { type OpenAntenna, stateAt } from '../physics/port-network';
 
-export interface Prepared {
-  readonly frequenciesHz: Float64Array;
-  readonly gapVolts: readonly Complex[];
-  /** Impedances the geometry named, one for each load. */
-  readonly loadOhms: readonly Complex[];
-  readonly probeIds: readonly string[];
-  readonly portCount: number;
-  /** For each frequency portCount × (gaps + loads) numbers, row after row. */
-  readonly yRe: Float64Array;
-  readonly yIm: Float64Array;
+export interface Prepared extends OpenAntenna {
   /** Largest relative error seen when a new sample was predicted by the fit; 0 where every frequency was solved. */
   readonly fitError: number;
   /** Frequencies really solved. */
@@ -51,7 +42,7 @@ export function withLoads(prepared: Prepared, loads: readonly LoadOverFrequency[
   const loadCurrents = loads.map(() => new Float64Array(2 * count));
   for (let f = 0; f < count; f++) {
     const loadOhms = loads.map((load) => (load instanceof Float64Array ? complex(load[2 * f], load[2 * f + 1]) : load));
-    const { feed, currents } = stateAt(prepared, f, { gapVolts, loadOhms });
+    const { feed, currents } = stateAt(prepared, f, loadOhms);
     impedance[2 * f] = feed.impedance.re;
     impedance[2 * f + 1] = feed.impedance.im;
     const put = (to: Float64Array, port: number): void => {
@@ -63,28 +54,6 @@ export function withLoads(prepared: Prepared, loads: readonly LoadOverFrequency[
     for (let p = 0; p < probes.length; p++) put(probes[p].current, gapVolts.length + loads.length + p);
   }
   return { frequenciesHz, impedance, probes, loadCurrents, fitError: prepared.fitError };
-}
-
-function stateAt({ portCount, yRe, yIm }: Prepared, f: number, excitation: Excitation) {
-  const driven = excitation.gapVolts.length + excitation.loadOhms.length;
-  const [from, to] = [f * portCount * driven, (f + 1) * portCount * driven];
-  const y = { count: portCount, driven, re: yRe.subarray(from, to), im: yIm.subarray(from, to) };
-  const state = excite(y, excitation);
-  return { feed: feedOf(state.currents, excitation.gapVolts), currents: state.currents };
-}
-
-/** Sum of the volts over the mean of the gap currents; for one gap simply V/I. */
-export function feedOf(
-  currents: readonly Complex[],
-  gapVolts: readonly Complex[],
-): { impedance: Complex; current: Complex } {
-  let volts = complex(0);
-  let amperes = complex(0);
-  gapVolts.forEach((v, g) => {
-    volts = complex(volts.re + v.re, volts.im + v.im);
-    amperes = complex(amperes.re + currents[g].re / gapVolts.length, amperes.im + currents[g].im / gapVolts.length);
-  });
-  return { impedance: divide(volts, amperes), current: amperes };
 }
 
 /** Parts of one sweep, in order of frequency, as one. */

@@ -5,6 +5,7 @@
  */
 import { type Complex, complex, divide, magnitude, multiply } from '../base/complex';
 import { C0 } from '../base/constants';
+import { type Excitation, excite, feedOf, type PortState } from '../physics/port-network';
 import { currentTree } from './current-tree';
 import { type Currents, endCurrents, type FarGround, farField } from './far-field';
 import type { Geometry, PowerShare, Solution } from './geometry';
@@ -13,8 +14,6 @@ import { soilPermittivity } from './ground-spectrum';
 import { type Kernels, plainKernels } from './kernels';
 import { fieldAt } from './near-field';
 import { patternOf } from './pattern';
-import { type Excitation, excite, type PortState } from './ports';
-import { feedOf } from './prepared';
 import { type PortSolution, type System, sharedGround, solvePorts } from './system';
 import { extrapolated, makeTwoMeshes } from './two-meshes';
 import { wireImpedanceOhmPerM } from './wire-impedance';

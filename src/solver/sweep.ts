@@ -5,6 +5,7 @@
  */
 import { type Complex, complex } from '../base/complex';
 import { InputError } from '../base/input-error';
+import type { PortMatrix } from '../physics/port-network';
 import type { Geometry } from './geometry';
 import { type Kernels, plainKernels } from './kernels';
 import {
@@ -14,7 +15,6 @@ import {
   matrixAt,
   setNode,
 } from './matrix-interpolation';
-import type { PortMatrix } from './ports';
 import { type Prepared, type Sweep, withLoads } from './prepared';
 import {
   evaluateRational,

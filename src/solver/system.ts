@@ -4,13 +4,14 @@
  */
 import { C0 } from '../base/constants';
 import { InputError } from '../base/input-error';
+import type { PortMatrix } from '../physics/port-network';
 import { addOwnImpedances, type SymmetricMatrix } from './assemble';
 import type { Geometry } from './geometry';
 import { GroundCache, type Reach, reachOf } from './ground-cache';
 import { type Kernels, plainKernels } from './kernels';
 import { type Mesh, meshGeometry, portAt } from './mesh';
 import { type PairPlan, planPairs } from './pair-plan';
-import { type PortMatrix, type PortVectors, portAdmittance, portVectors } from './ports';
+import { type PortVectors, portAdmittance, portVectors } from './ports';
 import { type ResolvedGeometry, resolveGeometry } from './resolve';
 
 export interface System {

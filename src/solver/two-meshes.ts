@@ -7,8 +7,8 @@
  * and what was taken off tells how far to trust the rest. Symmetry, and every law that is linear in Y, stay as they are.
  * Source: Richardson, Phil. Trans. A 210 (1911).
  */
+import type { PortMatrix } from '../physics/port-network';
 import type { Geometry } from './geometry';
-import type { PortMatrix } from './ports';
 import { makeSystem, type System } from './system';
 
 export const ELEMENTS_PER_WAVE = { default: 40, fine: 80 } as const;

@@ -1,0 +1,112 @@
+/**
+ * An antenna seen from its ports alone: gaps that drive it, loads in its wires, probes that read a current. Y says how much current flows at
+ * every port for a volt at each gap and load; any loads are then a small system:
+ *
+ *   I_gap, I_load from  (1 + Y_LL Z_L) I_L = Y_LG V_G ;   I = Y_G V_G − Y_L Z_L I_L
+ *
+ * (Schur complement on the load ports.) One choke gives the bilinear law Zin = Z11 − Z12²/(Z22 + ZL).
+ */
+import { add, type Complex, complex, divide, multiply, scale, subtract } from '../base/complex';
+
+/** Current at each port (row) for a volt at each driven port (column), row after row, re and im apart. Ports are in the order gaps, loads, probes. */
+export interface PortMatrix {
+  readonly count: number;
+  /** The first so many ports, gaps and loads, can be driven; the rest, probes, are only read. */
+  readonly driven: number;
+  readonly re: Float64Array;
+  readonly im: Float64Array;
+}
+
+export interface Excitation {
+  /** Volts of the first ports, the gaps. */
+  readonly gapVolts: readonly Complex[];
+  /** Impedances of the next ports, the loads. */
+  readonly loadOhms: readonly Complex[];
+}
+
+export interface PortState {
+  /** Current through each port, probes included. */
+  readonly currents: readonly Complex[];
+  /** Voltage that drives each gap and load port; what the whole solution is made of. */
+  readonly volts: readonly Complex[];
+}
+
+export function excite(y: PortMatrix, { gapVolts, loadOhms }: Excitation): PortState {
+  const at = (p: number, q: number): Complex =>
+    complex(y.re[p * y.driven + q] ?? Number.NaN, y.im[p * y.driven + q] ?? Number.NaN);
+  const gaps = gapVolts.length;
+  const driven = (p: number): Complex =>
+    gapVolts.reduce((sum: Complex, volts, g) => add(sum, multiply(at(p, g), volts)), complex(0));
+  const rows = loadOhms.map((_, l) =>
+    loadOhms.map((ohms, m) => add(complex(l === m ? 1 : 0), multiply(at(gaps + l, gaps + m), ohms))),
+  );
+  const loadCurrents = solveSmall(
+    rows,
+    loadOhms.map((_, l) => driven(gaps + l)),
+  );
+  const volts = [...gapVolts, ...loadOhms.map((ohms, l) => scale(multiply(ohms, loadCurrents[l] as Complex), -1))];
+  const currents = Array.from({ length: y.count }, (_, p) =>
+    volts.reduce((sum: Complex, v, q) => add(sum, multiply(at(p, q), v)), complex(0)),
+  );
+  return { currents, volts };
+}
+
+/** Gaussian elimination with row exchange, for a handful of unknowns. Both arguments are used up. */
+function solveSmall(rows: Complex[][], right: Complex[]): Complex[] {
+  const size = right.length;
+  const of = (i: number, j: number): Complex => (rows[i] as Complex[])[j] as Complex;
+  for (let k = 0; k < size; k++) {
+    let best = k;
+    for (let i = k + 1; i < size; i++) {
+      if (Math.hypot(of(i, k).re, of(i, k).im) > Math.hypot(of(best, k).re, of(best, k).im)) best = i;
+    }
+    [rows[k], rows[best]] = [rows[best] as Complex[], rows[k] as Complex[]];
+    [right[k], right[best]] = [right[best] as Complex, right[k] as Complex];
+    for (let i = k + 1; i < size; i++) {
+      const row = rows[i] as Complex[];
+      const factor = divide(of(i, k), of(k, k));
+      for (let j = k; j < size; j++) row[j] = subtract(of(i, j), multiply(factor, of(k, j)));
+      right[i] = subtract(right[i] as Complex, multiply(factor, right[k] as Complex));
+    }
+  }
+  const solution = new Array<Complex>(size);
+  for (let i = size - 1; i >= 0; i--) {
+    let sum = right[i] as Complex;
+    for (let j = i + 1; j < size; j++) sum = subtract(sum, multiply(of(i, j), solution[j] as Complex));
+    solution[i] = divide(sum, of(i, i));
+  }
+  return solution;
+}
+
+/** Sum of the volts over the mean of the gap currents; for one gap simply V/I. */
+export function feedOf(
+  currents: readonly Complex[],
+  gapVolts: readonly Complex[],
+): { impedance: Complex; current: Complex } {
+  const volts = gapVolts.reduce(add, complex(0));
+  const amperes = gapVolts.reduce((sum, _, g) => add(sum, currents[g] as Complex), complex(0));
+  const current = scale(amperes, 1 / gapVolts.length);
+  return { impedance: divide(volts, current), current };
+}
+
+/** One antenna over frequency, its gaps and loads still open. Plain arrays, so that it can be sent from a worker. */
+export interface OpenAntenna {
+  readonly frequenciesHz: Float64Array;
+  readonly gapVolts: readonly Complex[];
+  /** Impedances that were asked for, one for each load. */
+  readonly loadOhms: readonly Complex[];
+  readonly probeIds: readonly string[];
+  readonly portCount: number;
+  /** For each frequency portCount × (gaps + loads) numbers, row after row. */
+  readonly yRe: Float64Array;
+  readonly yIm: Float64Array;
+}
+
+/** At its frequency number `f`, with these loads in place. */
+export function stateAt({ portCount, gapVolts, yRe, yIm }: OpenAntenna, f: number, loadOhms: readonly Complex[]) {
+  const driven = gapVolts.length + loadOhms.length;
+  const [from, to] = [f * portCount * driven, (f + 1) * portCount * driven];
+  const y = { count: portCount, driven, re: yRe.subarray(from, to), im: yIm.subarray(from, to) };
+  const { currents } = excite(y, { gapVolts, loadOhms });
+  return { feed: feedOf(currents, gapVolts), currents };
+}
