@@ -3,6 +3,7 @@ import type { Complex } from '../base/complex';
 import type { Band } from '../catalog/bands';
 import type { Mix } from '../catalog/core-ids';
 import type { Mode } from '../catalog/modes';
+import type { CoreLot } from '../physics/component-curve';
 import type { Housing } from '../physics/core-heat';
 import type { BuildFinding, Said } from './finding';
 
@@ -79,6 +80,8 @@ export interface DeviceFigures extends DeviceSummary {
   readonly curve: readonly DeviceCurvePoint[];
   /** Of a transformer: what it shows of a load at any frequency. Null of a choke, and where the antenna's side is the low one. */
   readonly inputAt: ((hz: number, load: Complex) => Complex) | null;
+  /** Of a choke: its common-mode impedance at any frequency, with a core from anywhere in its tolerance. Null of a transformer. */
+  readonly impedanceAt: ((hz: number, lot: CoreLot) => Complex) | null;
   /** In words: what to expect, how sure that is, and what limits it. */
   readonly notes: readonly Said[];
 }

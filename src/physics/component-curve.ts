@@ -5,7 +5,7 @@
 import { type Complex, complex } from '../base/complex';
 import { coreOf } from '../catalog/cores';
 import { muAt } from '../catalog/ferrites';
-import { bandsInSeries, chokeBand, type ImpedanceBand } from './choke';
+import { bandsInSeries, chokeBand, chokeImpedance, type ImpedanceBand, inSeries } from './choke';
 import type { ChokeBuild } from './choke-need';
 import { permeabilityTolerance } from './core-tolerance';
 import { swr } from './line';
@@ -75,4 +75,20 @@ export function chokeCurve(
     const windings = turns.map((n) => chokeBand({ ring: core, count, turns: n, conductor }, mu, hz, tolerance));
     return { hz, ...bandsInSeries(windings) };
   });
+}
+
+/** Where in its tolerance a core lies: µ′ and µ″ together. */
+export const coreLots = ['low', 'nominal', 'high'] as const;
+export type CoreLot = (typeof coreLots)[number];
+
+/** Common-mode impedance of a build at any frequency of the permeability tables. */
+export function chokeAt({ core: id, count, turns, conductor }: ChokeBuild): (hz: number, lot: CoreLot) => Complex {
+  const core = coreOf(id);
+  const { below, above } = permeabilityTolerance(core);
+  const parts: Readonly<Record<CoreLot, number>> = { low: 1 - below, nominal: 1, high: 1 + above };
+  return (hz, lot) => {
+    const { muReal, muImag } = muAt(core.mix, hz);
+    const mu = { muReal: muReal * parts[lot], muImag: muImag * parts[lot] };
+    return inSeries(turns.map((n) => chokeImpedance({ ring: core, count, turns: n, conductor }, mu, hz)));
+  };
 }

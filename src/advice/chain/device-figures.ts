@@ -5,7 +5,7 @@ import { coreOf } from '../../catalog/cores';
 import { type Mode, modeIds } from '../../catalog/modes';
 import type { ImpedanceBand } from '../../physics/choke';
 import type { ChokeDesign, ChokeNeed } from '../../physics/choke-need';
-import { chokeCurve, transformerCurve, transformerInput } from '../../physics/component-curve';
+import { chokeAt, chokeCurve, transformerCurve, transformerInput } from '../../physics/component-curve';
 import { RISE_LIMIT_K } from '../../physics/core-heat';
 import { permeabilityTolerance } from '../../physics/core-tolerance';
 import type { PowerByMode } from '../../physics/mode-power';
@@ -92,6 +92,7 @@ export function transformerFigures(facts: Facts, task: TransformerTask, design: 
       }),
     ),
     inputAt: turned ? null : (hz, load) => inputAt(tabled(hz), load),
+    impedanceAt: null,
     notes: transformerNotes(facts, task, design),
   };
 }
@@ -174,6 +175,7 @@ export function chokeFigures(facts: Facts, need: ChokeNeed, design: ChokeDesign)
     const duty = { heatW, neededOhm, isReactive, voltageV, currentA };
     return { ...nothing, band, atMHz: focusMHz, lossDb, ...duty, ...spreadsOf(impedance) };
   });
+  const impedanceAt = chokeAt(design);
   return {
     ...chokeSummary(facts, design),
     ...stationOf(facts, need.housing),
@@ -182,6 +184,7 @@ export function chokeFigures(facts: Facts, need: ChokeNeed, design: ChokeDesign)
     bands,
     curve: chokeCurve(design, curveHz(facts)).map((point) => ({ ...flatPoint(point.hz), ...spreadsOf(point) })),
     inputAt: null,
+    impedanceAt: (hz, lot) => impedanceAt(tabled(hz), lot),
     notes: chokeNotes(facts, need, design),
   };
 }
