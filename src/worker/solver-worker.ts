@@ -1,4 +1,7 @@
-/** The thin shell that runs the solver in a Web Worker: starts the fastest kernels and passes messages. */
+/**
+ * The thin shell that runs the solver in a Web Worker: starts the fastest kernels and passes messages. Whoever starts it hands it the port
+ * through which requests come.
+ */
 import { chooseKernels } from '../solver/choose-kernels';
 import type { SolverReply, SolverRequest } from '../solver/protocol';
 import { SolverServer } from '../solver/serve';
@@ -8,6 +11,7 @@ import ldlt from '../wasm/ldlt.wasm?bytes';
 import ldltRelaxed from '../wasm/ldlt-relaxed.wasm?bytes';
 import sums from '../wasm/sums.wasm?bytes';
 import sumsRelaxed from '../wasm/sums-relaxed.wasm?bytes';
+import { rest } from './turn';
 
 declare const self: DedicatedWorkerGlobalScope;
 
@@ -23,24 +27,9 @@ const kernels = chooseKernels(
   },
 );
 
-/** A turn of the event loop without the delay that timers have. */
-const turn = new MessageChannel();
-/** Several jobs may rest at once: each message wakes the one that has waited longest. */
-const resting: (() => void)[] = [];
-turn.port1.onmessage = () => resting.shift()?.();
-const rest = (): Promise<void> =>
-  new Promise((resolve) => {
-    resting.push(resolve);
-    turn.port2.postMessage(null);
-  });
-
-const server = kernels.then(
-  (ready) =>
-    new SolverServer(ready, {
-      send: (reply: SolverReply) => self.postMessage(reply),
-      rest,
-      now: () => performance.now(),
-    }),
-);
-
-self.onmessage = async ({ data }: MessageEvent<SolverRequest>) => (await server).answer(data);
+self.onmessage = async ({ ports: [port] }: MessageEvent<null>) => {
+  if (port === undefined) return;
+  const send = (reply: SolverReply): void => port.postMessage(reply);
+  const server = new SolverServer(await kernels, { send, rest, now: () => performance.now() });
+  port.onmessage = ({ data }: MessageEvent<SolverRequest>) => void server.answer(data);
+};

@@ -5,11 +5,14 @@ import { offCentre, oneFrequency, range, shortDipole } from './solver-antennas';
 
 const median = (values: number[]): number => values.toSorted((a, b) => a - b)[values.length >> 1];
 
-const startPool = (): SolverPool =>
-  new SolverPool(
-    () => new Worker(new URL('../../src/worker/solver-worker.ts', import.meta.url), { type: 'module' }) as WorkerLike,
-    1,
-  );
+function startSolver(): WorkerLike {
+  const worker = new Worker(new URL('../../src/worker/solver-worker.ts', import.meta.url), { type: 'module' });
+  const { port1, port2 } = new MessageChannel();
+  worker.postMessage(null, [port2]);
+  return Object.assign(port1, { onerror: null, terminate: () => worker.terminate() }) as unknown as WorkerLike;
+}
+
+const startPool = (): SolverPool => new SolverPool(startSolver, 1);
 
 /** Milliseconds of a job in a fresh worker each time, from its start to the result; then again in the same worker. */
 async function coldAndWarm(job: (pool: SolverPool, turn: number) => Promise<unknown>, runs = 5) {

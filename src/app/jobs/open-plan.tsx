@@ -1,6 +1,6 @@
 /** A saved plan and what is made from it, for the screens that work on one antenna; every way in which it may not be there is said here. */
 import type { ComponentChildren } from 'preact';
-import { useEffect } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import { completeAnswers, nextQuestion } from '../../advice/route';
 import type { Answers } from '../../design/answers';
 import { isDeleted, type SavedPlan } from '../../design/saved-plan';
@@ -13,6 +13,7 @@ import { useSay } from '../say';
 import { NotHere, ReadOnly } from '../screens/ask/not-here';
 import { effectiveDraft } from '../stores/effective-answers';
 import { type FieldState, studyKey } from '../stores/field-store';
+import { usePlanned } from '../stores/planned';
 import { useStores } from '../stores/stores';
 
 export interface OpenPlan {
@@ -30,24 +31,37 @@ interface OpenPlanProps {
 }
 
 export function WithPlan({ planId, children }: OpenPlanProps) {
-  const { library, planner, field, settings, parts } = useStores();
+  const { library, planner, settings, parts } = useStores();
   useEffect(() => void planner.fetch(), [planner]);
   const entry = library.entries.value.get(planId);
-  if (entry === undefined) return <NotHere />;
-  if (entry.kind !== 'good') return <ReadOnly newer={entry.kind === 'newer'} />;
-  const saved = entry.record;
-  if (isDeleted(saved)) return <NotHere />;
-  const draft = effectiveDraft(saved.answers, settings.settings.value, parts.parts.value);
+  const saved = entry?.kind === 'good' ? entry.record : null;
+  const draft = effectiveDraft(saved?.answers ?? {}, settings.settings.value, parts.parts.value);
   const answers = completeAnswers(draft);
+  const planned = usePlanned(answers, planId);
+  const study = useStudy(planned?.answers ?? null);
+  if (entry === undefined) return <NotHere />;
+  if (saved === null) return <ReadOnly newer={entry.kind === 'newer'} />;
+  if (isDeleted(saved)) return <NotHere />;
   if (answers === null) return <Unfinished planId={planId} question={nextQuestion(draft)?.id ?? 'bands'} />;
-  const plan = planner.planOf(answers);
-  if (plan === null) return <Waiting planId={planId} failed={planner.failed.value !== null} />;
+  if (planned === null) return <Waiting planId={planId} failed={planner.failed.value !== null} />;
   return (
     <>
       <FollowField answers={answers} />
-      {children({ saved, answers, plan, study: field.stateOf(answers), name: saved.answers.name ?? plans.unnamed })}
+      {children({ saved, ...planned, study, name: saved.answers.name ?? plans.unnamed })}
     </>
   );
+}
+
+const underWay: FieldState = { kind: 'working', done: 0, of: 0, facts: null };
+
+/** How far the study is, as the plan in sight knows it: what is solved counts once the plan holds it. */
+function useStudy(answers: Answers | null): FieldState {
+  const { planner, field } = useStores();
+  const shown = useRef(underWay);
+  if (answers === null) return underWay;
+  const state = field.stateOf(answers);
+  if (state.kind !== 'solved' || planner.isUpToDate(answers)) shown.current = state;
+  return shown.current;
 }
 
 /** Solves the antenna as long as one of its screens is open. */

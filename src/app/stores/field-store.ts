@@ -5,7 +5,8 @@
 import { signal } from '@preact/signals';
 import type { FieldFacts } from '../../advice/field-facts';
 import type { Answers } from '../../design/answers';
-import type { StudyOptions } from '../../plan/field/watched';
+import type { StudyWatch } from '../../worker/pool-study';
+import type { Job } from '../../worker/solver-pool';
 
 export type FieldState =
   | { readonly kind: 'idle' }
@@ -15,12 +16,7 @@ export type FieldState =
   | { readonly kind: 'nothing-to-solve' }
   | { readonly kind: 'failed'; readonly detail: string };
 
-export interface RunningStudy {
-  readonly result: Promise<FieldFacts | null>;
-  cancel(): void;
-}
-
-export type StartStudy = (answers: Answers, watch: Pick<StudyOptions, 'onProgress' | 'onPartial'>) => RunningStudy;
+export type StartStudy = (answers: Answers, watch: StudyWatch) => Job<FieldFacts | null>;
 
 const idle: FieldState = { kind: 'idle' };
 /** Studies kept at hand. */
@@ -57,7 +53,7 @@ const lingering = (work: () => void): void => void setTimeout(work, LINGER_MS);
 export function createFieldStore(fetchStart: () => Promise<StartStudy>, later: (work: () => void) => void = lingering) {
   const states = signal<ReadonlyMap<string, FieldState>>(new Map());
   const followers = new Map<string, number>();
-  const running = new Map<string, RunningStudy>();
+  const running = new Map<string, ReturnType<StartStudy>>();
 
   const stateAt = (key: string): FieldState => states.value.get(key) ?? idle;
 

@@ -1,16 +1,15 @@
 /**
- * Plans made from answers, with the code that makes them fetched after the first screen. Until it is there a plan is null; so is one that
- * could not be made, and then `failed` says so.
+ * Plans made from answers, by a worker that is started after the first screen. Until the first one is there a plan is null; so is one that could
+ * not be made, and then `failed` says so until a screen is opened that asks again.
  *
- * When a field study brings numbers, the plan at hand stays in sight until the new one is made, in a task of its own: making it and drawing it
- * in one go would keep a tap waiting. Numbers that arrive meanwhile are taken along.
+ * When a field study brings numbers, the plan at hand stays in sight until the new one is made. Numbers that arrive meanwhile are taken along.
  */
-import { computed, signal } from '@preact/signals';
+import { computed, type Signal, signal } from '@preact/signals';
 import type { FieldFacts } from '../../advice/field-facts';
 import type { Answers } from '../../design/answers';
 import type { Plan } from '../../plan/plan-schema';
 
-export type MakePlan = (answers: Answers, options?: { readonly field?: FieldFacts }) => Plan;
+export type MakePlan = (answers: Answers, field: FieldFacts | undefined) => Promise<Plan>;
 
 /** What a field study has found of these answers so far. */
 export type FieldOf = (answers: Answers) => FieldFacts | undefined;
@@ -20,77 +19,92 @@ interface Made {
   readonly field: FieldFacts | undefined;
 }
 
-const inOwnTask = (work: () => void): void => void setTimeout(work);
-
 /** Plans kept at hand: enough for a list and the questions' comparisons. */
-const kept = 200;
+const KEPT = 200;
 
-/** `later` puts off making a plan anew. */
-export function createPlanner(
-  fetchMaker: () => Promise<MakePlan>,
-  fieldOf: FieldOf = () => undefined,
-  later: (work: () => void) => void = inOwnTask,
-) {
+export function createPlanner(fetchMaker: () => Promise<MakePlan>, fieldOf: FieldOf = () => undefined) {
   const maker = signal<MakePlan | null>(null);
   const failed = signal<string | null>(null);
-  /** Counts the plans made anew, so that who reads one hears of it. */
-  const remade = signal(0);
-  const made = new Map<string, Made>();
-  const waiting = new Set<string>();
+  /** One signal to a plan, so that who reads one hears of no other. */
+  const made = new Map<string, Signal<Made | null>>();
+  const underway = new Map<string, Promise<void>>();
+  /** Not asked for again before the next `fetch`. */
+  const refused = new Set<string>();
   let fetching: Promise<void> | null = null;
 
-  function put(make: MakePlan, name: string, answers: Answers): void {
-    const field = fieldOf(answers);
-    try {
-      const plan = make(answers, field === undefined ? {} : { field });
-      if (made.size >= kept) made.delete(made.keys().next().value ?? '');
-      made.set(name, { plan, field });
-    } catch (error) {
-      made.delete(name);
-      queueMicrotask(() => {
-        failed.value = String(error);
-      });
-    }
+  function placeOf(name: string): Signal<Made | null> {
+    const known = made.get(name);
+    if (known !== undefined) return known;
+    const place = signal<Made | null>(null);
+    if (made.size >= KEPT) made.delete(made.keys().next().value ?? '');
+    made.set(name, place);
+    return place;
   }
 
-  function putLater(make: MakePlan, name: string, answers: Answers): void {
-    if (waiting.has(name)) return;
-    waiting.add(name);
-    later(() => {
-      waiting.delete(name);
-      put(make, name, answers);
-      remade.value += 1;
-    });
+  function ask(make: MakePlan, name: string, answers: Answers, field: FieldFacts | undefined): void {
+    if (underway.has(name) || refused.has(name)) return;
+    const place = placeOf(name);
+    const work = make(answers, field).then(
+      (plan) => {
+        underway.delete(name);
+        place.value = { plan, field };
+      },
+      (error: unknown) => {
+        underway.delete(name);
+        refused.add(name);
+        place.value = null;
+        failed.value = String(error);
+      },
+    );
+    underway.set(name, work);
+  }
+
+  /** Asks for the plan unless it is there with all that is known of its field. */
+  function lookFor(answers: Answers): Signal<Made | null> {
+    const name = JSON.stringify(answers);
+    const place = placeOf(name);
+    const field = fieldOf(answers);
+    const now = place.peek();
+    if (maker.value !== null && (now === null || now.field !== field)) ask(maker.value, name, answers, field);
+    return place;
+  }
+
+  function fetch(): Promise<void> {
+    refused.clear();
+    failed.value = null;
+    fetching ??= fetchMaker().then(
+      (found) => {
+        maker.value = found;
+      },
+      (error: unknown) => {
+        failed.value = String(error);
+        fetching = null; // may be asked again
+      },
+    );
+    return fetching;
   }
 
   return {
-    ready: computed(() => maker.value !== null),
     /** Why plans cannot be made at all, for a report; null while they can. */
     failed: computed(() => failed.value),
+    fetch,
 
-    fetch(): Promise<void> {
-      fetching ??= fetchMaker().then(
-        (found) => {
-          maker.value = found;
-        },
-        (error: unknown) => {
-          failed.value = String(error);
-          fetching = null; // may be asked again
-        },
-      );
-      return fetching;
+    /** Reading this in a component or a computed value subscribes it to the plan's arrival, and to that of solved numbers. */
+    planOf: (answers: Answers | null): Plan | null =>
+      answers === null ? null : (lookFor(answers).value?.plan ?? null),
+
+    /** Whether the plan at hand holds all that is known of its field. */
+    isUpToDate: (answers: Answers): boolean => {
+      const now = lookFor(answers).value;
+      return now !== null && now.field === fieldOf(answers);
     },
 
-    /** Reading this in a component or a computed value subscribes it to the maker's arrival, and to that of solved numbers. */
-    planOf(answers: Answers | null): Plan | null {
-      const [make] = [maker.value, remade.value] as const; // both are read, so that either's change is heard of
-      if (make === null || answers === null) return null;
-      const name = JSON.stringify(answers);
-      const known = made.get(name);
-      if (known === undefined) put(make, name, answers);
-      else if (known.field !== fieldOf(answers)) putLater(make, name, answers);
-      return made.get(name)?.plan ?? null;
+    /** The plan for who can wait; null when it could not be made. */
+    async planFor(answers: Answers): Promise<Plan | null> {
+      await fetch();
+      const place = lookFor(answers);
+      await underway.get(JSON.stringify(answers));
+      return place.peek()?.plan ?? null;
     },
   };
 }
-export type Planner = ReturnType<typeof createPlanner>;

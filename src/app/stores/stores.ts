@@ -8,18 +8,24 @@ import { askToKeep, type Keeping, keepingOf } from '../../storage/persistence';
 import { createRecords } from '../../storage/records';
 import { type StorageError, StorageError as StorageFault, storageErrorOf } from '../../storage/storage-error';
 import { joinTabs, type Written } from '../../storage/tabs';
-import { createFieldStore, type StartStudy } from './field-store';
+import { createFieldStore } from './field-store';
 import { createLibrary } from './library';
 import { createPartsStore } from './parts-store';
-import { createPlanner, type MakePlan } from './planner';
+import { createPlanner } from './planner';
+import type { Planning } from './planning';
 import { createSaveLight } from './save-light';
 import { createSettingsStore } from './settings-store';
 
 /** Set while another tab with an older version keeps the database from opening. */
 export const blockedByOtherTab = signal(false);
 
-/** One pool of workers for the page. */
-let studyRunner: StartStudy | null = null;
+/** What starts the planning workers, fetched after the first screen; once for the page. */
+let planning: Planning | null = null;
+async function fetchPlanning(): Promise<Planning> {
+  const { createPlanning } = await import('./planning');
+  planning ??= createPlanning();
+  return planning;
+}
 
 export async function createStores() {
   const light = createSaveLight(Date.now);
@@ -40,11 +46,8 @@ export async function createStores() {
   });
   const settings = createSettingsStore(shared);
   const parts = createPartsStore(shared);
-  const field = createFieldStore(async () => {
-    studyRunner ??= (await import('./study-runner')).createStudyRunner();
-    return studyRunner;
-  });
-  const planner = createPlanner(fetchMaker, field.factsOf);
+  const field = createFieldStore(async () => (await fetchPlanning()).startStudy);
+  const planner = createPlanner(async () => (await fetchPlanning()).makePlan, field.factsOf);
 
   function reread({ store, id }: Written): Promise<void> {
     if (store === 'plans') return library.reread(id);
@@ -58,16 +61,6 @@ export async function createStores() {
     keeping.value = answer;
   });
   return { light, keeping, library, settings, parts, planner, field, storageWorks: records !== null };
-}
-
-/** One designer for the page: a plan that changes by one answer or one solved number asks for most of its searches again. */
-async function fetchMaker(): Promise<MakePlan> {
-  const [{ makePlan }, { createDesigner }] = await Promise.all([
-    import('../../plan/make-plan'),
-    import('../../advice/chain/design-parts'),
-  ]);
-  const designer = createDesigner();
-  return (answers, options) => makePlan(answers, { ...options, designer });
 }
 
 async function openOrSay(fail: (error: StorageError) => void): Promise<Db | null> {

@@ -14,6 +14,7 @@ import { to } from '../../routes';
 import { useSay } from '../../say';
 import { effectiveDraft, provisionalAnswers } from '../../stores/effective-answers';
 import type { NewEdit } from '../../stores/library';
+import { usePlanned } from '../../stores/planned';
 import { useStores } from '../../stores/stores';
 import { AskActions } from './ask-actions';
 import { addressAfter, addressBefore, firstQuestions } from './asked';
@@ -133,10 +134,9 @@ const isReady = ({ id, kind }: Question, answers: DraftAnswers): boolean =>
 /** What stands in for this answer while it is not known, as the plan itself assumes it. */
 function useTaken(id: AnswerKey, draft: DraftAnswers, { taken }: QuestionWords): string {
   const say = useSay();
-  const { planner } = useStores();
   const { [id]: _told, ...others } = draft;
-  const plan = planner.planOf(provisionalAnswers(others));
-  const value = plan?.assumed.find(({ key }) => key === id)?.value;
+  const planned = usePlanned(provisionalAnswers(others), id);
+  const value = planned?.plan.assumed.find(({ key }) => key === id)?.value;
   if (typeof taken === 'string') return taken;
   return typeof value === 'number' ? say(taken, { metres: value, count: value }) : say(ask.works);
 }

@@ -12,6 +12,7 @@ import { answerText } from '../../answer-text';
 import { Icon, Pin } from '../../parts/icon';
 import { useSay } from '../../say';
 import { effectiveDraft } from '../../stores/effective-answers';
+import { useAllPlanned } from '../../stores/planned';
 import { useStores } from '../../stores/stores';
 import './so-far.css';
 
@@ -20,16 +21,15 @@ const shownChanges = 4;
 
 export function ChangedStrip({ plan }: { plan: SavedPlan }) {
   const say = useSay();
-  const { library, planner, settings, parts } = useStores();
+  const { library, settings, parts } = useStores();
   const before = answersBefore(plan);
   const edit = plan.lastEdit;
-  if (before === null || edit === undefined) return null;
-  const made = (answers: SavedPlan['answers']) =>
-    planner.planOf(completeAnswers(effectiveDraft(answers, settings.settings.value, parts.parts.value)));
-  const old = made(before);
-  const now = made(plan.answers);
-  if (old === null || now === null) return null;
-  const list = planChanges(old, now);
+  const whole = (answers: SavedPlan['answers']) =>
+    completeAnswers(effectiveDraft(answers, settings.settings.value, parts.parts.value)) ?? [];
+  const asked = before === null ? [] : [before, plan.answers].flatMap(whole);
+  const [old, now] = useAllPlanned(asked, `${plan.id} ${edit?.key}`) ?? [];
+  if (before === null || edit === undefined || old === undefined || now === undefined) return null;
+  const list = planChanges(old.plan, now.plan);
   const key = edit.key as AnswerKey;
   return (
     <section class="changed" aria-live="polite">

@@ -10,6 +10,7 @@ import { fieldText } from '../../fields/quantity-text';
 import type { Quantity, QuantityKind, Reading } from '../../fields/reading';
 import { useSay } from '../../say';
 import { provisionalAnswers } from '../../stores/effective-answers';
+import { usePlanned } from '../../stores/planned';
 import { useStores } from '../../stores/stores';
 import { answerOf } from './asked';
 import type { BodyProps } from './body';
@@ -78,9 +79,8 @@ export function QuantityBody(props: BodyProps) {
 
 /** What the plan lets one expect of a length that goes with the wire, m. */
 function useExpectedM(key: AnswerKey, draft: DraftAnswers): number | null {
-  const { planner } = useStores();
-  if (key !== 'wireLengthM' && key !== 'spanM') return null;
   const { wireLengthM: _wire, spanM: _span, lengthChoice: _choice, ...others } = draft;
-  const plan = planner.planOf(provisionalAnswers(others));
-  return plan === null ? null : radiatorM(plan);
+  const goesWithWire = key === 'wireLengthM' || key === 'spanM';
+  const planned = usePlanned(goesWithWire ? provisionalAnswers(others) : null, key);
+  return planned === null ? null : radiatorM(planned.plan);
 }

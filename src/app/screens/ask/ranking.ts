@@ -1,5 +1,5 @@
 /**
- * The ranking of antennas, worked out one candidate at a time so that a tap never waits for more than one of them. The order stays as it was
+ * The ranking of antennas, worked out one candidate at a time so that other plans never wait for more than one of them. The order stays as it was
  * found, whatever the fields say later, until the operator asks for it anew.
  */
 import { useEffect, useState } from 'preact/hooks';
@@ -27,8 +27,6 @@ function siteOf(draft: DraftAnswers): Answers {
   return { ...site, bands: draft.bands ?? ['40m', '20m'], shackEnd: draft.shackEnd ?? 'radio' };
 }
 
-const breath = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
-
 export function useRanking(draft: DraftAnswers): Ranking {
   const { planner } = useStores();
   const { format } = useSay();
@@ -41,12 +39,10 @@ export function useRanking(draft: DraftAnswers): Ranking {
     let isWanted = true;
     const plans = new Map<Answers, Plan>();
     async function workOut(): Promise<void> {
-      await planner.fetch();
       const all = candidateAnswers(site);
       for (const each of all) {
-        await breath();
+        const plan = await planner.planFor(each);
         if (!isWanted) return;
-        const plan = planner.planOf(each);
         if (plan === null) return; // the planner says why
         plans.set(each, plan);
         setRanking((was) => ({ ...was, done: plans.size, of: all.length }));

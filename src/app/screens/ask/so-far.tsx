@@ -4,7 +4,7 @@
  */
 import { feedPointOf, routeOf } from '../../../advice/route';
 import { feedPositionsOf } from '../../../advice/system';
-import type { DraftAnswers } from '../../../design/answers';
+import type { Answers, DraftAnswers } from '../../../design/answers';
 import { powerLineDistanceM, radiatorM } from '../../../plan/plan-figures';
 import type { Plan } from '../../../plan/plan-schema';
 import { answering } from '../../../words/en/answering';
@@ -13,25 +13,19 @@ import { ask, plans as plansWords, shell } from '../../../words/en/screens';
 import { to } from '../../routes';
 import { useSay } from '../../say';
 import { provisionalAnswers } from '../../stores/effective-answers';
-import type { Planner } from '../../stores/planner';
+import { useAllPlanned } from '../../stores/planned';
 import { useStores } from '../../stores/stores';
 import { answersFor } from '../plan/ways-to-answers';
 import './so-far.css';
 
-/** Length of the wire for each answer that is still open, shortest first. */
-function openLengths(planner: Planner, draft: DraftAnswers): number[] {
+/** What the answers may yet become. */
+function openAnswers(draft: DraftAnswers): Answers[] {
   const positions = draft.radiator === undefined ? [] : feedPositionsOf[draft.radiator];
   const drafts: DraftAnswers[] =
     feedPointOf(draft) === undefined
       ? positions.map((fedAt) => ({ ...draft, fedAt }))
       : [draft, { ...draft, shackEnd: 'wide-tuner' }, { ...draft, shackEnd: 'balanced-tuner' }];
-  return drafts
-    .flatMap((each) => {
-      const plan = planner.planOf(provisionalAnswers(each));
-      const metres = plan === null ? null : radiatorM(plan);
-      return metres === null ? [] : [metres];
-    })
-    .sort((a, b) => a - b);
+  return drafts.flatMap((each) => provisionalAnswers(each) ?? []);
 }
 
 export function PowerLines({ plan }: { plan: Plan }) {
@@ -53,10 +47,13 @@ export function SoFar({ planId, draft, whole }: { planId: string; draft: DraftAn
   const say = useSay();
   const { planner } = useStores();
   const answers = provisionalAnswers(draft);
+  const asked = answers === null ? [] : [answers, ...(whole ? [] : openAnswers(draft))];
+  const planned = useAllPlanned(asked, planId);
   if (answers === null) return null;
   if (planner.failed.value !== null) return <p class="stop">{say(shell.planFailed)}</p>;
-  const plan = planner.planOf(answers);
-  if (plan === null) return <p class="sofar">{say(ask.works)}</p>;
+  const [now, ...open] = planned ?? [];
+  if (now === undefined) return <p class="sofar">{say(ask.works)}</p>;
+  const { plan } = now;
   const stop = plan.warnings.find(({ severity }) => severity === 'stop');
   const metres = radiatorM(plan);
   return (
@@ -76,17 +73,18 @@ export function SoFar({ planId, draft, whole }: { planId: string; draft: DraftAn
               : say(answering.soFar, { length: say.format.length(metres) })}
         </h2>
         {stop === undefined ? <p>{plan.summary}</p> : <StopNote stop={stop} planId={planId} draft={draft} />}
-        {!whole && stop === undefined && <Spread lengths={openLengths(planner, draft)} />}
+        {!whole && stop === undefined && <Spread plans={open.map((each) => each.plan)} />}
       </section>
     </>
   );
 }
 
-function Spread({ lengths }: { lengths: readonly number[] }) {
+/** Between which lengths the wire may yet move. */
+function Spread({ plans }: { plans: readonly Plan[] }) {
   const say = useSay();
-  const least = lengths[0];
-  const most = lengths[lengths.length - 1];
-  if (least === undefined || most === undefined) return null;
+  const lengths = plans.flatMap((plan) => radiatorM(plan) ?? []);
+  if (lengths.length === 0) return null;
+  const [least, most] = [Math.min(...lengths), Math.max(...lengths)];
   const stays = most - least < 0.02 * most;
   return (
     <p class="small">

@@ -14,6 +14,7 @@ import { type Route, to } from '../../routes';
 import { useSay } from '../../say';
 import { hasScreen } from '../../screens-later';
 import { effectiveDraft } from '../../stores/effective-answers';
+import { usePlanned } from '../../stores/planned';
 import { useStores } from '../../stores/stores';
 import { goOnAddress } from './asked';
 import { ChangedStrip } from './changed-strip';
@@ -30,10 +31,10 @@ export function SurerScreen({ route }: { route: Extract<Route, { screen: 'surer'
 
 function Surer({ plan }: { plan: SavedPlan }) {
   const say = useSay();
-  const { planner, settings, parts } = useStores();
+  const { settings, parts } = useStores();
   const draft = effectiveDraft(plan.answers, settings.settings.value, parts.parts.value);
   const answers = completeAnswers(draft);
-  const listed = planner.planOf(answers)?.assumed ?? [];
+  const listed = usePlanned(answers, plan.id)?.plan.assumed ?? [];
   const values = new Map(listed.map(({ key, value }) => [key, value]));
   const route = routeOf(draft);
   const told = (key: AnswerKey): boolean => isAnswered(key, plan.answers) && plan.unsure[key]?.on !== true;

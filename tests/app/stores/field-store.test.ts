@@ -1,11 +1,9 @@
 /** The field study of open plans: run once, partial results at once, called off when nobody looks. Studies here are invented. */
 import { describe, expect, test } from 'vitest';
-import type { FieldFacts } from '../../src/advice/field-facts';
-import { createFieldStore, type StartStudy, studyKey } from '../../src/app/stores/field-store';
-import { createPlanner } from '../../src/app/stores/planner';
-import { InputError } from '../../src/base/input-error';
-import type { Answers } from '../../src/design/answers';
-import { makePlan } from '../../src/plan/make-plan';
+import type { FieldFacts } from '../../../src/advice/field-facts';
+import { createFieldStore, type StartStudy, studyKey } from '../../../src/app/stores/field-store';
+import { InputError } from '../../../src/base/input-error';
+import type { Answers } from '../../../src/design/answers';
 
 const dipole: Answers = { bands: ['40m'], radiator: 'straight-wire', fedAt: 'centre', shackEnd: 'radio' };
 const facts = (entryCurrentMa: number): FieldFacts => ({
@@ -145,31 +143,4 @@ test('what changes the field changes the key, and nothing else does', () => {
     { onHand: [{ part: 'beads', count: 5, line: 'rg-58' }] },
   ] as const)
     expect(studyKey({ ...dipole, ...deciding } as Answers)).not.toBe(key);
-});
-
-test('the plan is made anew when solved numbers arrive, and only then', async () => {
-  const { started, store } = byHand();
-  const put: (() => void)[] = [];
-  const planner = createPlanner(
-    async () => makePlan,
-    store.factsOf,
-    (work) => put.push(work),
-  );
-  await planner.fetch();
-  const first = planner.planOf(dipole);
-  expect(first?.fieldStudy).toBeNull();
-  expect(planner.planOf(dipole)).toBe(first);
-  store.follow(dipole);
-  await settle();
-  started[0]?.finish(facts(5));
-  await settle();
-  // The old plan stays until the new one is made, which is asked for once, however often it is looked at.
-  expect(planner.planOf(dipole)).toBe(first);
-  expect(planner.planOf(dipole)).toBe(first);
-  expect(put).toHaveLength(1);
-  put[0]?.();
-  const second = planner.planOf(dipole);
-  expect(second?.bands[0]?.entryCurrentMa).toBe(5);
-  expect(planner.planOf(dipole)).toBe(second);
-  expect(put).toHaveLength(1);
 });
