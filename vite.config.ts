@@ -1,13 +1,15 @@
 // Imports carry their extension here, so that Vite can hand this file to node as it is.
 import { cpSync, mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import type { Plugin } from 'vite';
+import { type Plugin, runnerImport } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig, type ViteUserConfig } from 'vitest/config';
 import { webManifest } from './src/app/web-manifest.ts';
 import { assemblyscript } from './src/asm/vite-plugin.ts';
+import { wordsFile, wordsFolder, wordsFrom } from './src/cli/language.mjs';
 import { contentSecurityPolicy, securityHeaders } from './src/cli/security-headers.mjs';
-import { manifestWords } from './src/words/manifest.ts';
+import type { Language, language } from './src/words/en/language.ts';
+import type { manifestWords } from './src/words/en/manifest.ts';
 
 const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { version: string };
 const appVersion = process.env.HALYARD_VERSION ?? version;
@@ -28,14 +30,33 @@ const policyInPage: Plugin = {
   },
 };
 
-/** Which build a page is, and what it is for. */
-const pageHead: Plugin = {
+/** What of the words the page and the home screen need before any script runs. */
+interface FirstWords {
+  readonly language: Language;
+  readonly manifest: Readonly<Record<keyof typeof manifestWords, string>>;
+}
+
+async function firstWords(folder: string): Promise<FirstWords> {
+  const load = async <T>(name: string): Promise<T> =>
+    (await runnerImport<T>(wordsFile(folder, name), { configFile: false, plugins: [wordsFrom(folder)] })).module;
+  const [{ language: spoken }, { manifestWords: manifest }] = await Promise.all([
+    load<{ language: typeof language }>('language.ts'),
+    load<{ manifestWords: typeof manifestWords }>('manifest.ts'),
+  ]);
+  return { language: spoken, manifest };
+}
+
+/** Which build a page is, what it is for and in which language. */
+const pageHead = ({ language: { tag, direction }, manifest }: FirstWords): Plugin => ({
   name: 'page-head',
-  transformIndexHtml: () => [
-    { tag: 'meta', attrs: { name: 'description', content: manifestWords.description }, injectTo: 'head' },
-    { tag: 'meta', attrs: { name: 'version', content: appVersion }, injectTo: 'head' },
-  ],
-};
+  transformIndexHtml: (html) => ({
+    html: html.replace('<html lang="en">', `<html lang="${tag}" dir="${direction}">`),
+    tags: [
+      { tag: 'meta', attrs: { name: 'description', content: manifest.description }, injectTo: 'head' },
+      { tag: 'meta', attrs: { name: 'version', content: appVersion }, injectTo: 'head' },
+    ],
+  }),
+});
 
 /** icons/ stands at the top of the project and is served as /icons/, in dev and from the build. */
 function icons(): Plugin {
@@ -62,21 +83,22 @@ function icons(): Plugin {
   };
 }
 
-const pwa = VitePWA({
-  strategies: 'injectManifest',
-  srcDir: 'sw',
-  filename: 'service-worker.ts',
-  registerType: 'prompt',
-  injectRegister: false,
-  manifest: webManifest(manifestWords),
-  includeManifestIcons: false,
-  injectManifest: {
-    globPatterns: ['**/*.{js,css,html,svg,png,wasm,woff2}'],
-    maximumFileSizeToCacheInBytes: 4e6,
-  },
-});
+const pwa = ({ language: spoken, manifest }: FirstWords) =>
+  VitePWA({
+    strategies: 'injectManifest',
+    srcDir: 'sw',
+    filename: 'service-worker.ts',
+    registerType: 'prompt',
+    injectRegister: false,
+    manifest: webManifest(manifest, spoken),
+    includeManifestIcons: false,
+    injectManifest: {
+      globPatterns: ['**/*.{js,css,html,svg,png,wasm,woff2}'],
+      maximumFileSizeToCacheInBytes: 4e6,
+    },
+  });
 
-const app: ViteUserConfig = {
+const app = (folder: string, words: FirstWords): ViteUserConfig => ({
   root: 'src',
   publicDir: '../public',
   // Relative, so that one build works at the top of a host and below any path; the app's own addresses are hashes.
@@ -92,14 +114,14 @@ const app: ViteUserConfig = {
     // What the first screen needs comes in one piece: it compresses better than in a dozen, and nothing waits for another request.
     rolldownOptions: { output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } } },
   },
-  worker: { format: 'es', plugins: () => [assemblyscript()] },
+  worker: { format: 'es', plugins: () => [wordsFrom(folder), assemblyscript()] },
   preview: { headers: securityHeaders },
-  plugins: [assemblyscript(), icons(), pageHead, policyInPage, pwa],
+  plugins: [wordsFrom(folder), assemblyscript(), icons(), pageHead(words), policyInPage, pwa(words)],
   test: { root: '.', include: ['tests/**/*.test.{ts,tsx}'], testTimeout: 120_000 },
-};
+});
 
 /** The headless commands, one file for node; built on demand by src/cli/run.mjs. */
-const cli: ViteUserConfig = {
+const cli = (folder: string): ViteUserConfig => ({
   root: 'src',
   publicDir: false,
   build: {
@@ -110,7 +132,10 @@ const cli: ViteUserConfig = {
     rolldownOptions: { output: { entryFileNames: 'main.mjs' } },
   },
   ssr: { noExternal: true },
-  plugins: [assemblyscript()],
-};
+  plugins: [wordsFrom(folder), assemblyscript()],
+});
 
-export default defineConfig(({ mode }) => (mode === 'cli' ? cli : app));
+export default defineConfig(async ({ mode }) => {
+  const folder = wordsFolder();
+  return mode === 'cli' ? cli(folder) : app(folder, await firstWords(folder));
+});

@@ -157,7 +157,7 @@ describe('no dead code', () => {
     const used = [
       /^src\/asm\//,
       /^src\/app\/web-manifest\.ts$/,
-      /^src\/words\/manifest\.ts$/,
+      /^src\/words\/en\/manifest\.ts$/,
       /-command\.ts$/,
       /cli\/main\.ts$/,
     ];

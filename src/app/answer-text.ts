@@ -1,6 +1,7 @@
 /** An answer as it reads in lists and beside the questions. */
 import type { AnswerKey, DraftAnswers, PartOnHand } from '../design/answers';
 import { ohms } from '../words/en/fields';
+import { language } from '../words/en/language';
 import { coreName, lineName, wireName } from '../words/en/names';
 import { partNames } from '../words/en/places';
 import { optionWords, questions } from '../words/en/questions';
@@ -18,7 +19,7 @@ export function quantityKindOf(key: AnswerKey): QuantityKind | null {
   return /M$/.test(key) ? 'length' : null;
 }
 
-const listFormat = new Intl.ListFormat('en', { type: 'conjunction' });
+const listFormat = new Intl.ListFormat(language.tag, { type: 'conjunction' });
 
 const focusText = (focus: Readonly<Record<string, number>>, format: Format): string =>
   Object.entries(focus)
@@ -60,4 +61,4 @@ const worded = (part: PartOnHand): Data =>
   );
 
 export const countryName = (code: string): string =>
-  new Intl.DisplayNames(['en'], { type: 'region', fallback: 'code' }).of(code) ?? code;
+  new Intl.DisplayNames([language.tag], { type: 'region', fallback: 'code' }).of(code) ?? code;

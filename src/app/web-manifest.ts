@@ -1,18 +1,22 @@
 /** The web app manifest. Paths are relative to the manifest itself, so the app also installs from a sub-path. */
 import type { ManifestOptions } from 'vite-plugin-pwa';
-import type { manifestWords } from '../words/manifest';
+import type { Language } from '../words/en/language';
+import type { manifestWords } from '../words/en/manifest';
 
 /** Same as the ground of the icon and of the dark theme. */
 const ground = '#191510';
 const shortcutIcons = [{ src: 'icons/icon-192.png', sizes: '192x192', type: 'image/png' }];
 
-export const webManifest = (words: typeof manifestWords): Partial<ManifestOptions> => ({
+export const webManifest = (
+  words: Readonly<Record<keyof typeof manifestWords, string>>,
+  { tag, direction }: Language,
+): Partial<ManifestOptions> => ({
   id: './',
   name: words.name,
   short_name: words.name,
   description: words.description,
-  lang: 'en',
-  dir: 'ltr',
+  lang: tag,
+  dir: direction,
   start_url: './',
   scope: './',
   display: 'standalone',

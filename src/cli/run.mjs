@@ -25,6 +25,7 @@ function fingerprint() {
     const { mtimeMs, size } = statSync(path);
     hash.update(`${path} ${mtimeMs} ${size}\n`);
   };
+  hash.update(`${process.env.HALYARD_LANGUAGE ?? ''}\n`); // a build holds the words of one language
   for (const name of ['vite.config.ts', 'package.json', 'package-lock.json']) add(join(root, name));
   for (const folder of readdirSync(join(root, 'src'), { withFileTypes: true })) {
     if (!folder.isDirectory() || unused.has(folder.name)) continue;

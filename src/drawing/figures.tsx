@@ -12,7 +12,8 @@ interface DrawingProps {
   readonly height: number;
   /** Says the same as the drawing in one or two sentences. */
   readonly label: string;
-  readonly kind?: 'site';
+  /** `reading`: runs along the line of reading, and is mirrored where that runs from right to left. */
+  readonly kind?: 'site' | 'reading';
   readonly children: ComponentChildren;
 }
 

@@ -14,7 +14,7 @@ export function Progress({ count, now, label }: ProgressProps) {
   const x = (index: number): number => (count === 1 ? WIDTH / 2 : 14 + ((WIDTH - 28) * index) / (count - 1));
   const r = count > 12 ? 4.5 : 6;
   return (
-    <Drawing width={WIDTH} height={28} label={label}>
+    <Drawing width={WIDTH} height={28} label={label} kind="reading">
       <path class="w" d="M14 14H314" />
       {Array.from({ length: count }, (_, index) =>
         index === now ? (

@@ -1,4 +1,5 @@
-/** Numbers as people read them, both length units always. Built on base/format-length; the author of the screens' words owns more of it. */
+/** Numbers as people read them in the language of the words, both length units always. Built on base/format-length. */
+import { language } from './en/language';
 import { feetInchesText, metresText } from './length-text';
 
 export interface Format {
@@ -14,7 +15,7 @@ const numberFormats = new Map<number, Intl.NumberFormat>();
 function numberFormat(figures: number): Intl.NumberFormat {
   const known = numberFormats.get(figures);
   if (known !== undefined) return known;
-  const made = new Intl.NumberFormat('en', { maximumSignificantDigits: figures });
+  const made = new Intl.NumberFormat(language.tag, { maximumSignificantDigits: figures });
   numberFormats.set(figures, made);
   return made;
 }

@@ -1,23 +1,29 @@
-import { spawnSync } from 'node:child_process';
 import { rmSync } from 'node:fs';
-import { resolve } from 'node:path';
+import { join, resolve } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { everyScreen, keepPlan, links, openScreen } from '../every-screen.mjs';
-import { openBrowser, phone } from './support/browser';
+import { writeInventedLanguage } from '../invented-language.mjs';
+import { desktop, openBrowser, phone } from './support/browser';
+import { buildApp } from './support/build-app';
 import { serveBuilt } from './support/serve';
 
-/** The app in words two fifths longer than English. */
-const longer = resolve('node_modules/.cache/e2e', `longer-words-${process.pid}`);
+const builds = resolve('node_modules/.cache/e2e', `invented-languages-${process.pid}`);
+
+/** The app in a language that is none, built as one that is: by the switch alone. */
+function buildIn(name: string): string {
+  const words = join(builds, `${name}-words`);
+  writeInventedLanguage(name, words);
+  return buildApp(`in-${name}`, { HALYARD_LANGUAGE: words });
+}
+let built: Readonly<Record<string, string>>;
 
 beforeAll(() => {
-  const { status, stderr, stdout } = spawnSync(process.execPath, ['tests/longer-words.mjs', longer], {
-    env: { ...process.env, NODE_ENV: 'production' },
-    encoding: 'utf8',
-  });
-  if (status !== 0) throw new Error(`the app does not build in longer words:\n${stdout}\n${stderr}`);
+  built = { longer: buildIn('longer'), leftward: buildIn('leftward') };
 });
-afterAll(() => rmSync(longer, { recursive: true, force: true }));
+afterAll(() => {
+  for (const dir of [builds, ...Object.values(built)]) rmSync(dir, { recursive: true, force: true });
+});
 
 /**
  * Words that stick out of the window sideways, or are cut off by the box they stand in. What is there for screen readers alone, and the
@@ -70,25 +76,48 @@ test('the check sees words that do not fit', async () => {
 });
 
 test.each([
-  { writing: 'ltr', width: 360 },
-  { writing: 'ltr', width: 320 },
-  { writing: 'rtl', width: 360 },
-])('every screen holds words two fifths longer, $width px wide, written $writing', async ({ writing, width }) => {
-  const { url } = await serveBuilt(longer);
-  const { page } = await openBrowser({ ...phone, viewport: { width, height: 740 } });
+  { language: 'longer', width: 320 },
+  { language: 'longer', width: 360 },
+  { language: 'longer', width: 1280 },
+  { language: 'leftward', width: 320 },
+  { language: 'leftward', width: 360 },
+  { language: 'leftward', width: 1280 },
+])('every screen holds the words of $language, $width px wide', async ({ language, width }) => {
+  const { url } = await serveBuilt(built[language]);
+  const size = { ...(width < 1000 ? phone : desktop), viewport: { width, height: 740 } };
+  const { page, complaints } = await openBrowser(size);
   const id = await keepPlan(page, url, links.sloper);
   const faults: string[] = [];
-  let read = '';
   for (const { name, path } of everyScreen(id)) {
     await openScreen(page, url, path);
-    await page.evaluate((direction) => {
-      document.documentElement.dir = direction;
+    await page.evaluate(() => {
       for (const foldout of document.querySelectorAll('details')) foldout.open = true;
-    }, writing);
-    read += await page.locator('h1').first().textContent();
+    });
     faults.push(...(await misfits(page)).map((fault) => `${name}: ${fault}`));
   }
-  // The words are really the longer ones.
-  expect(read).toContain('Handha it overov');
   expect(faults).toEqual([]);
+  expect(complaints).toEqual([]);
+});
+
+test.each([
+  { name: 'longer', lang: 'en-XA', dir: 'ltr', title: 'Handha it overov', letters: /[a-z]/ },
+  { name: 'leftward', lang: 'en-XB', dir: 'rtl', title: 'חאנד it סתהצ', letters: /[א-ת]/ },
+])('the switch sets language, direction, words and home screen: $name', async ({ name, lang, dir, title, letters }) => {
+  const { url } = await serveBuilt(built[name]);
+  const { page } = await openBrowser();
+  const id = await keepPlan(page, url, links.sloper);
+  await openScreen(page, url, `#/plan/${id}/share`);
+  expect(await page.locator('h1').first().textContent()).toContain(title);
+  expect(await page.locator('html').evaluate(({ lang, dir }: HTMLHtmlElement) => ({ lang, dir }))).toEqual({
+    lang,
+    dir,
+  });
+  const manifest = await (await fetch(`${url}manifest.webmanifest`)).json();
+  expect(manifest).toMatchObject({ lang, dir, description: expect.stringMatching(letters) });
+  // The plan's own sentences too, which are made far from any screen.
+  await openScreen(page, url, `#/plan/${id}`);
+  await page.locator('.chain, main section').first().waitFor();
+  const text = (await page.locator('main').textContent()) ?? '';
+  const english = text.match(/\b(?:the|and|with|from|wire|coax|metres)\b/gi) ?? [];
+  expect(english).toEqual([]);
 });

@@ -2,9 +2,10 @@ import { readdirSync, readFileSync } from 'node:fs';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
 import { webManifest } from '../../src/app/web-manifest';
-import { manifestWords } from '../../src/words/manifest';
+import { language } from '../../src/words/en/language';
+import { manifestWords } from '../../src/words/en/manifest';
 
-const manifest = webManifest(manifestWords);
+const manifest = webManifest(manifestWords, language);
 const icons = [...(manifest.icons ?? []), ...(manifest.shortcuts ?? []).flatMap(({ icons }) => icons ?? [])];
 const sizeOf = async (file: string) => {
   const { width, height, format, hasAlpha } = await sharp(file).metadata();

@@ -1,5 +1,6 @@
 /** A length to be read across two metres: the number, its unit as a word, the other unit below. Feet first puts feet large. */
 import { feetInches, metricParts } from '../../base/format-length';
+import { decimalText } from '../../words/decimal';
 import { callOut } from '../../words/en/job-screens';
 import { feetInchesText, metresText } from '../../words/length-text';
 import { useSay } from '../say';
@@ -13,7 +14,7 @@ export function CallOut({ metres }: { readonly metres: number }) {
   if (metric) {
     return (
       <p class="call">
-        <span class="num">{shown.metres.toFixed(shown.decimals)}</span>
+        <span class="num">{decimalText(shown.metres, shown.decimals)}</span>
         <span class="unit">{say(callOut.metres)}</span>
         <span class="feet nb">{feetInchesText(metres)}</span>
       </p>

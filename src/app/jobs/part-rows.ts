@@ -15,7 +15,7 @@ export const shelves = ['wire-and-rope', 'electrical', 'radio', 'hardware', 'mad
 const MOST = 150;
 
 const keyOf = ({ item, where }: Part): string =>
-  `${where} ${item.replace(/,? [\d.,]+\u00a0(?:m|ft|in)\b.*$/, '')}`.slice(0, MOST);
+  `${where} ${item.replace(/,? \u2066?[\d.,]+\u00a0(?:m|ft|in)\b.*$/, '')}`.slice(0, MOST);
 
 export function partRows({ parts }: Plan): PartRow[] {
   const rows = new Map<string, PartRow>();

@@ -18,8 +18,12 @@ const paths = {
 } as const;
 export type IconName = keyof typeof paths;
 
+/** These point along the line of reading and are mirrored where that runs from right to left. */
+const pointing: readonly IconName[] = ['back', 'next', 'undo', 'erase', 'shop'];
+
 export const Icon = ({ name }: { name: IconName }) => (
   <svg
+    class={pointing.includes(name) ? 'pointing' : undefined}
     viewBox="0 0 24 24"
     aria-hidden="true"
     fill="none"

@@ -1,6 +1,7 @@
 /** Devices by name, what to ask for in a shop, and how to make one. */
 import type { Format } from '../format';
 import type { Data, Message } from '../message';
+import { plural } from './many';
 import { bandName, conductorName, coreName, lineName } from './names';
 import { ratioText } from './why';
 
@@ -32,7 +33,7 @@ const kindText = (d: Data): string => (d.balanced === true ? 'balanced to unbala
 export const buy: Readonly<Record<string, Message>> = {
   'buy-nothing': 'Nothing to buy.',
   'buy-transformer': (d, f) =>
-    `Ask for a ${ratioText(Number(d.ratio), f)} transformer, ${String(d.kind)} type, ${kindText(d)}, without a choke inside, rated ${figure(d, f, 'ratingW', 2)} W or more for voice. Look for the loss in dB on your lowest band; a part that does not state it is a guess.`,
+    `Ask for a ${ratioText(Number(d.ratio), f)} transformer, ${d.kind === 'voltage' ? 'voltage' : 'current'} type, ${kindText(d)}, without a choke inside, rated ${figure(d, f, 'ratingW', 2)} W or more for voice. Look for the loss in dB on your lowest band; a part that does not state it is a guess.`,
   'buy-choke': (d, f) =>
     `Ask for a 1:1 choke for coax with at least ${kiloOhm(d, f)} ${wanted(d)}, mostly resistive, rated ${figure(d, f, 'ratingW', 2)} W or more for voice. Ask for a measured curve.`,
   'buy-line-end-choke': (d, f) =>
@@ -52,9 +53,7 @@ export const boxNames: Readonly<Record<string, string>> = {
 
 const conductor = (d: Data): string => conductorName(String(d.conductor));
 const rings = (d: Data): string =>
-  Number(d.count) === 1
-    ? `one ${coreName(String(d.core))}`
-    : `${d.count} stacked rings, each a ${coreName(String(d.core))}`;
+  plural(d.count, `one ${coreName(String(d.core))}`, `${d.count} stacked rings, each a ${coreName(String(d.core))}`);
 const metres = (d: Data, f: Format, key: string): string => f.length(Number(d[key]));
 const cut = (d: Data, f: Format): string => `Cut ${metres(d, f, 'conductorM')} of ${conductor(d)}`;
 const capacitor = (d: Data, f: Format): string =>
@@ -73,7 +72,7 @@ export const builds: Readonly<Record<string, Message>> = {
   'choke-one-winding': (d, f) =>
     `${winding(d, 'turns')} on ${rings(d)}. ${piece(d, f, 'conductorM')}. ${counting} Half the turns up one side, cross over, the other half on: both ends come out apart.`,
   'choke-two-windings': (d, f) =>
-    `Two windings one behind the other: ${winding(d, 'turns')} on ${rings(d)}, and ${winding(d, 'secondTurns')} on ${Number(d.count) === 1 ? 'another' : 'as many again'}. ${piece(d, f, 'conductorM')} for the first, ${metres(d, f, 'secondM')} for the second. ${counting} Keep the two apart, so that they do not couple.`,
+    `Two windings one behind the other: ${winding(d, 'turns')} on ${rings(d)}, and ${winding(d, 'secondTurns')} on ${plural(d.count, 'another', 'as many again')}. ${piece(d, f, 'conductorM')} for the first, ${metres(d, f, 'secondM')} for the second. ${counting} Keep the two apart, so that they do not couple.`,
   'transformer-autotransformer': (d, f) => {
     const [most, tap] = [Number(d.turns), Number(d.secondaryTurns)].sort((a, b) => b - a);
     const antennaHigh = Number(d.secondaryTurns) > Number(d.turns);

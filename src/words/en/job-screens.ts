@@ -1,5 +1,6 @@
 /** What the screens of one antenna share: call-out numbers, hold, gates of cautions, sources. */
 import type { Message } from '../message';
+import { many, plural } from './many';
 
 export const jobs = {
   unfinished: 'Not a plan yet',
@@ -31,7 +32,7 @@ export const gateWords = {
   head: ({ name }) => `Check first: ${String(name).charAt(0).toLowerCase()}${String(name).slice(1)}`,
   checked: ({ time }) => `Checked ${time}`,
   how: 'Next opens when every line is ticked. Tap a tick again to take it back.',
-  left: ({ count }) => (Number(count) === 1 ? '1 check left' : `${count} checks left`),
+  left: ({ count }) => many(count, 'check left', 'checks left'),
 } as const satisfies Readonly<Record<string, Message>>;
 
 export const sourceWords = {
@@ -66,17 +67,17 @@ export interface Spoken {
 
 function spokenMetres({ metres, centimetres }: Spoken): string {
   if (metres === 0) return `${spokenNumber(centimetres)} centimetres`;
-  if (centimetres === 0) return `${spokenNumber(metres)} ${metres === 1 ? 'metre' : 'metres'}`;
+  if (centimetres === 0) return `${spokenNumber(metres)} ${plural(metres, 'metre', 'metres')}`;
   const figures = String(centimetres).padStart(2, '0').replace(/0$/, '');
   return `${spokenNumber(metres)} point ${[...figures].map((figure) => small[Number(figure)]).join(' ')} metres`;
 }
 
 function spokenFeet({ feet, inches, half }: Spoken): string {
-  const whole = `${spokenNumber(feet)} ${feet === 1 ? 'foot' : 'feet'}`;
+  const whole = `${spokenNumber(feet)} ${plural(feet, 'foot', 'feet')}`;
   if (inches === 0 && !half) return whole;
   if (inches === 0) return feet === 0 ? 'half an inch' : `${whole} and half an inch`;
   const inch = `${spokenNumber(inches)}${half ? ' and a half' : ''}`;
-  if (feet === 0) return `${inch} ${inches === 1 && !half ? 'inch' : 'inches'}`;
+  if (feet === 0) return `${inch} ${half ? 'inches' : plural(inches, 'inch', 'inches')}`;
   return `${whole} ${inch}`;
 }
 

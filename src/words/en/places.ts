@@ -1,6 +1,6 @@
 /** What stands on the screens Make it surer, On hand, Settings and Receive. They come after the first load. */
 import type { Message } from '../message';
-import { many } from './many';
+import { many, plural } from './many';
 
 export const receive = {
   title: 'Receive',
@@ -94,7 +94,7 @@ export const partNames = {
   transformer: ({ ratio, kind }) => `${ratio}:1 transformer, ${kind === 'voltage' ? 'voltage' : 'current'} type`,
   'two-in-one': ({ ratio }) => `${ratio}:1 two-in-one box`,
   choke: ({ core, count, turns, line }) =>
-    `1:1 choke, ${turns} turns of ${line} on ${Number(count) === 1 ? '' : `${count} stacked `}${core}`,
+    `1:1 choke, ${turns} turns of ${line} on ${plural(count, '', `${count} stacked `)}${core}`,
   beads: ({ count, line }) => `1:1 choke, ${count} beads on ${line}`,
   coil: ({ turns, diameterM, line }, format) =>
     `Coiled ${line}, ${turns} turns of ${format.length(Number(diameterM))} diameter`,

@@ -1,11 +1,11 @@
 /** The steps of the job, by code. Short enough to read out to a second person. Data: the numbers named in advice/steps. */
 import type { Format } from '../format';
 import type { Data, Message } from '../message';
+import { plural } from './many';
 import { bandName } from './names';
 
 const metres = (d: Data, f: Format, key: string): string => f.length(Number(d[key]));
 const bandList = (d: Data): string => String(d.bands).split(' ').map(bandName).join(', ');
-const plural = (count: number, one: string, many: string): string => (count === 1 ? one : many);
 
 /** Above a raised hand an end is out of reach; lower ones have to be kept from people some other way. */
 const OUT_OF_REACH_M = 2.5;
@@ -23,7 +23,7 @@ function places(d: Data, f: Format): string {
   const last = list.at(-1);
   if (last === undefined) return '';
   const text = list.length === 1 ? last : `${list.slice(0, -1).join(', ')} and ${last}`;
-  return ` ${list.length === 1 ? 'The choke goes' : 'Chokes go'} ${text}, counted along the line from the feed point.`;
+  return ` ${plural(list.length, 'The choke goes', 'Chokes go')} ${text}, counted along the line from the feed point.`;
 }
 
 const box = (d: Data): string => (d.box === true ? 'Hang the box so that the wire, not the box, takes the pull.' : '');
@@ -59,13 +59,13 @@ export const steps: Readonly<Record<string, Message>> = {
     'Pack by the shopping list: tick each part into the bag. Add tape measure, analyser, gloves and a first-aid kit.',
   'pack-home': 'Lay out the parts by the shopping list, with tape measure, analyser and gloves.',
   'make-boxes': (d) =>
-    `Wind ${plural(Number(d.count), 'the core', 'the cores')} and close the ${plural(Number(d.count), 'box', 'boxes')} at a table, not in the field. Test with a resistor if you have an analyser.`,
+    `Wind ${plural(d.count, 'the core', 'the cores')} and close the ${plural(d.count, 'box', 'boxes')} at a table, not in the field. Test with a resistor if you have an analyser.`,
   'walk-site': (d, f) =>
     `Walk the whole place and look up. No overhead line may be nearer than ${metres(d, f, 'lineDistanceM')}. Choose supports, coax route and where people walk.`,
   'thunder-portable': 'Agree who goes where at the first thunder. The antenna then stays as it is.',
   'thunder-home': 'Agree what happens at the first thunder: the antenna stays as it is, and you stay inside.',
   'cut-wire': (d) =>
-    `Cut ${plural(Number(d.count), 'the piece', `the ${d.count} pieces`)} by the cut list, one number at a time, and mark each at its finished length.`,
+    `Cut ${plural(d.count, 'the piece', `the ${d.count} pieces`)} by the cut list, one number at a time, and mark each at its finished length.`,
   'lay-out': (d, f) =>
     Number(d.runM) > 0.5
       ? `Lay the wire on the ground along its run of ${metres(d, f, 'runM')}, free of kinks. Tie on insulators and ropes.`
@@ -97,7 +97,7 @@ export const steps: Readonly<Record<string, Message>> = {
   'hang-indoors': (d, f) =>
     `Hang the wire along its run of ${metres(d, f, 'runM')}, as far as you can from mains wiring, metal and people.`,
   'lay-counterpoise': (d) =>
-    `Join ${plural(Number(d.count), 'the counterpoise wire', `the ${d.count} counterpoise wires`)} to the ground terminal and lead ${plural(Number(d.count), 'it', 'them')} away from the coax, where nobody treads.`,
+    `Join ${plural(d.count, 'the counterpoise wire', `the ${d.count} counterpoise wires`)} to the ground terminal and lead ${plural(d.count, 'it', 'them')} away from the coax, where nobody treads.`,
   'lay-ground-radials': (d, f) =>
     `Spread ${d.count} radials of ${metres(d, f, 'lengthM')} evenly from the base, pin them flat, and join them to the shield side.`,
   'lay-elevated-radials': (d, f) =>

@@ -2,6 +2,7 @@
 import type { Format } from '../format';
 import type { Data, Message } from '../message';
 import { placeNames } from './devices';
+import { plural } from './many';
 import { bandName, conductorName, coreName, lineName, wireName } from './names';
 import { ratioText } from './why';
 
@@ -76,7 +77,7 @@ const chokes: Readonly<Record<string, Message>> = {
   'choke-of-open-line':
     'Open-wire line cannot be wound tightly without upsetting it. Wind a choke of thin coax or a close pair of insulated wires.',
   'core-for-transformer': (d) =>
-    `Makes the transformer: ${d.turns} and ${d.secondaryTurns} turns on ${Number(d.count) === 1 ? 'one ring' : `${d.count} stacked rings`}.`,
+    `Makes the transformer: ${d.turns} and ${d.secondaryTurns} turns on ${plural(d.count, 'one ring', `${d.count} stacked rings`)}.`,
   'core-for-planned-choke': (d) =>
     `Makes the choke ${place(d, 'at')}, as planned: ${Number(d.secondTurns) > 0 ? `${d.turns} and ${d.secondTurns} turns` : `${d.turns} turns`} of ${conductorName(String(d.line))}.`,
   'core-is-part': (d) =>

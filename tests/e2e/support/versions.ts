@@ -9,7 +9,7 @@ export const versionOf = (page: Page): Promise<string | null> =>
 
 /** A build that differs from the shared one in its version; removed after the test. */
 export function buildVersion(version: string): string {
-  const dir = buildApp(`version-${version}`, version);
+  const dir = buildApp(`version-${version}`, { HALYARD_VERSION: version });
   onTestFinished(() => rmSync(dir, { recursive: true, force: true }));
   return dir;
 }

@@ -7,6 +7,7 @@ import type { Plan } from '../../../plan/plan-schema';
 import { cutScreen } from '../../../words/en/cut-screen';
 import { drawings } from '../../../words/en/drawings';
 import { jobs, spokenLengthText } from '../../../words/en/job-screens';
+import { language } from '../../../words/en/language';
 import { CallOut } from '../../jobs/call-out';
 import { gatesOf } from '../../jobs/gates';
 import { GatesFirst } from '../../jobs/gates-first';
@@ -150,7 +151,7 @@ function SayIt({ metres }: { readonly metres: number }) {
   const text = spokenLengthText(spokenLength(metres), units);
   return (
     <>
-      <button type="button" class="btn say" onClick={() => setSilent(!speak(text, 'en'))}>
+      <button type="button" class="btn say" onClick={() => setSilent(!speak(text, language.tag))}>
         <svg viewBox="0 0 24 24" aria-hidden="true" fill="none" stroke="currentColor" stroke-width="2.5">
           <path d="M4 9v6h4l5 5V4L8 9zM17 8c2 2 2 6 0 8" />
         </svg>

@@ -4,7 +4,7 @@ import { useSay } from '../../say';
 
 /** Both units of a length, and what a device does: "49:1 transformer", "1:1 choke". */
 const bold =
-  /((?:[\d.,]+\u00a0m|\d+\u00a0ft(?:\u00a0[\d½]+\u00a0in)?|[\d½]+\u00a0in) \([^)]*\)|\d+(?:\.\d+)?:\d+(?:\.\d+)? (?:current )?(?:transformer|choke))/;
+  /(\u2066?(?:[\d.,]+\u00a0m|\d+\u00a0ft(?:\u00a0[\d½]+\u00a0in)?|[\d½]+\u00a0in)\u2069? \([^)]*\)|\d+(?:\.\d+)?:\d+(?:\.\d+)? (?:current )?(?:transformer|choke))/;
 
 export function Answer({ text }: { readonly text: string }) {
   const say = useSay();
