@@ -15,7 +15,7 @@ export function deviceParts(facts: Facts, dimensions: Dimensions, chain: readonl
   const owned = ownedDevices(facts, dimensions, chain);
   return chain.flatMap((link) => {
     if (owned.has(link)) return [whole(link, 1)];
-    if (link.build !== null) return wound(link, link.build, drawer, facts);
+    if (link.build !== null) return wound(link, link.build, drawer, facts, meetsWire(link, chain));
     if (link.device === 'arrester') return arresterParts(facts, link);
     return link.device === 'tuner' && link.buy.code !== 'buy-nothing' ? [whole(link, 0)] : []; // one inside the radio is no part
   });
@@ -47,7 +47,14 @@ const whole = (link: Link, have: number): Part =>
     where: link.device === 'tuner' ? 'radio' : 'made',
   });
 
-function wound(link: Link, build: BuildFinding, drawer: Drawer, { settled }: Facts): Part[] {
+/** Wires, not coax, end at the antenna side of a transformer, of a choke for open-wire line, and of a choke with nothing before it. */
+const meetsWire = (link: Link, [first]: readonly Link[]): boolean =>
+  link.device === 'transformer' || link.ports?.in === 'balanced' || link === first;
+
+/** Above it BNC gets warm, W. Common practice. */
+const BNC_MOST_W = 100;
+
+function wound(link: Link, build: BuildFinding, drawer: Drawer, { settled }: Facts, isAtWire: boolean): Part[] {
   const place = placeOf(link);
   const electrical = (
     item: Said,
@@ -69,11 +76,12 @@ function wound(link: Link, build: BuildFinding, drawer: Drawer, { settled }: Fac
   }
   if (build.capacitorPf !== null)
     parts.push(electrical(say('capacitor', capacitorData(build.capacitorPf, settled.powerW)), 1));
-  const sockets = link.device === 'transformer' ? 1 : 2;
+  const otherSocket = say(settled.powerW > BNC_MOST_W ? 'or-large-socket' : 'or-bnc');
   return [
     ...parts,
     electrical(say('box', { box: build.box }), 1, { or: say('or-junction-box') }),
-    electrical(say('coax-socket'), sockets, { or: say('or-bnc') }),
+    electrical(say('coax-socket'), isAtWire ? 1 : 2, { or: otherSocket }),
+    electrical(say('wire-post'), isAtWire ? 2 : 0, { or: say('or-bolt') }),
   ];
 }
 

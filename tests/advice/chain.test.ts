@@ -111,6 +111,22 @@ describe('house positions', () => {
       ['choke', null],
       ['radio', null],
     ]);
+    // No tuner is there, nothing on it is mismatched, and the choke stands in coax.
+    const why = chain.flatMap(codesOf);
+    expect(why).toEqual(
+      expect.arrayContaining(['line-twin-matched', 'choke-behind-transformer', 'line-jumper-matched']),
+    );
+    expect(why).not.toEqual(expect.arrayContaining(['line-jumper']));
+    expect(why).not.toEqual(expect.arrayContaining(['never-4to1']));
+    expect(chain.find(({ device }) => device === 'choke')?.build?.conductor).toBe('rg-400');
+  });
+
+  test('a choke that no coax of the list can be wound for says so', () => {
+    const chain = chainFor({ radiator: 'straight-wire', fedAt: 'centre', powerW: 1500, mode: 'data' });
+    for (const choke of chokesOf(chain)) {
+      expect(choke.build).toBeNull();
+      expect(codesOf(choke)).toContain('choke-no-cable');
+    }
   });
 
   test('a tuner at the feed point takes the place of the transformer, with the choke below it', () => {

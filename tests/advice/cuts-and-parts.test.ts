@@ -113,6 +113,42 @@ describe('parts', () => {
     expect(codes({ station: 'portable' })).not.toEqual(expect.arrayContaining(['arrester-coax']));
   });
 
+  test('a box has a post for each wire that comes to it and a socket for each piece of coax', () => {
+    /** Sockets and posts of each device by place, antenna first. */
+    const ends = (given: GivenAnswers): (readonly [string, number, number])[] => {
+      const { chain, parts } = wholePlan(given);
+      const count = (code: string, device: string, at: string, distanceM: number): number =>
+        parts
+          .filter(({ item, for: place }) => item.code === code && place.data.device === device && place.data.at === at)
+          .filter(({ for: place }) => place.data.distanceM === distanceM)
+          .reduce((sum, { quantity }) => sum + quantity, 0);
+      return chain
+        .filter(({ build }) => build !== null)
+        .map(({ device, at, distanceM }) => {
+          const of = (code: string): number => count(code, device, at, distanceM ?? 0);
+          return [`${device} ${at}`, of('coax-socket'), of('wire-post')] as const;
+        });
+    };
+    // A dipole's choke has its two legs on one side; the one at the wall stands in the coax.
+    expect(ends({ fedAt: 'centre' })).toEqual([
+      ['choke feed-point', 1, 2],
+      ['choke building-entry', 2, 0],
+    ]);
+    // An end-fed's transformer has the wire and its return on posts, and one socket.
+    expect(ends({}).slice(0, 2)).toEqual([
+      ['transformer feed-point', 1, 2],
+      ['choke along-line', 2, 0],
+    ]);
+    expect(ends({ fedAt: 'centre', feedLine: 'window-line', shackEnd: 'wide-tuner' })).toEqual([
+      ['choke building-entry', 1, 2],
+    ]);
+  });
+
+  test('above 100 W no BNC stands in for a socket', () => {
+    expect(partOf({ powerW: 100 }, 'coax-socket')?.substitute.code).toBe('or-bnc');
+    expect(partOf({ powerW: 400 }, 'coax-socket')?.substitute.code).toBe('or-large-socket');
+  });
+
   test('a wire with no path to ground gets a drain, one behind a transformer none', () => {
     expect(partOf({ fedAt: 'centre' }, 'drain-resistor')?.quantity).toBe(3);
     expect(partOf({}, 'drain-resistor')).toBeUndefined();

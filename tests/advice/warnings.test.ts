@@ -308,6 +308,46 @@ describe('words', () => {
   });
 });
 
+const found = (answers: Answers, code: string): Warning | undefined =>
+  warningsFor(answers).find((warning) => warning.code === code);
+
+describe('what a warning says', () => {
+  test('a wrong transformer is told by the band that it spoils most, and by the other bands', () => {
+    // 2.5 kΩ at the end of a half-wave behind 9:1 is 270 Ω: SWR 5.4 and more (common practice).
+    const { data } = found(
+      { ...endFed, onHand: [{ part: 'transformer', ratio: 9, kind: 'voltage' }] },
+      'wrong-transformer',
+    )!;
+    expect([data.band, data.others]).toEqual(['80m', '40m']);
+    expect(data.swr).toBeGreaterThan(5.4);
+    expect(data.leastSwr).toBeLessThanOrEqual(Number(data.swr));
+  });
+
+  test('a plug that sparks over is not cured by a thicker line', () => {
+    const plug = others.map((answers) => found(answers, 'over-plug')).find((warning) => warning !== undefined);
+    expect(plug?.waysOut.map(({ code }) => code)).toEqual(['lower-swr', 'less-power', 'other-plug']);
+    const heat = found({ ...dipole, feedLine: 'rg-174', powerW: 1000, mode: 'data' }, 'over-power');
+    expect(heat?.waysOut.map(({ code }) => code)).toEqual(['heavier-line', 'less-power', 'lower-swr']);
+  });
+
+  test('lost watts are told of every 100: 3 dB is half', () => {
+    const { data } = found({ ...dipole, feedLineLengthM: 90 }, 'line-loss')!;
+    expect(data.lostOf100W).toBeCloseTo(100 * (1 - 10 ** (-Number(data.lossDb) / 10)), 9);
+    expect(render(warningWords['line-loss'].text, { ...data, lossDb: 3.0103, lostOf100W: 50 }, format)).toContain(
+      'turns 50 W of every 100 W into heat (3 dB)',
+    );
+  });
+
+  test('thin wire is held against wind and ice, and weak wire says that it would part', () => {
+    const thin = (answers: Answers): string => {
+      const warning = found(answers, 'thin-wire')!;
+      return render(warningWords['thin-wire'].why, warning.data, format);
+    };
+    expect(thin({ ...dipole, bands: ['10m'] })).toContain('it holds.');
+    expect(thin({ ...endFed, wire: 'ptfe-awg22' })).toContain('it would part.');
+  });
+});
+
 test('a stop has at least two ways out and its numbers are finite', () => {
   for (const { id, severity, waysOut, data } of raised) {
     if (severity === 'stop') expect(waysOut.length, id).toBeGreaterThanOrEqual(2);

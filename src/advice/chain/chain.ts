@@ -108,13 +108,12 @@ function openWireChain(facts: Facts, dimensions: Dimensions, designs: ComponentD
   const need = needsOf(facts).transformation;
   const lineEnd = { at: station === 'portable' ? 'radio' : 'building-entry', distanceM: feedLineLengthM } as const;
   const jumperM = station === 'portable' ? 0 : JUMPER_M;
+  const jumperWhy = practice(need === null ? 'line-jumper' : 'line-jumper-matched', { lengthM: jumperM });
   return [
     ...upToTuner,
     ...(need === null ? [] : [transformerLink(facts, need.ratio, lineEnd, designs, null)]),
     ...places.filter(({ role }) => role === 'line-end').map((place) => chokeLink(facts, place, designs)),
-    ...(jumperM > 0
-      ? [lineLink(JUMPER_LINE, feedLineLengthM, jumperM, [practice('line-jumper', { lengthM: jumperM })])]
-      : []),
+    ...(jumperM > 0 ? [lineLink(JUMPER_LINE, feedLineLengthM, jumperM, [jumperWhy])] : []),
     ...radioChokes,
     ...shackLinks(facts, feedLineLengthM + jumperM),
   ];

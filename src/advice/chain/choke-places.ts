@@ -10,6 +10,7 @@ import { asSolved } from '../dimension';
 import type { Dimensions } from '../dimensions';
 import type { Facts } from '../facts';
 import type { Place, Reason } from '../finding';
+import { twinLeadMeetsCoax } from '../needs';
 import { antennaChokeOhm, HIGH_OHM, isEndFed, radioChokeOhm } from './choke-minimum';
 import { antennaChokeWhy } from './choke-why';
 import { computed, practice, solvedHere } from './why-codes';
@@ -124,6 +125,9 @@ function openWireChokes(facts: Facts): readonly ChokePlace[] {
   }
   const meetsTuner = shackEnd === 'wide-tuner' || shackEnd === 'wide-tuner-4to1';
   const first = practice(meetsTuner ? 'open-wire-meets-tuner' : 'open-wire-becomes-coax', { ohm: HIGH_OHM });
+  const why = twinLeadMeetsCoax(facts)
+    ? [practice('choke-behind-transformer', { ohm: HIGH_OHM })]
+    : [first, computed('never-4to1')];
   const lineEnd: ChokePlace = {
     role: 'line-end',
     at: station === 'portable' ? 'radio' : 'building-entry',
@@ -131,7 +135,7 @@ function openWireChokes(facts: Facts): readonly ChokePlace[] {
     working: null,
     minimumOhm: HIGH_OHM,
     band: facts.bands[0].band,
-    why: [first, computed('never-4to1')],
+    why,
   };
   const radio = radioChoke(facts);
   return radio === null || lineEnd.at === 'radio'

@@ -116,7 +116,7 @@ export function chokeTask(
   onHand: readonly CoresOnHand[],
 ): ChokeNeed {
   const { settled } = facts;
-  const onJumper = facts.lineKind === 'open-wire' && place.role === 'radio';
+  const onJumper = facts.lineKind === 'open-wire' && (place.role === 'radio' || twinLeadMeetsCoax(facts));
   return {
     minimumOhm: place.minimumOhm,
     reactiveMinimumOhm: Math.max(place.minimumOhm, reactiveMinimumOhm(facts)),

@@ -2,6 +2,7 @@
 import type { Dimensions } from '../dimensions';
 import type { Facts } from '../facts';
 import type { Reason } from '../finding';
+import { twinLeadMeetsCoax } from '../needs';
 import { isEndFed } from './choke-minimum';
 import { computed, practice } from './why-codes';
 
@@ -33,5 +34,6 @@ export function openWireWhy(facts: Facts, dimensions: Dimensions): readonly Reas
   const { clearLine } = dimensions;
   const other =
     clearLine === null ? [] : [practice('line-clear-length', { lengthM: clearLine.metres, toldM: feedLineLengthM })];
-  return [practice('line-open-wire', { line: feedLine }), ...other];
+  const first = twinLeadMeetsCoax(facts) ? 'line-twin-matched' : 'line-open-wire';
+  return [practice(first, { line: feedLine }), ...other];
 }

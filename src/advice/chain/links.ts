@@ -6,6 +6,7 @@ import { speechRatingW } from '../heating-power';
 import { twinLeadMeetsCoax } from '../needs';
 import type { ChokePlace } from './choke-places';
 import type { ComponentDesigns } from './component-designs';
+import { practice } from './why-codes';
 
 export const emptyLink = (device: DeviceKind, at: Place, distanceM: number | null): Link => ({
   device,
@@ -34,6 +35,8 @@ export const designedAs = (found: DeviceFinding | undefined): Pick<Link, 'build'
 export function chokeLink(facts: Facts, place: ChokePlace, designs: ComponentDesigns): Link {
   const { role, at, distanceM, working, minimumOhm, band, why } = place;
   const lineEnd = role === 'line-end' && !twinLeadMeetsCoax(facts);
+  const designed = designs.chokes?.[role];
+  const noCable = designs.chokes !== undefined && designed === undefined;
   return {
     ...emptyLink('choke', at, distanceM),
     distanceMWorking: working,
@@ -41,8 +44,8 @@ export function chokeLink(facts: Facts, place: ChokePlace, designs: ComponentDes
     ports: lineEnd ? { in: 'balanced', out: 'unbalanced' } : null,
     minimumOhm,
     minimumOhmBand: band,
-    why,
-    ...designedAs(designs.chokes?.[role]),
+    why: noCable ? [...why, practice('choke-no-cable', { averageW: facts.averageW })] : why,
+    ...designedAs(designed),
     buy: {
       code: lineEnd ? 'buy-line-end-choke' : 'buy-choke',
       data: {

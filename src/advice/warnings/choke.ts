@@ -17,6 +17,8 @@ import { type Judged, type Rule, type Way, warn } from './warning';
 
 /** Shield voltage that asks for a choke made for it, V rms. A well-made ring choke stands it; a small one heats. House position. */
 const HIGH_VOLTAGE_V = 250;
+/** More ohms than these gain little. Source: own field solutions with 5 and 10 kΩ. */
+const AMPLE_OHM = 10_000;
 
 /** The choke nearest to the antenna, where there is coax. */
 const antennaChoke = ({ facts, chain }: Judged): Link | undefined =>
@@ -42,7 +44,8 @@ export const chokeAtVoltageMaximum: Rule = (judged) => {
   };
   const further: readonly Way[] =
     system === 'end-fed-half-wave' ? [['choke-further', { distanceM: 0.1 * bands[0].wavelengthM }]] : [];
-  return [warn('choke-at-voltage-maximum', data, ['more-ohms', ...further, 'less-power'])];
+  const more: readonly Way[] = data.hasOhm < AMPLE_OHM ? ['more-ohms'] : ['air-and-core'];
+  return [warn('choke-at-voltage-maximum', data, [...more, ...further, 'less-power'])];
 };
 
 /** A planned choke that no build of the catalogue brings to the ohms it needs. */

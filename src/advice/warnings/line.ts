@@ -8,7 +8,7 @@ import { throughIdeal } from '../../physics/transformer';
 import type { BandFacts } from '../facts';
 import type { BandFinding, Warning } from '../finding';
 import { type LineSection, runOfChain, SYSTEM_OHM } from '../line-run';
-import { bandPairs, type Judged, type Rule, warn } from './warning';
+import { bandPairs, type Judged, type Rule, type Way, warn } from './warning';
 
 /** Peak volts of the common screw plug of amateur stations; handbook figure, from memory. */
 const PLUG_PEAK_V = 500;
@@ -56,12 +56,19 @@ export const lineOverrated: Rule = (judged) => {
     const known = worstOf.get(key);
     if (known === undefined || use.use > known.use) worstOf.set(key, use);
   }
+  const { lineKind } = judged.facts;
   const { powerW } = judged.facts.settled;
   return [...worstOf.values()].map(({ at, line, what, use }) => {
     // Volts and amps grow with the square root of the power, heat with the power.
     const mostW = what === 'power' ? powerW / use : powerW / use ** 2;
     const data = { band: at.band, line, what, percent: 100 * use, powerW, mostW };
-    return warn('line-overrated', data, ['heavier-line', ['less-power', { mostW }], 'lower-swr'], `over-${what}`);
+    const lessPower: Way = ['less-power', { mostW }];
+    // A thicker line has the same plug.
+    const cure = what === 'plug' ? 'other-plug' : 'heavier-line';
+    // On open-wire line the SWR is meant to be high; where its maxima fall is a matter of its length.
+    const calmer = lineKind === 'open-wire' ? 'other-length' : 'lower-swr';
+    const ways: readonly Way[] = what === 'plug' ? [calmer, lessPower, cure] : [cure, lessPower, calmer];
+    return warn('line-overrated', data, ways, `over-${what}`);
   });
 };
 
@@ -81,6 +88,7 @@ export const lineLoss: Rule = (judged) => {
     bands: lossy.map(([{ band }]) => band).join(','),
     lossDb,
     lostW: lostW(powerW, lossDb),
+    lostOf100W: lostW(100, lossDb),
     powerW,
     line: feedLine,
     lineM: feedLineLengthM,
@@ -116,6 +124,7 @@ export const swrIsNotProof: Rule = (judged) => {
       feedSwr: Math.min(antennaSwr, MOST_SWR),
       lossDb,
       lineDb: lineLossDb,
+      hasDevices: deviceLossDb !== null,
       deviceDb: deviceLossDb ?? 0,
       lostW: lostW(judged.facts.settled.powerW, lossDb),
       powerW: judged.facts.settled.powerW,

@@ -1,6 +1,7 @@
 /** Room, height and wire: what the place does to the antenna. */
 import type { System } from '../../design/choices';
 import { shortestDoubletM } from '../doublet';
+import { LEAST_FACTOR, mechanicsOf } from '../mechanics';
 import { codeAwg } from '../wire-code';
 import { heightOf } from '../wire-height';
 import { listed, type Rule, type Way, warn } from './warning';
@@ -66,12 +67,26 @@ export const wiresInteract: Rule = ({ facts, dimensions }) => {
   return [warn('wires-interact', { pairs, longestM }, ['longest-first', 'spread-ends'])];
 };
 
-export const thinWire: Rule = ({ facts, dimensions }) => {
+/** Thinner than the code asks of an antenna that stays up; and what wind and ice would do to it on its hardest span. */
+export const thinWire: Rule = ({ facts, dimensions, chain }) => {
   const { wire } = facts;
   const spanM = Math.max(dimensions.runM, 0);
   if (facts.settled.indoors || spanM === 0) return [];
   const asked = codeAwg(facts, spanM);
   if (wire.awg <= asked) return [];
-  const data = { wire: wire.id, awg: wire.awg, asked, spanM, breakN: wire.breakN.value };
-  return [warn('thin-wire', data, [['thicker', { asked }], 'rope-carries', 'short-stay'])];
+  const mechanics = mechanicsOf(facts, dimensions, chain);
+  const [hardest] = (mechanics?.spans ?? []).toSorted((a, b) => a.ice.factor - b.ice.factor);
+  const pulls =
+    hardest === undefined
+      ? { known: false }
+      : {
+          known: true,
+          windN: hardest.wind.newton,
+          iceN: hardest.ice.newton,
+          leastFactor: Math.min(hardest.wind.factor, hardest.ice.factor),
+          wantedFactor: LEAST_FACTOR,
+        };
+  const data = { wire: wire.id, awg: wire.awg, asked, spanM, breakN: mechanics?.breakN ?? wire.breakN.value, ...pulls };
+  const stays: readonly Way[] = [['thicker', { asked }], 'rope-carries', 'before-storm'];
+  return [warn('thin-wire', data, facts.settled.station === 'portable' ? stays.toReversed() : stays)];
 };

@@ -5,9 +5,9 @@ import { swr } from '../../physics/line';
 import { throughIdeal } from '../../physics/transformer';
 import type { Warning } from '../finding';
 import { keyedAverageW } from '../heating-power';
-import { SYSTEM_OHM } from '../line-run';
+import { REACH, SYSTEM_OHM } from '../line-run';
 import { needsOf, twinLeadMeetsCoax } from '../needs';
-import { type Judged, type Rule, warn } from './warning';
+import { type Judged, listed, type Rule, warn } from './warning';
 
 /** Ratios within this factor of the needed one still fit: 49, 56 and 64; 4 and 6. */
 const FITS_WITHIN = 1.6;
@@ -29,18 +29,23 @@ export const wrongTransformer: Rule = (judged) => {
   });
 };
 
-/** The SWR on the lowest band that anything is known of. */
+/** Where the needed ratio would do better: the SWR on the band that this one spoils most, and where else it goes beyond what a radio takes. */
 function mismatch({ bands }: Judged, part: number, ratio: number, needed: number): Warning {
   const seen = bands.flatMap(({ band, feedPoint }) => {
     if (feedPoint === null) return [];
-    const z = throughIdeal(complex(feedPoint.r, feedPoint.x), ratio);
-    return [{ band, swr: Math.min(swr(z, SYSTEM_OHM), MOST_SWR) }];
+    const z = complex(feedPoint.r, feedPoint.x);
+    const behind = (n: number): number => Math.min(swr(throughIdeal(z, n), SYSTEM_OHM), MOST_SWR);
+    return behind(ratio) > behind(needed) ? [{ band, swr: behind(ratio) }] : [];
   });
-  const [lowest] = seen;
+  const worstFirst = seen.toSorted((a, b) => b.swr - a.swr);
+  const [worst] = worstFirst;
   const numbers = { part, ratio, needed };
   const ways = ['use-needed', 'other-feed-point'];
-  if (lowest === undefined) return warn('wrong-transformer', numbers, ways, 'wrong-transformer-unknown');
-  return warn('wrong-transformer', { ...numbers, band: lowest.band, swr: lowest.swr }, ways);
+  if (worst === undefined) return warn('wrong-transformer', numbers, ways, 'wrong-transformer-unknown');
+  const spoilt = seen.filter((each) => each !== worst && each.swr > REACH.none).map(({ band }) => band);
+  const least = worstFirst.findLast(({ swr: other }) => other > REACH.none)?.swr ?? worst.swr;
+  const data = { ...numbers, band: worst.band, swr: worst.swr, others: listed(spoilt), leastSwr: least };
+  return warn('wrong-transformer', data, ways);
 }
 
 /** Average while keyed that one box with transformer and choke stands, W. House position: about 100 W of voice. */

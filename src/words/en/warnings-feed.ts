@@ -124,9 +124,10 @@ export const feedWarnings = {
     },
   },
   'tuner-range': {
-    text: (d, f) => `Beyond the tuner on ${say.band(d)}: SWR ${say.swr(d, f)}.`,
+    text: (d, f) =>
+      `Beyond ${d.shackEnd === 'radio' ? 'what the radio takes' : 'the tuner'} on ${say.band(d)}: SWR ${say.swr(d, f)}.`,
     why: (d, f) =>
-      `${asked(d)} ${say.number(d, f, 'reach')} at most (common practice). It may tune on one day and not on another.`,
+      `${asked(d)} ${say.number(d, f, 'reach')} at most (common practice). ${d.shackEnd === 'radio' ? 'Above that it turns its power down.' : 'It may tune on one day and not on another.'}`,
     waysOut: {
       'wide-tuner': 'Use a wide-range tuner.',
       'tuner-at-feed-point': 'Put an automatic tuner at the feed point.',
@@ -169,7 +170,7 @@ export const feedWarnings = {
     text: (d, f) =>
       `Your ${say.number(d, f, 'ratio')}:1 transformer does not belong here: SWR ${say.swr(d, f)} on ${say.band(d)}.`,
     why: (d, f) =>
-      `This feed point asks for ${Number(d.needed) === 1 ? 'no transformer at all' : `${say.number(d, f, 'needed')}:1`}. The ratio must fit the place on the wire.`,
+      `${d.others === '' ? '' : `SWR ${say.swr(d, f, 'leastSwr')} or more on ${say.bands(d, 'others')} too. `}This feed point asks for ${Number(d.needed) === 1 ? 'no transformer at all' : `${say.number(d, f, 'needed')}:1`}. The ratio must fit the place on the wire.`,
     waysOut: {
       'use-needed': (d, f) =>
         Number(d.needed) === 1
@@ -180,7 +181,7 @@ export const feedWarnings = {
   },
   'wrong-transformer-unknown': {
     text: (d, f) => `Your ${say.number(d, f, 'ratio')}:1 transformer may not belong here.`,
-    why: 'Nothing is known of this feed point. Measure its impedance before you choose a ratio.',
+    why: 'Too little is known of this feed point to say which SWR it would give. Measure its impedance before you choose a ratio.',
     waysOut: {
       'use-needed': 'Measure at the feed point and enter what you find.',
       'other-feed-point': 'Or keep it for an antenna whose feed point it fits.',

@@ -11,6 +11,8 @@ const moreOhms =
   'Give the choke more ohms: 10 kΩ takes two fifths to a half off the heat of 5 kΩ, and 1 kΩ doubles it.';
 const usePlanned = 'Build or buy the one in this plan.';
 
+const otherLength = 'Take another length of open-wire line: it moves the place where volts and amps are highest.';
+
 const over = (what: string, why: string): WarningWords => ({
   text: (d, f) =>
     `Too much ${what} for ${say.line(d)} on ${say.band(d)}: ${say.number(d, f, 'percent')} % of its rating at ${say.watts(d, f, 'powerW')}.`,
@@ -19,6 +21,7 @@ const over = (what: string, why: string): WarningWords => ({
     'heavier-line': 'Use a line with a higher rating.',
     'less-power': (d, f) => `Stay at ${say.watts(d, f, 'mostW')} or less on this band.`,
     'lower-swr': 'Lower the SWR at the antenna: standing waves raise volts, amps and heat on the line.',
+    'other-length': otherLength,
   },
 });
 
@@ -30,6 +33,7 @@ export const lineWarnings = {
       `Here the outside of the coax stands at high voltage. A choke must have ${say.ohms(d, f, 'ohm')} or more and stand that heat; the one in this plan has ${say.ohms(d, f, 'hasOhm')} on that band. From our own field solutions, within a quarter.`,
     waysOut: {
       'more-ohms': moreOhms,
+      'air-and-core': 'It has ohms enough: give it a box with holes, in the shade, or wind the coolest of the list.',
       'choke-further': (d, f) =>
         `Move it to ${say.length(d, f, 'distanceM')}, a tenth of the wave, where there is room: easier on the lowest band, harder on others.`,
       'less-power': 'Or use less power: volts fall with its square root, heat with the power itself.',
@@ -118,13 +122,20 @@ export const lineWarnings = {
     ...over('voltage', ''),
     text: (d, f) =>
       `Too much voltage for the common screw plug on ${say.band(d)}: ${say.number(d, f, 'percent')} % of 500 V peak at ${say.watts(d, f, 'powerW')}.`,
-    why: 'Standing waves raise the voltage on the line; a plug at the wrong place sparks over.',
+    why: 'Standing waves raise the voltage on the line; a plug at the wrong place sparks over. What a plug stands is from memory.',
+    waysOut: {
+      'lower-swr': 'Lower the SWR at the antenna: standing waves raise volts on the line.',
+      'other-length': otherLength,
+      'less-power': (d, f) => `Stay at ${say.watts(d, f, 'mostW')} or less on this band.`,
+      'other-plug':
+        'Or fit plugs and sockets of the N type, which stand about three times that, or solder the coax without a plug.',
+    },
   },
   'line-loss': {
     text: (d, f) =>
-      `${say.number(d, f, 'lossDb')} dB stay in the line on ${say.band(d)}: ${say.watts(d, f, 'lostW')} of ${say.watts(d, f, 'powerW')}.`,
+      `On ${say.band(d)} the line turns ${say.number(d, f, 'lostOf100W')} W of every 100 W into heat (${say.number(d, f, 'lossDb')} dB).`,
     why: (d, f) =>
-      `${say.length(d, f, 'lineM')} of ${say.line(d)}, with what standing waves add. Above 1 dB: ${say.bands(d)}.`,
+      `${say.length(d, f, 'lineM')} of ${say.line(d)}, with what standing waves add: ${say.watts(d, f, 'lostW')} of your ${say.watts(d, f, 'powerW')}.${String(d.bands).includes(',') ? ` A fifth or more is lost on ${say.bands(d)}.` : ''}`,
     waysOut: {
       'heavier-line': 'Use thicker or foam coax.',
       'shorter-line': 'Shorten the line.',
@@ -137,7 +148,7 @@ export const lineWarnings = {
     text: (d, f) =>
       `SWR ${say.number(d, f, 'swr')} at the radio on ${say.band(d)} is no proof: at the feed point it is ${say.swr(d, f, 'feedSwr')}.`,
     why: (d, f) =>
-      `${say.number(d, f, 'lossDb')} dB of loss hides the rest, ${say.number(d, f, 'lineDb')} dB in the line and ${say.number(d, f, 'deviceDb')} dB in transformer and chokes: what comes back is used up on the way. A dummy load reads 1 too.`,
+      `${say.number(d, f, 'lossDb')} dB of loss hides the rest${d.hasDevices === true ? `, ${say.number(d, f, 'lineDb')} dB in the line and ${say.number(d, f, 'deviceDb')} dB in transformer and chokes` : ''}: what comes back is used up on the way. A dummy load reads 1 too.`,
     waysOut: {
       'measure-at-feed-point': 'Measure at the feed point, or take the loss off.',
       'compare-signals': 'Judge by signals heard and reports, not by this reading.',

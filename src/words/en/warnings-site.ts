@@ -1,6 +1,14 @@
 /** Warnings about the place: frequencies, units, power lines, room, height, wire, radials. */
 import { say, type WarningWords } from './warning-message';
 
+function strength({ leastFactor, wantedFactor }: Readonly<Record<string, number | string | boolean>>): string {
+  if (Number(leastFactor) >= Number(wantedFactor)) return ': it holds';
+  return Number(leastFactor) >= 1 ? ': it holds, with less than twice in hand' : ': it would part';
+}
+
+/** Section of the gauges that the code asks, mm². */
+const squares: Readonly<Record<number, string>> = { 10: '5.3', 12: '3.3', 14: '2.1' };
+
 const dropBand = (d: Readonly<Record<string, number | string | boolean>>): string => `Leave ${say.band(d)} out.`;
 
 export const siteWarnings = {
@@ -129,13 +137,18 @@ export const siteWarnings = {
   },
   'thin-wire': {
     text: (d, f) =>
-      `Thin wire for ${say.length(d, f, 'spanM')}: yours is ${d.awg} AWG, a code used for outdoor stations asks for ${d.asked} AWG or thicker.`,
+      `For an antenna that stays up over ${say.length(d, f, 'spanM')} the US code asks ${d.asked} AWG wire or thicker; yours is ${d.awg} AWG.`,
     why: (d, f) =>
-      `It breaks at about ${say.number(d, f, 'breakN')} N. Wind, ice or a moving branch can part it, and it falls on whatever is below.`,
+      `${
+        d.known === true
+          ? `A wind of 27 m/s (60 mph) pulls it with about ${say.number(d, f, 'windN')} N, ice with wind about ${say.number(d, f, 'iceN')} N, and it breaks at ${say.number(d, f, 'breakN')} N${strength(d)}.`
+          : `It breaks at about ${say.number(d, f, 'breakN')} N.`
+      } A broken wire falls on whatever is below. Codes differ by country: look at yours.`,
     waysOut: {
-      thicker: (d) => `Use ${d.asked} AWG or thicker.`,
+      thicker: (d) =>
+        `If it stays up, take ${d.asked} AWG (${squares[Number(d.asked)]} mm²) or thicker, hard-drawn copper or copper-clad steel.`,
       'rope-carries': 'Let a rope run along it and carry the pull.',
-      'short-stay': 'For an afternoon out, with nobody and nothing below, it may serve.',
+      'before-storm': 'Take it down before storm and ice, and let nobody stay below it.',
     },
   },
   'few-radials': {

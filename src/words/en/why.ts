@@ -59,7 +59,7 @@ const antennaChoke: Readonly<Record<string, Message>> = {
   'choke-off-centre-heat': (d, f) =>
     `This is hard work for a choke: on ${band(d)} about ${figure(d, f, 'heatW')} W of heat at ${figure(d, f, 'averageW')} W average in 5 kΩ. 10 kΩ takes two fifths off that, 1 kΩ doubles it. Give it air and more core, or lower the power.`,
   'choke-end-fed': (d, f) =>
-    `${ohms(d, f)} or more, ${metres(d, f, 'distanceM')} down the coax, one twentieth of the wave on ${band(d)}: the coax above it is the counterpoise and ends here. Up to about ${figure(d, f, 'heatW')} W of heat at your power.`,
+    `${ohms(d, f)} or more, ${metres(d, f, 'distanceM')} down the coax, one twentieth of the wave on ${band(d)}: the coax above it is the counterpoise and ends here. In a choke of no more ohms than that, up to about ${figure(d, f, 'heatW')} W of heat at your power.`,
   'choke-end-fed-more-room': (d, f) =>
     `Where there is room, ${metres(d, f, 'distanceM')} is better: on the lowest band about a third of the current reaches the house.`,
   'choke-end-fed-short-line':
@@ -89,6 +89,8 @@ const antennaChoke: Readonly<Record<string, Message>> = {
   'choke-reactive-minimum': (d, f) =>
     `Mostly resistive ferrite, mix 31 or 43. A coil of coax or a mix 61 choke is mostly reactive, and below ${ohms(d, f)} it can resonate with the cable and raise the current.`,
   'choke-raised': (d, f) => `${ohms(d, f)} and not less, because there is trouble in the shack already.`,
+  'choke-no-cable': (d, f) =>
+    `How to make it is not told: every coax of our list that can be wound gets too hot inside a choke at ${figure(d, f, 'averageW')} W on average. Buy one made for that power, send with less, or choose a mode with pauses.`,
   'choke-ohms-solved': (d, f) =>
     `${ohms(d, f)} or more here, as solved for this antenna: with fewer too much current reaches the building.`,
   'choke-further': (d, f) =>
@@ -113,11 +115,15 @@ const otherChokes: Readonly<Record<string, Message>> = {
     `Where open-wire line becomes coax, ${ohms(d, f)} or more: both wires of the line are alike, the socket is not. One wire on the pin and the other on the shell would put half the power on the outside of everything.`,
   'open-wire-meets-tuner': (d, f) =>
     `Between open-wire line and a tuner whose output is unbalanced, ${ohms(d, f)} or more: the line goes to the choke, the choke to the coax socket of the tuner.`,
+  'choke-behind-transformer': (d, f) =>
+    `Behind the transformer, ${ohms(d, f)} or more: both wires of the line are alike, coax is not. The choke keeps the outside of the coax out of the antenna.`,
   'never-4to1': (_d, f) =>
     `1:1 and never 4:1: on a short doublet the line shows 10 or 20 Ω on the lowest band, and 4:1 makes that 3 or 5 Ω, where tuners lose most. If a band will not tune, change the line by ${f.length(1)} to ${f.length(2)}, not the ratio.`,
 };
 
 const lines: Readonly<Record<string, Message>> = {
+  'line-twin-matched': (d) =>
+    `${lineName(String(d.line))} has the ohms of the folded dipole: on the band it is cut for the SWR on it is low, and so is the loss. Keep it a hand's width from metal and twist it once every metre or so.`,
   'line-coax': (d) => `${lineName(String(d.line))}: its inside carries the signal, its outside should carry nothing.`,
   'line-square': (d, f) =>
     `Lead it away at a right angle to the wire for ${metres(d, f, 'legM')}, the length of a leg, then along the ground: the cable then picks up least, and the ground soaks up what is left.`,
@@ -141,6 +147,8 @@ const lines: Readonly<Record<string, Message>> = {
     'Inside it carries nothing on its outside any more, as long as the choke at the entry stays the last thing outdoors. Keep it away from mains and computer leads.',
   'line-jumper': (d, f) =>
     `${metres(d, f, 'lengthM')} of thick coax from choke to tuner, shorter if the room allows and never more than ${f.length(5)}: the SWR on this piece is high.`,
+  'line-jumper-matched': (d, f) =>
+    `${metres(d, f, 'lengthM')} of coax from choke to radio. The transformer has made 50 Ω of the line, so any 50 Ω coax does, and it may be as long as the room needs.`,
 };
 
 const shack: Readonly<Record<string, Message>> = {
