@@ -1,6 +1,6 @@
 /** A saved plan and what is made from it, for the screens that work on one antenna; every way in which it may not be there is said here. */
 import type { ComponentChildren } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { completeAnswers, nextQuestion } from '../../advice/route';
 import type { Answers } from '../../design/answers';
 import { isDeleted, type SavedPlan } from '../../design/saved-plan';
@@ -12,7 +12,7 @@ import { to } from '../routes';
 import { useSay } from '../say';
 import { NotHere, ReadOnly } from '../screens/ask/not-here';
 import { effectiveDraft } from '../stores/effective-answers';
-import { type FieldState, studyKey } from '../stores/field-store';
+import { type FieldState, idle, studyKey } from '../stores/field-store';
 import { usePlanned } from '../stores/planned';
 import { useStores } from '../stores/stores';
 
@@ -39,6 +39,12 @@ export function WithPlan({ planId, children }: OpenPlanProps) {
   const answers = completeAnswers(draft);
   const planned = usePlanned(answers, planId);
   const study = useStudy(planned?.answers ?? null);
+  const name = saved?.answers.name ?? plans.unnamed;
+  // Drawn again only when one of these is another: a screen is long, and what it stands on is heard of often.
+  const screen = useMemo(
+    () => (saved === null || planned === null ? null : children({ saved, ...planned, study, name })),
+    [children, saved, planned, study],
+  );
   if (entry === undefined) return <NotHere />;
   if (saved === null) return <ReadOnly newer={entry.kind === 'newer'} />;
   if (isDeleted(saved)) return <NotHere />;
@@ -47,20 +53,19 @@ export function WithPlan({ planId, children }: OpenPlanProps) {
   return (
     <>
       <FollowField answers={answers} />
-      {children({ saved, ...planned, study, name: saved.answers.name ?? plans.unnamed })}
+      {screen}
     </>
   );
 }
 
-const underWay: FieldState = { kind: 'working', done: 0, of: 0, facts: null };
-
-/** How far the study is, as the plan in sight knows it: what is solved counts once the plan holds it. */
+/** How far the study is, as the plan in sight knows it: what is solved counts once it is in the plan. */
 function useStudy(answers: Answers | null): FieldState {
   const { planner, field } = useStores();
-  const shown = useRef(underWay);
-  if (answers === null) return underWay;
+  const shown = useRef<FieldState>(idle);
+  if (answers === null) return idle;
   const state = field.stateOf(answers);
-  if (state.kind !== 'solved' || planner.isUpToDate(answers)) shown.current = state;
+  const facts = 'facts' in state ? state.facts : null;
+  if (facts === null || planner.isUpToDate(answers)) shown.current = state;
   return shown.current;
 }
 

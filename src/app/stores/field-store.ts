@@ -2,15 +2,21 @@
  * The field study of the plans that are open: run in the solver's workers, called off when nobody looks at the plan any more, and kept in memory
  * by what decides it (not by name, units, power or rule set). Partial results count at once; while more is on the way the state says so.
  */
-import { signal } from '@preact/signals';
+import { type ReadonlySignal, signal } from '@preact/signals';
 import type { FieldFacts } from '../../advice/field-facts';
 import type { Answers } from '../../design/answers';
 import type { StudyWatch } from '../../worker/pool-study';
 import type { Job } from '../../worker/solver-pool';
 
+interface Progress {
+  readonly done: number;
+  readonly of: number;
+}
+
 export type FieldState =
   | { readonly kind: 'idle' }
-  | { readonly kind: 'working'; readonly done: number; readonly of: number; readonly facts: FieldFacts | null }
+  /** Progress is a signal of its own: who only waits for facts does not hear of every step. */
+  | { readonly kind: 'working'; readonly progress: ReadonlySignal<Progress>; readonly facts: FieldFacts | null }
   | { readonly kind: 'solved'; readonly facts: FieldFacts }
   /** No antenna chosen, or one whose shape is not known. */
   | { readonly kind: 'nothing-to-solve' }
@@ -18,7 +24,7 @@ export type FieldState =
 
 export type StartStudy = (answers: Answers, watch: StudyWatch) => Job<FieldFacts | null>;
 
-const idle: FieldState = { kind: 'idle' };
+export const idle: FieldState = { kind: 'idle' };
 /** Studies kept at hand. */
 const KEPT = 40;
 
@@ -69,17 +75,16 @@ export function createFieldStore(fetchStart: () => Promise<StartStudy>, later: (
   }
 
   async function run(key: string, answers: Answers): Promise<void> {
-    put(key, { kind: 'working', done: 0, of: 0, facts: null });
+    const progress = signal<Progress>({ done: 0, of: 0 });
+    put(key, { kind: 'working', progress, facts: null });
     try {
       const start = await fetchStart();
       if (!followers.has(key)) return put(key, idle);
-      const working = (): Extract<FieldState, { kind: 'working' }> => {
-        const now = states.peek().get(key);
-        return now?.kind === 'working' ? now : { kind: 'working', done: 0, of: 0, facts: null };
-      };
       const study = start(answers, {
-        onProgress: (done, of) => put(key, { ...working(), done, of }),
-        onPartial: (facts) => put(key, { ...working(), facts }),
+        onProgress(done, of) {
+          progress.value = { done, of };
+        },
+        onPartial: (facts) => put(key, { kind: 'working', progress, facts }),
       });
       running.set(key, study);
       const facts = await study.result;

@@ -63,7 +63,11 @@ describe('a plan that is open', () => {
     await settle();
     started[0]?.watch.onProgress?.(2, 6);
     started[0]?.watch.onPartial?.(facts(7));
-    expect(store.stateOf(dipole)).toEqual({ kind: 'working', done: 2, of: 6, facts: facts(7) });
+    const state = store.stateOf(dipole);
+    expect(state).toMatchObject({ kind: 'working', facts: facts(7) });
+    started[0]?.watch.onProgress?.(3, 6);
+    expect(store.stateOf(dipole)).toBe(state);
+    expect(state.kind === 'working' && state.progress.value).toEqual({ done: 3, of: 6 });
     expect(store.factsOf(dipole)).toEqual(facts(7));
   });
 

@@ -26,7 +26,7 @@ export function StudyNote({ study, plan, answers }: StudyNoteProps) {
     <section class="study" aria-label={say(planScreen.studyLabel)}>
       <p role="status">
         {moved.length > 0 && <Pin />}
-        {study.kind === 'working' && say(planScreen.studying, { done: study.done, of: study.of })}
+        {study.kind === 'working' && say(planScreen.studying, { ...study.progress.value })}
         {study.kind === 'solved' && say(moved.length > 0 ? planScreen.studiedMoved : planScreen.studied)}
         {study.kind === 'failed' && say(planScreen.notStudied)}
       </p>
