@@ -33,19 +33,29 @@ export function planAsText(plan: Plan, { name, format }: TextOptions): string {
 
 type Said = (message: Message, data?: Data) => string;
 
-/** Lines of the caution catalogue, each under the name it is first looked for by. */
+/** Lines of the caution catalogue: the distance to power lines, high voltage at wire ends, the first thunder. */
 const firstLines = [
-  { line: 2, name: 'power-lines' },
-  { line: 34, name: 'wire-ends-voltage' },
-  { line: 43, name: 'lightning' },
+  { line: 2, name: 'power-lines', isToldByReason: false },
+  { line: 34, name: 'wire-ends-voltage', isToldByReason: true },
+  { line: 43, name: 'lightning', isToldByReason: false },
 ] as const;
 
+export interface DangerLine {
+  readonly name: string;
+  readonly act: string;
+  readonly reason: string;
+  /** The act alone, but where the number stands in the reason both: for a panel that must stay short. */
+  readonly short: string;
+}
+
 /** What can kill, by name: the lines that stand before everything else. */
-export const dangerFirst = ({ cautions }: Plan): { name: string; act: string; reason: string }[] =>
-  firstLines.flatMap(({ line, name }) => {
+export const dangerFirst = ({ cautions }: Plan): DangerLine[] =>
+  firstLines.flatMap(({ line, name, isToldByReason }) => {
     const caution = cautions.find(({ lines }) => lines.includes(line));
     const text = caution?.lineTexts[caution.lines.indexOf(line)];
-    return text === undefined ? [] : [{ name: cautionNames[name] ?? '', act: text.act, reason: text.reason }];
+    if (text === undefined) return [];
+    const { act, reason } = text;
+    return [{ name: cautionNames[name] ?? '', act, reason, short: isToldByReason ? `${act} ${reason}` : act }];
   });
 
 function chainLine({ device, name, at, distanceM, lengthM }: Plan['chain'][number], say: Said): string {

@@ -17,7 +17,7 @@ test.each([
   const answer = await page.locator('.answer').boundingBox();
   expect(danger!.y).toBeLessThan(answer!.y);
   for (const part of ['From wire to radio', 'Cut', 'Bands', 'Not needed', 'People near the antenna', 'Assumed']) {
-    expect(await page.getByRole('heading', { name: part, level: 2 }).count()).toBe(1);
+    expect(await page.getByRole('heading', { name: part, level: 2 }).count(), part).toBe(1);
   }
   expect(await page.getByRole('img').count()).toBeGreaterThan(0);
   expect(await overflow(page)).toBe(0);
@@ -77,6 +77,58 @@ test('the jump list puts the focus on the heading it names', async () => {
   await page.getByText('On this page').click();
   await page.getByRole('button', { name: 'Bands', exact: true }).click();
   expect(await page.evaluate(() => document.activeElement?.id)).toBe('bands');
+  await page.getByRole('button', { name: 'People near the antenna' }).click();
+  expect(await page.evaluate(() => document.activeElement?.id)).toBe('people');
+  expect(await page.locator('table.people').isVisible()).toBe(true);
+});
+
+test('a phone shows the plan in seven screens: each part folded under its one result, nothing dangerous with it', async () => {
+  const { url } = await serveBuilt();
+  const { page } = await openBrowser();
+  const id = await withPlan(page, url, 'endFed');
+  await openAt(page, `#/plan/${id}`);
+  await page.getByText('Worked out for this very antenna').waitFor({ timeout: 60_000 });
+  expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBeLessThan(7.2 * 740);
+  expect(await page.locator('#people .result').textContent()).toMatch(
+    /^Nearest person: stay [\d.]+\u00a0m \(\d+\u00a0ft.*\) away$/,
+  );
+  expect(await page.locator('table.people').isVisible()).toBe(false);
+  for (const part of ['.danger', '#chain', '#cuts']) expect(await page.locator(part).isVisible(), part).toBe(true);
+});
+
+test('what harms people stands open, not folded', async () => {
+  const { url } = await serveBuilt();
+  const { page } = await openBrowser();
+  const id = await withPlan(page, url, 'endFed', { nearestPersonM: 0.2, nearestPowerLineM: 5 });
+  await openAt(page, `#/plan/${id}`);
+  await page.locator('.answer').waitFor();
+  for (const words of ['People are too near', 'Do not put it up here']) {
+    const panel = page.locator('section.stop').filter({ hasText: words });
+    expect(await panel.isVisible(), words).toBe(true);
+    expect((await panel.boundingBox())!.y).toBeLessThan((await page.locator('.answer').boundingBox())!.y);
+  }
+});
+
+test('a fold stays as it was left, through other screens and a reload; by key as by tap', async () => {
+  const { url } = await serveBuilt();
+  const { page } = await openBrowser();
+  const id = await withPlan(page, url, 'endFed');
+  await openAt(page, `#/plan/${id}`);
+  const table = page.locator('table.people');
+  await page.locator('#people').focus();
+  await page.keyboard.press('Enter');
+  await table.waitFor({ state: 'visible' });
+  await openAt(page, `#/plan/${id}/shop`);
+  await page.locator('.item').first().waitFor();
+  await openAt(page, `#/plan/${id}`);
+  await table.waitFor({ state: 'visible' });
+  await page.reload();
+  await table.waitFor({ state: 'visible' });
+  await page.locator('#people').click();
+  await table.waitFor({ state: 'hidden' });
+  await page.reload();
+  await page.locator('.answer').waitFor();
+  expect(await table.isVisible()).toBe(false);
 });
 
 test('on paper: no bars and buttons, both units, danger on the first page', async () => {
@@ -89,6 +141,7 @@ test('on paper: no bars and buttons, both units, danger on the first page', asyn
   expect(await page.locator('nav.bar').isVisible()).toBe(false);
   expect(await page.locator('.plan-page .btn').first().isVisible()).toBe(false);
   expect(await page.locator('.danger').first().isVisible()).toBe(true);
+  expect(await page.locator('table.people').isVisible()).toBe(true);
   expect(await page.evaluate(() => getComputedStyle(document.body).backgroundColor)).toBe('rgb(255, 255, 255)');
 });
 
@@ -119,13 +172,17 @@ test('a solved plan tells the current on the coax, where it sends and the SWR of
   const id = await withPlan(page, url, 'endFed');
   await openAt(page, `#/plan/${id}`);
   await page.getByText('Worked out for this very antenna').waitFor({ timeout: 60_000 });
+  await page
+    .getByText(/^SWR \d/)
+    .first()
+    .click();
   expect(await page.getByRole('img', { name: /^40 m, 7 to .*SWR (under 2:1|is nowhere)/ }).count()).toBe(1);
-  await page.getByText('Current on each band').click();
-  const row = page.locator('#outside').locator('xpath=ancestor::section').getByRole('row', { name: /^40 m/ });
+  await page.locator('#outside').click();
+  const row = page.locator('#outside').locator('xpath=ancestor::details').getByRole('row', { name: /^40 m/ });
   const [none = 0, planned = 0] = (await row.getByRole('cell').allInnerTexts()).map((text) => Number.parseFloat(text));
   expect(none).toBeGreaterThan(10 * planned);
-  await page.getByText('Band by band').click();
-  const sends = page.locator('#sends').locator('xpath=ancestor::section');
+  await page.locator('#sends').click();
+  const sends = page.locator('#sends').locator('xpath=ancestor::details');
   await sends.getByText('20 m', { exact: true }).click();
   expect(
     await sends

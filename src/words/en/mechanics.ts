@@ -35,7 +35,7 @@ export const mechanicsWords = {
 
 export const mechanicsScreen = {
   head: 'Weight, wind and rope',
-  open: 'Sag, pull and rope',
+  result: (d, f) => `Sag ${f.length(Number(d.sagM))}, pull ${f.number(Number(d.restN), 2)} N at rest`,
   rest: 'Pull at rest',
   wind: 'Pull in wind',
   ice: 'Pull with ice and wind',

@@ -1,5 +1,6 @@
 /** What stands on the Plan screen around the plan's own sentences. */
 import type { Data, Message } from '../message';
+import { many, plural } from './many';
 import { bandName } from './names';
 
 const befores: Readonly<Record<string, string>> = {
@@ -23,8 +24,10 @@ export const planScreen = {
   answer: 'The answer',
   onThisPage: 'On this page',
   site: 'The site',
-  sideCaption: (d, f) =>
-    `To scale: 1 square is ${f.length(Number(d.squareM))}. The person is ${f.length(1.75)} tall. Stripes: wire ends, do not touch. Dashes: rope.`,
+  sideScale: (d, f) => `1 square is ${f.length(Number(d.squareM))}. Stripes: stay out.`,
+  sideOpen: 'What it shows',
+  sideCaption: (_d, f) =>
+    `To scale in both directions. The person is ${f.length(1.75)} tall. Stripes at wire ends: do not touch; round the wire: as far as people stay away. Dashes: rope.`,
   supportsGuessed: 'Where poles and trees stand is a guess: yours may differ.',
   coaxTurned: 'The coax leaves at a right angle; here it is turned into the picture.',
   chokeAt: (d, f) => `${d.name}, ${f.length(Number(d.metres))} along the coax, counted from the ${from(d)}`,
@@ -43,6 +46,7 @@ export const planScreen = {
   why: 'Why',
   howToMake: 'How to make it',
   orBuy: 'Or buy it',
+  toBuy: 'To buy',
   whatItDoes: 'What it does',
   alternatives: 'What if I only have other rings?',
   takeRings: 'Plan with these',
@@ -73,10 +77,11 @@ export const planScreen = {
   notStudied: 'Numbers come from formulas: this antenna could not be worked out as a whole.',
   atFeedPoint: 'At the feed point',
   alongLine: 'Tape it so that it cannot slide',
-  atEntry: 'Where the line enters the building',
+  atEntry: 'At the building entry',
   atRadio: 'At the radio',
   stretch: ({ line }) => `of ${line}`,
-  counted: (d) => `Counted from the ${from(d)}, along the line:`,
+  counted: (d, f) => `${f.length(Number(d.metres))} along the line, counted from the ${from(d)}`,
+  sameAgain: 'The same once more.',
   atLeast: (d, f) => `${f.number(Number(d.ohm))} ohms or more on ${bandName(String(d.band))}`,
   inBox: ({ box }) => `In a ${box}.`,
   cut: 'Cut',
@@ -85,9 +90,12 @@ export const planScreen = {
   times: ({ count }) => `${count} of these`,
   finished: (d, f) => `${f.length(Number(d.finishedM))} when it hangs`,
   cutAsIs: 'no spare',
-  cutFound: 'How these lengths were found',
+  cutFound: 'How exact, and how these lengths were found',
+  exact: (d, f) => `Good within ${f.length(Number(d.toleranceM))}.`,
   startCutting: 'Start cutting',
   bands: 'Bands',
+  bandResult: ({ swr, tuner }) =>
+    `${swr === '' ? 'SWR not known' : `SWR ${swr}:1`}${tuner === true ? ', needs a tuner' : tuner === false ? ', no tuner' : ''}`,
   bandSwr: ({ swr }) => `SWR about ${swr}:1 at the radio.`,
   bandSwrHigh: ({ swr }) => `SWR about ${swr}:1 at the radio end of the line.`,
   noTuner: 'No tuner needed.',
@@ -133,9 +141,14 @@ export const planScreen = {
   underway: 'working it out',
   studyLabel: 'How these numbers were found',
   studiedMoved: 'Worked out for this very antenna. Some numbers moved.',
-  whatMoved: ({ count }) => (count === 1 ? 'What moved: 1' : `What moved: ${count}`),
+  whatMoved: ({ count }) => `What moved: ${count}`,
   sends: 'Where it sends',
-  sendsOpen: 'Band by band',
+  sendsResult: ({ up, low }) =>
+    up === ''
+      ? `Toward the horizon on ${list(low)}`
+      : low === ''
+        ? `Mostly upward on ${list(up)}`
+        : `Mostly upward on ${list(up)}, toward the horizon on ${list(low)}`,
   overhead: 'overhead',
   upToKm: ({ km }) => `${km}\u00a0km`,
   alongOne: 'along',
@@ -153,7 +166,7 @@ export const planScreen = {
     `From above. Against the strongest direction ${along} % of the power leaves along the wire, ${across} % across it.`,
   topSpokesCaption: 'From above, at the height where most leaves. The square is the feed point.',
   outside: 'On the outside of the coax',
-  outsideOpen: 'Current on each band',
+  outsideMost: ({ ma, band }) => `At most ${ma} for 100 W, on ${bandName(String(band))}`,
   outsideIntro: ({ hasRadio }) =>
     hasRadio === true ? 'For 100 W, where the coax enters; below it, at the radio.' : 'For 100 W, where you operate.',
   outside_noChoke: 'No choke',
@@ -174,11 +187,14 @@ export const planScreen = {
     `${what} ${entry}\u00a0dB${radio === '' ? '' : ` where it enters, ${radio}\u00a0dB at the radio`}`,
   decibelsOf: 'Against the current at the feed point.',
   warnings: 'Mind this',
-  notesAll: ({ count }) => (count === 1 ? 'Good to know: 1 note' : `Good to know: ${count} notes`),
+  notesAll: ({ count }) => `Good to know: ${many(count, 'note', 'notes')}`,
   notNeeded: 'Not needed',
-  notNeededAll: ({ count }) => (count === 1 ? 'One thing, and why' : `${count} things, and why`),
+  notNeededAll: ({ count }) => plural(count, 'One thing, and why', `${count} things, and why`),
   verdicts: 'Your parts',
+  verdictResult: ({ count, verdict }) => `${count} ${list(verdict)}`,
   exposure: 'People near the antenna',
+  nearestPerson: (d, f) => `Nearest person: stay ${f.length(Number(d.metres))} away`,
+  nearestUnknown: 'How far to stay away is not known on every band',
   exposureIntro: ({ rules }) => `Keep this far from every part of the antenna. By: ${rules}.`,
   band: 'Band',
   knowing: 'People who know',
@@ -194,9 +210,9 @@ export const planScreen = {
   change: 'Change',
   assumed: 'Assumed',
   assumedIntro: 'Not asked yet. What would change most comes first.',
-  assumedAll: ({ count }) => `All that is assumed: ${count} more`,
+  assumedResult: ({ count, first }) => `${many(count, 'answer', 'answers')}, first of all: ${list(first)}`,
   disputes: 'Where people differ',
-  disputesAll: ({ count }) => (count === 1 ? 'One question' : `${count} questions`),
+  disputesAll: ({ count }) => plural(count, 'One question', `${count} questions`),
   oneSide: 'Some say',
   otherSide: 'Others say',
   settles: 'What the numbers say',
@@ -211,6 +227,8 @@ export const planScreen = {
   from_catalogue: 'from the catalogue',
   from_solved: 'worked out',
   share: 'Hand it over',
+  onPaper: 'On paper',
+  onward: 'On from this plan',
   surer: 'Make it surer',
   whyScreen: 'Why a choke',
 } as const satisfies Readonly<Record<string, Message>>;

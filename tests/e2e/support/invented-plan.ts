@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import type { Answers } from '../../../src/design/answers';
 import { openApp, putRecord } from './answering';
 
 /** Invented antennas, answered in full, as the app keeps them. */
@@ -34,9 +35,14 @@ const ids = {
 
 const answeredAt = 1_700_000_000_000;
 
-/** Puts an antenna among the saved plans of a freshly opened app; returns its id. */
-export async function withPlan(page: Page, url: string, which: keyof typeof antennas): Promise<string> {
-  const answers = antennas[which];
+/** Puts an antenna among the saved plans of a freshly opened app, with more answers or others; returns its id. */
+export async function withPlan(
+  page: Page,
+  url: string,
+  which: keyof typeof antennas,
+  more: Partial<Answers> = {},
+): Promise<string> {
+  const answers = { ...antennas[which], ...more };
   await openApp(page, url);
   await putRecord(page, 'plans', {
     version: 1,

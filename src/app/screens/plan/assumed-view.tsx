@@ -1,4 +1,4 @@
-/** What the plan had to assume: the few that would change most, each with its way to the question, and the rest one tap away. */
+/** What the plan had to assume, folded under how much it is: what would change most comes first, each with its way to the question. */
 import type { AnswerKey } from '../../../design/answers';
 import type { Plan } from '../../../plan/plan-schema';
 import { planScreen } from '../../../words/en/plan-screen';
@@ -6,6 +6,7 @@ import { questionWords } from '../../../words/en/questions';
 import { answerText } from '../../answer-text';
 import { to } from '../../routes';
 import { useSay } from '../../say';
+import { Fold } from './fold';
 
 type Assumption = Plan['assumed'][number];
 
@@ -14,27 +15,22 @@ interface AssumedProps {
   readonly planId: string;
 }
 
-/** The plan tells them by what they would change, the most telling first. */
-const SHOWN = 5;
+/** Named in the heading. */
+const NAMED = 3;
 
 export function AssumedView({ plan, planId }: AssumedProps) {
   const say = useSay();
-  const [first, rest] = [plan.assumed.slice(0, SHOWN), plan.assumed.slice(SHOWN)];
-  if (first.length === 0) return null;
+  if (plan.assumed.length === 0) return null;
+  const first = plan.assumed
+    .slice(0, NAMED)
+    .map(({ key }) => questionWords(key.split('.')[0] ?? '').short.toLowerCase())
+    .join(', ');
+  const result = say(planScreen.assumedResult, { count: plan.assumed.length, first });
   return (
-    <section aria-labelledby="assumed">
-      <h2 id="assumed" tabIndex={-1}>
-        {say(planScreen.assumed)}
-      </h2>
+    <Fold id="assumed" head={say(planScreen.assumed)} result={result}>
       <p>{say(planScreen.assumedIntro)}</p>
-      <Assumptions list={first} planId={planId} />
-      {rest.length > 0 && (
-        <details>
-          <summary>{say(planScreen.assumedAll, { count: rest.length })}</summary>
-          <Assumptions list={rest} planId={planId} />
-        </details>
-      )}
-    </section>
+      <Assumptions list={plan.assumed} planId={planId} />
+    </Fold>
   );
 }
 

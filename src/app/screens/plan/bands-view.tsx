@@ -1,4 +1,5 @@
-/** Each wanted band in words: SWR at the radio, whether a tuner is needed, what leaves as radio, what runs on the coax; figures one tap further. */
+/** Each wanted band in one line: SWR at the radio and whether a tuner is needed; under it what leaves as radio, what runs on the coax, figures. */
+import type { ComponentChildren } from 'preact';
 import type { Facts } from '../../../advice/facts';
 import { roughly } from '../../../advice/field-figures';
 import type { Plan } from '../../../plan/plan-schema';
@@ -7,6 +8,7 @@ import { planScreen } from '../../../words/en/plan-screen';
 import { type Say, useSay } from '../../say';
 import { BandTape } from './band-tape';
 import { budgetOf } from './budget';
+import { useFold } from './fold';
 import { Underway } from './underway';
 
 type BandRow = Plan['bands'][number];
@@ -37,28 +39,46 @@ export function BandsView({ plan, facts, isUnderway }: BandsViewProps) {
         </h2>
         <Underway isUnderway={isUnderway} />
       </div>
-      <ul class="rows band-rows">
+      <ul class="rows">
         {plan.bands.map((row) => {
           const study = plan.fieldStudy?.bands.find(({ band }) => band === row.band) ?? null;
           const edgesMHz = facts?.bands.find(({ band }) => band === row.band)?.edgesMHz;
           return (
             <li key={row.band}>
-              <div class="folds">
-                <h3>{bandName(row.band)}</h3>
+              <BandFold row={row}>
+                <p>
+                  {swrSentence(row, say)} {lossSentence(row, study, say)}
+                </p>
+                {row.entryCurrentMa !== null && <EntryCurrent row={row} study={study} atHouse={atHouse} />}
+                {edgesMHz !== undefined && (row.swrSweep !== null || isUnderway) && (
+                  <BandTape row={row} edgesMHz={edgesMHz} />
+                )}
                 <Figures row={row} study={study} />
-              </div>
-              <p>
-                {swrSentence(row, say)} {lossSentence(row, study, say)}
-              </p>
-              {row.entryCurrentMa !== null && <EntryCurrent row={row} study={study} atHouse={atHouse} />}
-              {edgesMHz !== undefined && (row.swrSweep !== null || isUnderway) && (
-                <BandTape row={row} edgesMHz={edgesMHz} />
-              )}
+              </BandFold>
             </li>
           );
         })}
       </ul>
     </section>
+  );
+}
+
+/** One line for a band, the same height whatever is still being worked out. */
+function BandFold({ row, children }: { readonly row: BandRow; readonly children: ComponentChildren }) {
+  const say = useSay();
+  const { band, swrAtRadio, tunerNeeded } = row;
+  const result = say(planScreen.bandResult, {
+    swr: swrAtRadio === null ? '' : swrText(swrAtRadio),
+    tuner: tunerNeeded ?? '',
+  });
+  return (
+    <details class="fold line" {...useFold(`band ${band}`)}>
+      <summary>
+        <h3>{bandName(band)}</h3>
+        <span class="result">{result}</span>
+      </summary>
+      <div class="reasons">{children}</div>
+    </details>
   );
 }
 

@@ -6,11 +6,11 @@ import type { ChainItem, Plan } from '../../../plan/plan-schema';
 import { planScreen } from '../../../words/en/plan-screen';
 import { KeyLength } from '../../jobs/key-length';
 import { SourceNote } from '../../jobs/source-note';
-import { Length } from '../../parts/length';
 import { useSay } from '../../say';
 import { BuildView } from './build-view';
 import { boxAtFeedPoint } from './feed-box';
 import { FiguresView } from './figures-view';
+import { useFold } from './fold';
 import { OtherRings } from './other-rings';
 import { Underway } from './underway';
 import { WorkingView } from './working-view';
@@ -22,7 +22,7 @@ const places = {
   radio: planScreen.atRadio,
 } as const;
 
-/** A device is told where it stands once: at the feed point it needs no distance. */
+/** A device is told where it stands once: at the feed point and at the radio it needs no distance. */
 const AT_FEED_POINT_M = 0.05;
 /** Reason code of the stretch of coax that is the wire's other half. */
 const COUNTERPOISE = 'line-is-counterpoise';
@@ -58,7 +58,8 @@ export function ChainView({ plan, answers, planId, isUnderway }: ChainViewProps)
         {plan.chain.map((item, index) => {
           const key = `${item.device} ${item.at} ${index}`;
           if (item.device === 'line') return <Stretch key={key} item={item} />;
-          return <Device key={key} item={item} hasBox={hasBox} answers={answers} planId={planId} />;
+          const isFirst = plan.chain.findIndex(({ device }) => device === item.device) === index;
+          return <Device key={key} {...{ item, hasBox, isFirst, answers, planId }} />;
         })}
       </ol>
     </section>
@@ -72,10 +73,7 @@ function Stretch({ item }: { readonly item: ChainItem }) {
       <span class="dim" />
       {item.lengthM !== null && <KeyLength metres={item.lengthM} what={item.name} />}
       {item.why.some(({ code }) => code === COUNTERPOISE) && <p>{say(planScreen.isCounterpoise)}</p>}
-      <div class="folds">
-        <p>{say(planScreen.stretch, { line: item.name })}</p>
-        <Why item={item} />
-      </div>
+      <Why item={item} words={say(planScreen.stretch, { line: item.name })} />
     </li>
   );
 }
@@ -83,29 +81,26 @@ function Stretch({ item }: { readonly item: ChainItem }) {
 interface DeviceProps {
   readonly item: ChainItem;
   readonly hasBox: boolean;
+  /** The first of its kind on the line: it is said what such a device does. */
+  readonly isFirst: boolean;
   readonly answers: Answers;
   readonly planId: string;
 }
 
-function Device({ item, hasBox, answers, planId }: DeviceProps) {
+function Device({ item, hasBox, isFirst, answers, planId }: DeviceProps) {
   const say = useSay();
   const last = item.device === 'radio';
   const [first] = item.why;
-  const away = item.distanceM !== null && item.distanceM > AT_FEED_POINT_M && !last;
+  const away = item.distanceM !== null && item.distanceM > AT_FEED_POINT_M && item.at !== 'radio';
   return (
     <li class={last ? 'node end' : 'node'}>
       <h3 class="tag">{item.name.charAt(0).toUpperCase() + item.name.slice(1)}</h3>
       {last && <Bob />}
       <div class="body">
         {!last && <p class="at">{say(places[item.at])}</p>}
-        {item.device !== 'line' && item.device !== 'radio' && <p>{say(planScreen[`does_${item.device}`])}</p>}
-        {away && item.distanceM !== null && (
-          <p>
-            {say(planScreen.counted, { hasBox })} <Length metres={item.distanceM} />
-          </p>
-        )}
-        {item.minimumOhm !== null && item.minimumOhmBand !== null && (
-          <p>{say(planScreen.atLeast, { ohm: item.minimumOhm, band: item.minimumOhmBand })}</p>
+        {away && item.distanceM !== null && <p>{say(planScreen.counted, { metres: item.distanceM, hasBox })}</p>}
+        {item.device !== 'line' && item.device !== 'radio' && (
+          <p>{say(isFirst ? planScreen[`does_${item.device}`] : planScreen.sameAgain)}</p>
         )}
         {last && first !== undefined && <p>{first.text}</p>}
         {item.figures?.shortfalls.map((shortfall) => (
@@ -122,24 +117,33 @@ function Device({ item, hasBox, answers, planId }: DeviceProps) {
             </BuildView>
           )}
         </div>
-        {item.build === null && (item.device === 'arrester' || item.device === 'tuner') && (
-          <p class="small">{item.buy}</p>
-        )}
       </div>
     </li>
   );
 }
 
-function Why({ item }: { readonly item: ChainItem }) {
+/** Why it is there. A stretch of line is named in the same breath. */
+function Why({ item, words = null }: { readonly item: ChainItem; readonly words?: string | null }) {
   const say = useSay();
-  if (item.why.length === 0) return null;
+  const fold = useFold(`why ${item.device} ${item.at}`);
+  if (item.why.length === 0) return words === null ? null : <p>{words}</p>;
   return (
-    <details>
-      <summary aria-label={`${say(planScreen.why)}: ${item.name}`}>{say(planScreen.why)}</summary>
+    <details {...fold}>
+      <summary aria-label={words === null ? `${say(planScreen.why)}: ${item.name}` : undefined}>
+        {words ?? say(planScreen.why)}
+      </summary>
       <div class="reasons">
         {item.why.map(({ code, text }) => (
           <p key={code}>{text}</p>
         ))}
+        {item.minimumOhm !== null && item.minimumOhmBand !== null && (
+          <p>{say(planScreen.atLeast, { ohm: item.minimumOhm, band: item.minimumOhmBand })}</p>
+        )}
+        {item.build === null && (item.device === 'arrester' || item.device === 'tuner') && (
+          <p>
+            <b>{say(planScreen.toBuy)}.</b> {item.buy}
+          </p>
+        )}
         <WorkingView working={item.distanceMWorking} what={item.name} />
         <SourceNote sources={item.why.map(({ source }) => source)} />
       </div>

@@ -28,7 +28,7 @@ export function CutList({ plan, planId, isUnderway }: CutListProps) {
         <Underway isUnderway={isUnderway} />
       </div>
       <table class="cuts">
-        <thead>
+        <thead class="vh">
           <tr>
             <th scope="col">{say(planScreen.piece)}</th>
             <th scope="col">{say(planScreen.cutLength)}</th>
@@ -57,6 +57,9 @@ export function CutList({ plan, planId, isUnderway }: CutListProps) {
           {plan.cuts.map((cut) => (
             <div key={cut.piece}>
               <b>{cut.name.charAt(0).toUpperCase() + cut.name.slice(1)}</b>
+              <p>
+                {say(planScreen.exact, { toleranceM: cut.toleranceM })} {cut.stopRule}
+              </p>
               <WorkingView working={cut.working} what={cut.name} />
             </div>
           ))}

@@ -1,4 +1,4 @@
-/** A long plan's own table of contents: leads to a heading and puts the focus there. */
+/** A long plan's own table of contents: leads to a heading, opens what is folded under it and puts the focus there. */
 import { planScreen } from '../../../words/en/plan-screen';
 import { useSay } from '../../say';
 
@@ -29,6 +29,8 @@ export function JumpList({ targets }: { readonly targets: readonly JumpTarget[] 
 
 function jumpTo(id: string): void {
   const heading = document.getElementById(id);
+  const fold = heading?.closest('details');
+  if (fold != null) fold.open = true;
   heading?.scrollIntoView();
   heading?.focus({ preventScroll: true });
 }

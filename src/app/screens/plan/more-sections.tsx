@@ -7,11 +7,12 @@ import { bandName, ruleSetName } from '../../../words/en/names';
 import { planScreen } from '../../../words/en/plan-screen';
 import { verdictNames } from '../../../words/en/verdicts';
 import { partText } from '../../answer-text';
-import { LocalCodes } from '../../jobs/gate';
 import { PaperLinks } from '../../jobs/paper-links';
 import { SourceNote } from '../../jobs/source-note';
 import { Length } from '../../parts/length';
-import { useSay } from '../../say';
+import { type Say, useSay } from '../../say';
+import { Fold } from './fold';
+import { keepOutOf } from './keep-out';
 import { WorkingView } from './working-view';
 
 type Caution = Plan['cautions'][number];
@@ -24,34 +25,34 @@ export function NotNeeded({ plan }: PlanProps) {
   const say = useSay();
   if (plan.notNeeded.length === 0) return null;
   return (
-    <section aria-labelledby="not-needed">
-      <h2 id="not-needed" tabIndex={-1}>
-        {say(planScreen.notNeeded)}
-      </h2>
-      <details>
-        <summary>{say(planScreen.notNeededAll, { count: plan.notNeeded.length })}</summary>
-        <ul class="reasons">
-          {plan.notNeeded.map(({ code, device, why, source }) => (
-            <li key={code}>
-              <b>{device}</b>
-              <p>{why}</p>
-              <SourceNote sources={[source]} />
-            </li>
-          ))}
-        </ul>
-      </details>
-    </section>
+    <Fold
+      id="not-needed"
+      head={say(planScreen.notNeeded)}
+      result={say(planScreen.notNeededAll, { count: plan.notNeeded.length })}
+    >
+      <ul class="reasons">
+        {plan.notNeeded.map(({ code, device, why, source }) => (
+          <li key={code}>
+            <b>{device}</b>
+            <p>{why}</p>
+            <SourceNote sources={[source]} />
+          </li>
+        ))}
+      </ul>
+    </Fold>
   );
 }
 
 export function Verdicts({ plan, answers }: PlanProps & { readonly answers: Answers }) {
   const say = useSay();
   if (plan.verdicts.length === 0) return null;
+  const result = Object.entries(verdictNames)
+    .map(([id, verdict]) => ({ verdict, count: plan.verdicts.filter((each) => each.verdict === id).length }))
+    .filter(({ count }) => count > 0)
+    .map((each) => say(planScreen.verdictResult, each))
+    .join(', ');
   return (
-    <section aria-labelledby="verdicts">
-      <h2 id="verdicts" tabIndex={-1}>
-        {say(planScreen.verdicts)}
-      </h2>
+    <Fold id="verdicts" head={say(planScreen.verdicts)} result={result}>
       <ul class="rows">
         {plan.verdicts.map(({ part, verdict, why }) => {
           const owned = answers.onHand?.[part];
@@ -66,7 +67,7 @@ export function Verdicts({ plan, answers }: PlanProps & { readonly answers: Answ
           );
         })}
       </ul>
-    </section>
+    </Fold>
   );
 }
 
@@ -80,10 +81,7 @@ export function ExposureView({ plan, planId }: PlanProps & { readonly planId: st
     rows.map(({ band }) => bandName(band)).join(', ');
   const most = over.flatMap(({ powerAtNearestPersonW }) => powerAtNearestPersonW ?? []);
   return (
-    <section aria-labelledby="people">
-      <h2 id="people" tabIndex={-1}>
-        {say(planScreen.exposure)}
-      </h2>
+    <Fold id="people" head={say(planScreen.exposure)} result={nearestText(plan, say)}>
       <p>{say(planScreen.exposureIntro, { rules: ruleSetName(first.ruleSet) })}</p>
       <table class="people">
         <thead>
@@ -126,8 +124,14 @@ export function ExposureView({ plan, planId }: PlanProps & { readonly planId: st
         </div>
       </details>
       <PaperLinks planId={planId} />
-    </section>
+    </Fold>
   );
+}
+
+/** The distance that holds on every band for people who were not told. */
+function nearestText(plan: Plan, say: Say): string {
+  const metres = keepOutOf(plan);
+  return metres === null ? say(planScreen.nearestUnknown) : say(planScreen.nearestPerson, { metres });
 }
 
 const moments: readonly Caution['before'][] = ['site', 'up', 'launch', 'raise', 'transmit', 'leave', 'storm'];
@@ -136,24 +140,17 @@ export function CautionsView({ plan }: PlanProps) {
   const say = useSay();
   if (plan.cautions.length === 0) return null;
   return (
-    <section aria-labelledby="cautions">
-      <h2 id="cautions" tabIndex={-1}>
-        {say(planScreen.cautions)}
-      </h2>
-      <details>
-        <summary>{say(planScreen.cautionsAll)}</summary>
-        <div class="group">
-          {moments.map((before) => (
-            <CautionsBefore
-              key={before}
-              before={before}
-              cautions={plan.cautions.filter((each) => each.before === before)}
-            />
-          ))}
-        </div>
-      </details>
-      <LocalCodes />
-    </section>
+    <Fold id="cautions" head={say(planScreen.cautions)} result={say(planScreen.cautionsAll)}>
+      <div class="group">
+        {moments.map((before) => (
+          <CautionsBefore
+            key={before}
+            before={before}
+            cautions={plan.cautions.filter((each) => each.before === before)}
+          />
+        ))}
+      </div>
+    </Fold>
   );
 }
 
@@ -185,22 +182,20 @@ export function DisputesView({ plan }: PlanProps) {
   const say = useSay();
   if (plan.disputes.length === 0) return null;
   return (
-    <section aria-labelledby="disputes" class="views">
-      <h2 id="disputes" tabIndex={-1}>
-        {say(planScreen.disputes)}
-      </h2>
-      <details>
-        <summary>{say(planScreen.disputesAll, { count: plan.disputes.length })}</summary>
-        <div class="group">
-          {plan.disputes.map((dispute) => (
-            <details key={dispute.id}>
-              <summary>{dispute.question}</summary>
-              <DisputeBody dispute={dispute} />
-            </details>
-          ))}
-        </div>
-      </details>
-    </section>
+    <Fold
+      id="disputes"
+      head={say(planScreen.disputes)}
+      result={say(planScreen.disputesAll, { count: plan.disputes.length })}
+    >
+      <div class="group">
+        {plan.disputes.map((dispute) => (
+          <details key={dispute.id}>
+            <summary>{dispute.question}</summary>
+            <DisputeBody dispute={dispute} />
+          </details>
+        ))}
+      </div>
+    </Fold>
   );
 }
 

@@ -5,6 +5,7 @@ import { chokeSetText } from '../../../words/en/field';
 import { bandName } from '../../../words/en/names';
 import { planScreen } from '../../../words/en/plan-screen';
 import { type Say, useSay } from '../../say';
+import { Fold } from './fold';
 
 type Study = NonNullable<Plan['fieldStudy']>;
 type BandStudy = Study['bands'][number];
@@ -21,36 +22,34 @@ export function OutsideView({ plan, isUnderway }: OutsideProps) {
   const rows = (study?.bands ?? []).filter(({ noChoke, planned }) => noChoke !== null || planned !== null);
   if (rows.length === 0 && !isUnderway) return null;
   return (
-    <section aria-labelledby="outside">
-      <h2 id="outside" tabIndex={-1}>
-        {say(planScreen.outside)}
-      </h2>
-      <details>
-        <summary>{say(planScreen.outsideOpen)}</summary>
-        <div class="reasons">
-          {study === null || rows.length === 0 ? (
-            <p>{say(planScreen.underway)}</p>
-          ) : (
-            <>
-              <p>
-                {say(planScreen.outsideIntro, {
-                  hasRadio: rows.some(({ noChoke, planned }) => isBeyondEntry(planned ?? noChoke)),
-                })}
-              </p>
-              <Currents rows={rows} />
-              <ChokePlaces study={study} />
-              <Decibels rows={rows} />
-              {study.confidence.map((line) => (
-                <p class="small" key={line}>
-                  {line}
-                </p>
-              ))}
-            </>
-          )}
-        </div>
-      </details>
-    </section>
+    <Fold id="outside" head={say(planScreen.outside)} result={mostText(rows, say)} isUnderway={rows.length === 0}>
+      {study !== null && rows.length > 0 && (
+        <>
+          <p>
+            {say(planScreen.outsideIntro, {
+              hasRadio: rows.some(({ noChoke, planned }) => isBeyondEntry(planned ?? noChoke)),
+            })}
+          </p>
+          <Currents rows={rows} />
+          <ChokePlaces study={study} />
+          <Decibels rows={rows} />
+          {study.confidence.map((line) => (
+            <p class="small" key={line}>
+              {line}
+            </p>
+          ))}
+        </>
+      )}
+    </Fold>
   );
+}
+
+/** The band with the most current where the coax enters, as planned. */
+function mostText(rows: readonly BandStudy[], say: Say): string {
+  const [most] = rows
+    .flatMap(({ band, planned }) => (planned === null ? [] : [{ band, ma: planned.entryMa }]))
+    .sort((a, b) => b.ma - a.ma);
+  return most === undefined ? '' : say(planScreen.outsideMost, { ma: milliamps(most.ma, say), band: most.band });
 }
 
 const columnsOf = (rows: readonly BandStudy[]) =>

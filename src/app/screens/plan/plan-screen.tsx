@@ -2,8 +2,10 @@
 import { type Facts, factsOf, isNoSystem } from '../../../advice/facts';
 import type { Answers } from '../../../design/answers';
 import type { Plan } from '../../../plan/plan-schema';
+import { mechanicsScreen } from '../../../words/en/mechanics';
 import { planScreen } from '../../../words/en/plan-screen';
 import { shell } from '../../../words/en/screens';
+import { LocalCodes } from '../../jobs/gate';
 import { type OpenPlan, WithPlan } from '../../jobs/open-plan';
 import { SaveTrouble } from '../../parts/save-note';
 import { Top } from '../../parts/top';
@@ -21,7 +23,6 @@ import { MechanicsView } from './mechanics-view';
 import { CautionsView, DisputesView, ExposureView, NotNeeded, Verdicts } from './more-sections';
 import { OutsideView } from './outside-view';
 import { SendsView } from './sends-view';
-import { Share } from './share';
 import { SiteFigure } from './site-figure';
 import { sitePictureOf } from './site-picture';
 import { StudyNote } from './study-note';
@@ -40,7 +41,6 @@ function knownOf(answers: Answers): Facts | null {
 }
 
 function PlanPage({ saved, answers, plan, name, study }: OpenPlan) {
-  const say = useSay();
   const picture = sitePictureOf(answers, plan);
   const isUnderway = study.kind === 'working';
   return (
@@ -63,29 +63,44 @@ function PlanPage({ saved, answers, plan, name, study }: OpenPlan) {
         </div>
         <div class="stack">
           <CutList plan={plan} planId={saved.id} isUnderway={isUnderway} />
-          <BandsView plan={plan} facts={knownOf(answers)} isUnderway={isUnderway} />
-          <SendsView plan={plan} picture={picture} isUnderway={isUnderway} />
-          <OutsideView plan={plan} isUnderway={isUnderway} />
           <WarningsView warnings={plan.warnings} answers={answers} planId={saved.id} />
-          <Verdicts plan={plan} answers={answers} />
-          <NotNeeded plan={plan} />
-          <ExposureView plan={plan} planId={saved.id} />
-          <MechanicsView plan={plan} />
-          <AssumedView plan={plan} planId={saved.id} />
-          <DisputesView plan={plan} />
-          <CautionsView plan={plan} />
-          <Share planId={saved.id} />
-          <div class="ways">
-            <a class="btn tall" href={to.surer(saved.id)}>
-              {say(planScreen.surer)}
-            </a>
-            <a class="btn tall" href={`${to.why}/${saved.id}`}>
-              {say(planScreen.whyScreen)}
-            </a>
+          <BandsView plan={plan} facts={knownOf(answers)} isUnderway={isUnderway} />
+          <div class="folded">
+            <ExposureView plan={plan} planId={saved.id} />
+            <SendsView plan={plan} picture={picture} isUnderway={isUnderway} />
+            <OutsideView plan={plan} isUnderway={isUnderway} />
+            <Verdicts plan={plan} answers={answers} />
+            <NotNeeded plan={plan} />
+            <MechanicsView plan={plan} />
+            <AssumedView plan={plan} planId={saved.id} />
+            <DisputesView plan={plan} />
+            <CautionsView plan={plan} />
           </div>
+          <LocalCodes />
+          <Onward planId={saved.id} />
         </div>
       </main>
     </>
+  );
+}
+
+/** Where a plan leads besides the jobs of the bar. */
+function Onward({ planId }: { readonly planId: string }) {
+  const say = useSay();
+  const links = [
+    [to.share(planId), planScreen.share],
+    [to.sheet(planId), planScreen.onPaper],
+    [to.surer(planId), planScreen.surer],
+    [`${to.why}/${planId}`, planScreen.whyScreen],
+  ] as const;
+  return (
+    <nav class="ways" aria-label={say(planScreen.onward)}>
+      {links.map(([href, words]) => (
+        <a key={href} class="btn tall" href={href}>
+          {say(words)}
+        </a>
+      ))}
+    </nav>
   );
 }
 
@@ -93,17 +108,17 @@ function targetsOf(plan: Plan): JumpTarget[] {
   const all: readonly (readonly [string, string, boolean])[] = [
     ['chain', planScreen.chain, plan.chain.length > 0],
     ['cuts', planScreen.cut, plan.cuts.length > 0],
+    ['warnings', planScreen.warnings, plan.warnings.some(({ severity }) => severity !== 'stop')],
     ['bands', planScreen.bands, plan.bands.length > 0],
+    ['people', planScreen.exposure, plan.exposure.length > 0],
     ['sends', planScreen.sends, plan.fieldStudy?.bands.some(({ elevation }) => elevation !== null) === true],
     ['outside', planScreen.outside, plan.fieldStudy?.bands.some(({ planned }) => planned !== null) === true],
-    ['warnings', planScreen.warnings, plan.warnings.some(({ severity }) => severity !== 'stop')],
     ['verdicts', planScreen.verdicts, plan.verdicts.length > 0],
     ['not-needed', planScreen.notNeeded, plan.notNeeded.length > 0],
-    ['people', planScreen.exposure, plan.exposure.length > 0],
+    ['mechanics', mechanicsScreen.head, plan.mechanics !== null],
     ['assumed', planScreen.assumed, plan.assumed.length > 0],
     ['disputes', planScreen.disputes, plan.disputes.length > 0],
     ['cautions', planScreen.cautions, plan.cautions.length > 0],
-    ['share', planScreen.share, true],
   ];
   return all.filter(([, , there]) => there).map(([id, words]) => ({ id, words }));
 }

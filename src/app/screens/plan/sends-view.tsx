@@ -3,7 +3,8 @@ import { SideSpokes, TopSpokes } from '../../../drawing/spokes';
 import type { Plan } from '../../../plan/plan-schema';
 import { bandName } from '../../../words/en/names';
 import { planScreen } from '../../../words/en/plan-screen';
-import { useSay } from '../../say';
+import { type Say, useSay } from '../../say';
+import { Fold } from './fold';
 import { oneHopKm, roundKm, shareAt, sideSpokes, topSpokes } from './sends';
 import type { SitePicture } from './site-picture';
 
@@ -20,24 +21,30 @@ export function SendsView({ plan, picture, isUnderway }: SendsProps) {
   const rows = (plan.fieldStudy?.bands ?? []).filter(({ elevation }) => elevation !== null);
   if (rows.length === 0 && !isUnderway) return null;
   return (
-    <section aria-labelledby="sends">
-      <h2 id="sends" tabIndex={-1}>
-        {say(planScreen.sends)}
-      </h2>
-      <details>
-        <summary>{say(planScreen.sendsOpen)}</summary>
-        <div class="group">
-          {rows.length === 0 && <p>{say(planScreen.underway)}</p>}
-          {rows.map((row) => (
-            <details key={row.band}>
-              <summary>{bandName(row.band)}</summary>
-              <BandSends row={row} picture={picture} />
-            </details>
-          ))}
-        </div>
-      </details>
-    </section>
+    <Fold id="sends" head={say(planScreen.sends)} result={sendsText(rows, say)} isUnderway={rows.length === 0}>
+      <div class="group">
+        {rows.map((row) => (
+          <details key={row.band}>
+            <summary>{bandName(row.band)}</summary>
+            <BandSends row={row} picture={picture} />
+          </details>
+        ))}
+      </div>
+    </Fold>
   );
+}
+
+/** Steeper than this it serves the neighbourhood rather than the distance. House position. */
+const STEEP_DEG = 60;
+
+function sendsText(rows: readonly BandStudy[], say: Say): string {
+  const bands = (isUp: boolean): string =>
+    rows
+      .filter(({ takeOffDeg }) => takeOffDeg !== null && takeOffDeg >= STEEP_DEG === isUp)
+      .map(({ band }) => bandName(band))
+      .join(', ');
+  const [up, low] = [bands(true), bands(false)];
+  return up === '' && low === '' ? '' : say(planScreen.sendsResult, { up, low });
 }
 
 function BandSends({ row, picture }: { readonly row: BandStudy; readonly picture: SitePicture | null }) {

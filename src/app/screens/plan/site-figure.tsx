@@ -8,6 +8,7 @@ import { feetInchesText, metresText } from '../../../words/length-text';
 import { useSay } from '../../say';
 import { useStores } from '../../stores/stores';
 import { boxAtFeedPoint } from './feed-box';
+import { keepOutOf } from './keep-out';
 import type { SitePicture } from './site-picture';
 
 /** Nearer than this a choke sits at the feed point. */
@@ -16,12 +17,6 @@ const AT_FEED_POINT_M = 0.05;
 interface SiteFigureProps {
   readonly picture: SitePicture;
   readonly plan: Plan;
-}
-
-/** Farthest that people keep on any band; null when a band has no result. */
-function keepOutOf({ exposure }: Plan): number | null {
-  const known = exposure.flatMap(({ publicM }) => (publicM === null ? [] : [publicM]));
-  return known.length === 0 || known.length < exposure.length ? null : Math.max(...known);
 }
 
 export function SiteFigure({ picture, plan }: SiteFigureProps) {
@@ -48,6 +43,12 @@ export function SiteFigure({ picture, plan }: SiteFigureProps) {
       <figure class="plate">
         <SideView site={site} words={{ label, height }} id="stripes-side" keepOutM={keepOutM} />
         <figcaption>
+          <p>{say(planScreen.sideScale, { squareM: sideViewScale(site, keepOutM).squareM })}</p>
+        </figcaption>
+      </figure>
+      <div class="folds">
+        <details>
+          <summary>{say(planScreen.sideOpen)}</summary>
           {chokes.length > 0 && (
             <ol class="legend">
               {chokes.map(({ name, metres }) => (
@@ -62,21 +63,21 @@ export function SiteFigure({ picture, plan }: SiteFigureProps) {
             </ol>
           )}
           <p>
-            {say(planScreen.sideCaption, { squareM: sideViewScale(site, keepOutM).squareM })}{' '}
-            {square && site.coax.length > 0 && say(planScreen.coaxTurned)} {say(planScreen.supportsGuessed)}
+            {say(planScreen.sideCaption)} {square && site.coax.length > 0 && say(planScreen.coaxTurned)}{' '}
+            {say(planScreen.supportsGuessed)}
           </p>
-        </figcaption>
-      </figure>
-      <details>
-        <summary>{say(planScreen.fromAbove)}</summary>
-        <figure class="plate">
-          <TopView site={site} label={topLabel} keepOutM={keepOutM} id="stripes-top" />
-          <figcaption>
-            {say(planScreen.topCaption, { squareM: topViewScale(site, keepOutM).squareM })}{' '}
-            {keepOutM !== null && say(planScreen.topKeepOut, { keepOutM })}
-          </figcaption>
-        </figure>
-      </details>
+        </details>
+        <details>
+          <summary>{say(planScreen.fromAbove)}</summary>
+          <figure class="plate">
+            <TopView site={site} label={topLabel} keepOutM={keepOutM} id="stripes-top" />
+            <figcaption>
+              {say(planScreen.topCaption, { squareM: topViewScale(site, keepOutM).squareM })}{' '}
+              {keepOutM !== null && say(planScreen.topKeepOut, { keepOutM })}
+            </figcaption>
+          </figure>
+        </details>
+      </div>
     </section>
   );
 }

@@ -1,11 +1,12 @@
 /** The antenna of a plan laid out in space, for its drawings, with the lengths the plan tells. Null where its shape is not known. */
-import { dimensionsOf, type SolvedDimensions } from '../../../advice/dimensions';
+import { dimensionsOf } from '../../../advice/dimensions';
 import { type Facts, factsOf, isNoSystem } from '../../../advice/facts';
 import type { Answers } from '../../../design/answers';
 import { type Site, siteOf } from '../../../drawing/site';
 import type { CoaxRun } from '../../../geometry/layout';
 import { layoutOf } from '../../../plan/layout-of';
 import type { Plan } from '../../../plan/plan-schema';
+import { solvedIn } from '../../../plan/solved-in';
 
 export interface SitePicture {
   readonly site: Site;
@@ -33,15 +34,6 @@ export function sitePictureOf(answers: Answers, plan: Plan): SitePicture | null 
   });
   const square = feedLineRoute === 'square';
   return site === null ? null : { site, runM: dimensions.runM, square, chokes: site.coax.length > 0 ? chokes : [] };
-}
-
-/** Lengths as a field solution found them, where the plan has one. */
-function solvedIn({ fieldStudy }: Plan): SolvedDimensions {
-  const lengths = fieldStudy?.lengths ?? null;
-  if (lengths === null) return {};
-  const { chosenM, ruleM, by, swr, pairs } = lengths;
-  const byBand = Object.fromEntries(pairs.map((pair) => [pair.band, { wholeM: pair.chosenM, ruleM: pair.ruleM }]));
-  return { lengths: { radiatorM: chosenM, ruleM, by, swr, pairs: byBand } };
 }
 
 /** Open-wire line takes the way coax would. */

@@ -6,6 +6,7 @@ import { planScreen } from '../../../words/en/plan-screen';
 import { questionWords } from '../../../words/en/questions';
 import { to } from '../../routes';
 import { useSay } from '../../say';
+import { useFold } from './fold';
 import { answersFor } from './ways-to-answers';
 
 type Warning = Plan['warnings'][number];
@@ -16,13 +17,20 @@ interface WarningsProps {
   readonly planId: string;
 }
 
+/** Warnings of harm to people: they stand open beside the stops, whatever else is folded. */
+const harms = ['people-too-near', 'power-line-too-near'];
+const isFirst = ({ id, severity }: Warning): boolean => severity === 'stop' || harms.includes(id);
+
 export function Stops({ warnings, answers, planId }: WarningsProps) {
   const say = useSay();
-  const stops = warnings.filter(({ severity }) => severity === 'stop');
   return (
     <>
-      {stops.map((warning, index) => (
-        <section class="stop" key={`${warning.id} ${index}`} aria-label={say(planScreen.stop)}>
+      {warnings.filter(isFirst).map((warning, index) => (
+        <section
+          class="stop"
+          key={`${warning.id} ${index}`}
+          aria-label={say(warning.severity === 'stop' ? planScreen.stop : planScreen.danger)}
+        >
           <h2>{warning.text}</h2>
           <p>{warning.why}</p>
           <WaysOut warning={warning} answers={answers} planId={planId} />
@@ -32,11 +40,12 @@ export function Stops({ warnings, answers, planId }: WarningsProps) {
   );
 }
 
-/** Warnings stand open; notes wait under one heading. */
+/** Each warning is one line that names the effect with its number, cause and cure under it; notes wait under one heading. */
 export function WarningsView({ warnings, answers, planId }: WarningsProps) {
   const say = useSay();
-  const open = warnings.filter(({ severity }) => severity === 'warn');
+  const open = warnings.filter((warning) => warning.severity === 'warn' && !isFirst(warning));
   const notes = warnings.filter(({ severity }) => severity === 'note');
+  const fold = useFold('notes');
   if (open.length + notes.length === 0) return null;
   return (
     <section aria-labelledby="warnings">
@@ -45,7 +54,7 @@ export function WarningsView({ warnings, answers, planId }: WarningsProps) {
       </h2>
       <Notes warnings={open} answers={answers} planId={planId} />
       {notes.length > 0 && (
-        <details>
+        <details {...fold}>
           <summary>{say(planScreen.notesAll, { count: notes.length })}</summary>
           <div class="stack">
             <Notes warnings={notes} answers={answers} planId={planId} />
@@ -59,16 +68,28 @@ export function WarningsView({ warnings, answers, planId }: WarningsProps) {
 const Notes = ({ warnings, answers, planId }: WarningsProps) => (
   <>
     {warnings.map((warning, index) => (
-      <article class="note" key={`${warning.id} ${index}`}>
-        <h3>{warning.text}</h3>
-        <p>{warning.why}</p>
-        <WaysOut warning={warning} answers={answers} planId={planId} />
-      </article>
+      <Note key={`${warning.id} ${index}`} warning={warning} answers={answers} planId={planId} />
     ))}
   </>
 );
 
-function WaysOut({ warning, answers, planId }: { readonly warning: Warning } & Omit<WarningsProps, 'warnings'>) {
+function Note({ warning, answers, planId }: WayProps) {
+  return (
+    <details class="note" {...useFold(`warning ${warning.id} ${warning.bands.join(' ')}`)}>
+      <summary>
+        <h3>{warning.text}</h3>
+      </summary>
+      <div class="reasons">
+        <p>{warning.why}</p>
+        <WaysOut warning={warning} answers={answers} planId={planId} />
+      </div>
+    </details>
+  );
+}
+
+type WayProps = { readonly warning: Warning } & Omit<WarningsProps, 'warnings'>;
+
+function WaysOut({ warning, answers, planId }: WayProps) {
   const say = useSay();
   const asked = routeOf(answers).map(({ id }) => id);
   const keys = answersFor(warning.id).filter((key) => asked.includes(key));

@@ -10,6 +10,7 @@ import { isTicked, partRows, shelves } from '../../jobs/part-rows';
 import { Length } from '../../parts/length';
 import { useSay } from '../../say';
 import { BuildView } from '../plan/build-view';
+import { boxAtFeedPoint } from '../plan/feed-box';
 import { SiteFigure } from '../plan/site-figure';
 import { sitePictureOf } from '../plan/site-picture';
 
@@ -31,6 +32,7 @@ const AT_PLACE_M = 0.05;
 export function ChainTable({ plan }: PlanProps) {
   const say = useSay();
   if (plan.chain.length === 0) return null;
+  const hasBox = boxAtFeedPoint(plan);
   return (
     <section>
       <h2>{say(planScreen.chain)}</h2>
@@ -46,7 +48,7 @@ export function ChainTable({ plan }: PlanProps) {
             <tr key={`${item.device} ${index}`}>
               <th scope="row">{capital(item.name)}</th>
               <td>
-                <Place item={item} />
+                <Place item={item} hasBox={hasBox} />
               </td>
             </tr>
           ))}
@@ -56,18 +58,14 @@ export function ChainTable({ plan }: PlanProps) {
   );
 }
 
-function Place({ item }: { readonly item: ChainItem }) {
+function Place({ item, hasBox }: { readonly item: ChainItem; readonly hasBox: boolean }) {
   const say = useSay();
   if (item.device === 'line') return item.lengthM === null ? null : <Length metres={item.lengthM} />;
   const away = item.distanceM !== null && item.distanceM > AT_PLACE_M && item.device !== 'radio';
   return (
     <>
       {capital(placeNames[item.at] ?? '')}
-      {away && item.distanceM !== null && (
-        <>
-          . {say(planScreen.counted)} <Length metres={item.distanceM} />
-        </>
-      )}
+      {away && item.distanceM !== null && <>. {say(planScreen.counted, { metres: item.distanceM, hasBox })}</>}
     </>
   );
 }
