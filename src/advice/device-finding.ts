@@ -1,5 +1,6 @@
 /** What component physics says of one device: how to make it, what it does band by band, and what other rings would do instead. */
 import type { Complex } from '../base/complex';
+import type { Working } from '../base/working';
 import type { Band } from '../catalog/bands';
 import type { Mix } from '../catalog/core-ids';
 import type { Mode } from '../catalog/modes';
@@ -67,7 +68,15 @@ export interface DeviceSummary {
   readonly massKg: number;
 }
 
-export interface DeviceFigures extends DeviceSummary {
+/** Beside the numbers of the same name; null where the number is. */
+export interface DeviceWorkings {
+  readonly riseKWorking: Working | null;
+  readonly riseWorstKWorking: Working | null;
+  readonly mostWWorking: Working | null;
+  readonly peakVWorking: Working | null;
+}
+
+export interface DeviceFigures extends DeviceSummary, DeviceWorkings {
   readonly powerW: number;
   readonly mode: Mode | null;
   readonly housing: Housing;

@@ -142,7 +142,7 @@ function judge(need: ChokeNeed, body: Body): ChokeResult {
   };
 }
 
-type Thermal = Pick<ChokeResult, 'riseK' | 'continuousW' | 'safePowerW' | 'safePowerByMode'>;
+type Thermal = Pick<ChokeResult, 'riseK' | 'continuousW' | 'safePowerW' | 'safePowerByMode' | 'hottest'>;
 
 /** Heat of the hottest core over the bands that have a source, and of the cable around it. */
 function thermalOf(
@@ -152,10 +152,10 @@ function thermalOf(
 ): Thermal {
   const amps = points.map((point) => point.currentA);
   if (surfaceM2 === null || amps.every((a) => a === null)) {
-    return { riseK: null, continuousW: null, safePowerW: null, safePowerByMode: null };
+    return { riseK: null, continuousW: null, safePowerW: null, safePowerByMode: null, hottest: null };
   }
   const coreHeatW = amps.map((a, i) => (a ?? 0) ** 2 * (hottestROhm[i] ?? 0) * need.averageFactor);
-  const { riseK, continuousW } = chokeThermal(need, conductor, surfaceM2, coreHeatW);
+  const { riseK, continuousW, hottest } = chokeThermal(need, conductor, surfaceM2, coreHeatW);
   const safePowerW = continuousW / need.averageFactor;
-  return { riseK, continuousW, safePowerW, safePowerByMode: powerByMode(continuousW) };
+  return { riseK, continuousW, safePowerW, safePowerByMode: powerByMode(continuousW), hottest };
 }

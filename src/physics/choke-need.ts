@@ -48,6 +48,16 @@ export interface ChokePoint {
   readonly heatW: number | null;
 }
 
+/** What heats a choke where it is hottest: its core, and a metre of the cable round it. */
+export interface HottestPlace {
+  /** Index of the need's point. */
+  readonly point: number;
+  readonly coreHeatW: number;
+  readonly coreSurfaceM2: number;
+  readonly cableHeatW: number;
+  readonly cableSurfaceM2: number;
+}
+
 /** Impedance and duty of anything that chokes: wound cores, beads or a coil of coax. */
 export interface ChokeResult {
   readonly points: readonly ChokePoint[];
@@ -59,6 +69,7 @@ export interface ChokeResult {
   readonly continuousW: number | null;
   readonly safePowerW: number | null;
   readonly safePowerByMode: PowerByMode | null;
+  readonly hottest: HottestPlace | null;
   readonly massKg: number;
   /** Length of cable in it, tails included, m. */
   readonly conductorLengthM: number;

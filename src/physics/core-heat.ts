@@ -14,12 +14,14 @@ export type Housing = (typeof housings)[number];
 /** Rise that designs keep to: makers' usual figure, and well below the 130 °C at which mixes 31 and 43 stop working, on a hot day. */
 export const RISE_LIMIT_K = 40;
 export const RISE_EXPONENT = 0.833;
-const BOX_FACTOR: Readonly<Record<Housing, number>> = { 'free-air': 1, 'closed-box': 2 };
+/** Watts from a square metre that bring 1 K: the law's 1 mW from a square centimetre. */
+export const HEAT_W_PER_M2 = 10;
+export const BOX_FACTOR: Readonly<Record<Housing, number>> = { 'free-air': 1, 'closed-box': 2 };
 
 /** Rise above the air around, K. */
 export const temperatureRiseK = (powerW: number, surfaceM2: number, housing: Housing): number =>
-  ((BOX_FACTOR[housing] * powerW * 1e3) / (surfaceM2 * 1e4)) ** RISE_EXPONENT;
+  ((BOX_FACTOR[housing] * powerW) / (surfaceM2 * HEAT_W_PER_M2)) ** RISE_EXPONENT;
 
 /** Steady watts for a given rise: the same law turned round. */
 export const heatForRiseW = (riseK: number, surfaceM2: number, housing: Housing): number =>
-  (riseK ** (1 / RISE_EXPONENT) * surfaceM2 * 1e4) / 1e3 / BOX_FACTOR[housing];
+  (riseK ** (1 / RISE_EXPONENT) * surfaceM2 * HEAT_W_PER_M2) / BOX_FACTOR[housing];

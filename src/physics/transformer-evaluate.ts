@@ -86,6 +86,8 @@ export function evaluateTransformer(
     continuousW,
     safePowerW: Math.min(continuousW / need.averageFactor, fluxLimitW),
     safePowerByMode: powerByMode(continuousW, fluxLimitW),
+    fluxLimitW,
+    surfaceM2,
     highPeakV,
     peakVPerTurn: highPeakV / build.secondaryTurns,
     massKg: assembly.massKg,

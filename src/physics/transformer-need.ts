@@ -92,6 +92,10 @@ export interface TransformerDesign extends TransformerBuild {
   /** Envelope peak that heat and flux allow, W: in the need's mode, and in each. */
   readonly safePowerW: number;
   readonly safePowerByMode: PowerByMode;
+  /** Envelope peak at which the flux reaches what is allowed, W. */
+  readonly fluxLimitW: number;
+  /** Bare surface of the stack. */
+  readonly surfaceM2: number;
   readonly highPeakV: number;
   readonly peakVPerTurn: number;
   readonly massKg: number;

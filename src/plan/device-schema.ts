@@ -52,6 +52,10 @@ export const Figures = z.strictObject({
   limitK: z.number(),
   riseWorstK: maybe,
   peakV: maybe,
+  riseKWorking: z.nullable(Working),
+  riseWorstKWorking: z.nullable(Working),
+  mostWWorking: z.nullable(Working),
+  peakVWorking: z.nullable(Working),
   /** What to expect, how sure that is, and what limits it. */
   notes: z.array(text),
   bands: z.array(

@@ -21,6 +21,16 @@ const actedOn = ([{ feedLineLengthM = 15 }, plan]: readonly [Answers, Plan]): re
   ...plan.chain
     .filter(({ device, distanceM }) => device === 'choke' && (distanceM ?? 0) > 0 && (distanceM ?? 0) < feedLineLengthM)
     .map(({ at, distanceM, distanceMWorking }) => ({ of: `choke ${at}`, value: distanceM, working: distanceMWorking })),
+  ...plan.chain.flatMap(({ device, figures }) =>
+    figures === null
+      ? []
+      : [
+          { of: `${device} rise`, value: figures.riseK, working: figures.riseKWorking },
+          { of: `${device} rise at worst`, value: figures.riseWorstK, working: figures.riseWorstKWorking },
+          { of: `${device} most power`, value: figures.mostW, working: figures.mostWWorking },
+          { of: `${device} peak voltage`, value: figures.peakV, working: figures.peakVWorking },
+        ],
+  ),
   ...plan.cautions
     .filter(({ distanceM }) => distanceM !== null)
     .map(({ id, distanceM, distanceMWorking }) => ({ of: id, value: distanceM, working: distanceMWorking })),

@@ -16,6 +16,7 @@ import type { Facts } from '../facts';
 import type { Said } from '../finding';
 import { type TransformerTask, tabled } from './design-task';
 import { chokeShortfallsOf, transformerShortfallsOf, worstPoint } from './device-shortfalls';
+import { chokeWorkings, transformerWorkings } from './device-workings';
 
 const CURVE_POINTS = 24;
 /** How far a plot goes beyond the wanted bands, as part of the frequency. */
@@ -81,6 +82,7 @@ export function transformerFigures(facts: Facts, task: TransformerTask, design: 
   return {
     ...transformerSummary(facts, design),
     ...stationOf(facts, need.housing),
+    ...transformerWorkings(facts, need.housing, design, MOST_W),
     riseWorstK: design.riseWorstK,
     peakV: design.highPeakV,
     bands,
@@ -179,6 +181,7 @@ export function chokeFigures(facts: Facts, need: ChokeNeed, design: ChokeDesign)
   return {
     ...chokeSummary(facts, design),
     ...stationOf(facts, need.housing),
+    ...chokeWorkings(facts, need.housing, design, MOST_W),
     riseWorstK: null,
     peakV: null,
     bands,
