@@ -3,10 +3,12 @@
  * Currents and choke duty are per 100 W accepted at the feed gap, rms. Confidence, from our own field computations (average ground, 8 to 10 m
  * up, coax 15 to 35 m along the ground): currents with chokes at both ends 3 dB, with one or none 6 dB, choke heat 25 %.
  */
+import type { Complex } from '../base/complex';
 import type { Band } from '../catalog/bands';
 import type { Ohms } from '../design/answers';
 import type { AntennaPart } from '../design/antenna-part';
 import type { CommonModeSource } from '../physics/choke';
+import type { OpenAntenna } from '../physics/port-network';
 import type { Data } from './finding';
 
 /** On the outside of the coax: mA, and dB relative to the feed current. Null where there is no current to speak of: an open end. */
@@ -61,6 +63,15 @@ export interface PatternPoint {
 /** Where wires come near to what thin-wire theory leaves out: other wires, their own thickness, the ground. */
 export type WireDoubt = 'wires-close' | 'segment-short' | 'segment-thick' | 'ground-close';
 
+/** The antenna with the places of its chokes still open, at the focus or over a band. */
+export interface OpenCoax {
+  readonly antenna: OpenAntenna;
+  /** Loads of the site itself, which come before the places. */
+  readonly siteOhms: readonly Complex[];
+  /** Places along the coax from the feed point, m, in order. */
+  readonly portsM: readonly number[];
+}
+
 export interface BandField {
   /** With the planned chokes in place. */
   readonly feedPoint?: Ohms;
@@ -77,8 +88,11 @@ export interface BandField {
   readonly gainDbi?: number;
   /** Height above the horizon of the strongest radiation. */
   readonly takeOffDeg?: number;
-  /** What drives the antenna-end choke as planned. */
-  readonly chokeSource?: CommonModeSource;
+  /** What drives each planned choke, the others in their places. */
+  readonly chokeSources?: Readonly<Partial<Record<ChosenChoke['role'], CommonModeSource>>>;
+  /** So that chokes as they are wound can be put in the places of the planned ones; with the places that were tried, and over the band. */
+  readonly openCoax?: OpenCoax;
+  readonly openSweep?: OpenCoax;
   /** Impedance at the feed point over the band. */
   readonly sweep?: readonly { readonly mhz: number; readonly r: number; readonly x: number }[];
   /** Part of the power that goes up to 15°, 15 to 35°, 35 to 60°, and above. */
@@ -128,12 +142,27 @@ export interface ChokeChoice {
   /** Cheapest set that brings every wanted band to 10 mA; null when none tried does. */
   readonly tenMa: ChokeSetResult | null;
   readonly goalMet: boolean;
+  /** The chosen ones as they are wound, once they are designed. */
+  readonly built?: BuiltChokes;
+}
+
+/** Chokes with their designed impedance instead of the least they need, on the worst of the wanted bands. */
+export interface BuiltChokes {
+  /** With cores from the end of their tolerance that is worse, and with the maker's figures. */
+  readonly worstMa: number;
+  readonly worstBand: Band;
+  readonly nominalMa: number;
+  readonly goalMet: boolean;
+  /** What the chokes designed for fewer ohms left, where more are asked for because of that. */
+  readonly beforeMa: number | null;
 }
 
 export interface FieldFacts {
   readonly bands: Readonly<Partial<Record<Band, BandField>>>;
   readonly lengths?: SolvedLengths;
   readonly chokes?: ChokeChoice;
+  /** Owned chokes that were not tried in every place, because there were too many ways. */
+  readonly ownedUntried?: number;
   /** What this antenna's own numbers say for a dispute, by its id. */
   readonly disputes?: Readonly<Record<string, Data>>;
 }

@@ -11,24 +11,17 @@ import { searchReachM } from '../advice/exposure';
 import { type BandFacts, type Facts, factsOf, isNoSystem } from '../advice/facts';
 import type { BandField, ChokeChoice, FieldFacts } from '../advice/field-facts';
 import type { Link } from '../advice/finding';
+import { knowing } from '../advice/solved-facts';
 import type { Band } from '../catalog/bands';
 import type { Answers } from '../design/answers';
 import type { Layout } from '../geometry/layout';
-import {
-  bandFieldOf,
-  bandShield,
-  bestPlacement,
-  type PreparedBand,
-  prepareBand,
-  radiationOf,
-  sweepOf,
-} from './field/band-study';
+import { bandFieldOf, bandShield, type PreparedBand, prepareBand, radiationOf, sweepOf } from './field/band-study';
 import { houseChokes, searchPlaces } from './field/choke-places';
 import { chooseChokes, resistive } from './field/choke-search';
 import { type Studied, settleDisputes } from './field/disputed';
 import { type FieldSite, fieldSite, type PlacedChoke } from './field/field-site';
 import type { FieldInstrument } from './field/instrument';
-import { chokePlacesIn, ownedChokes } from './field/owned-chokes';
+import { bestPlacement, ownedChokes } from './field/owned-chokes';
 import { operate } from './field/shield-currents';
 import { solveLengths } from './field/solved-lengths';
 import { type OnBand, onEach, orNull, type StudyOptions, watch } from './field/watched';
@@ -41,11 +34,12 @@ export async function studyField(
   options: StudyOptions = {},
 ): Promise<FieldFacts | null> {
   if (answers.radiator === undefined) return null;
-  const facts = factsOf(answers);
-  if (isNoSystem(facts)) return null;
+  const asked = factsOf(answers);
+  if (isNoSystem(asked)) return null;
   const watched = watch(instrument, options);
-  const lengths = await orNull(solveLengths(facts, dimensionsOf(facts), watched));
+  const lengths = await orNull(solveLengths(asked, dimensionsOf(asked), watched));
   const solved = lengths === null ? {} : { lengths };
+  const facts = knowing(asked, solved.lengths);
   const dimensions = dimensionsOf(facts, solved);
   const chain = chainOf(facts, dimensions);
   return studyBands({ facts, dimensions, chain, solved }, watched, options);
@@ -80,8 +74,7 @@ async function open({ facts, dimensions }: Decided, instrument: FieldInstrument)
     ({ found }) => found,
   );
   if (ready.length === 0) return null;
-  const shields = ready.map((band) => bandShield(instrument, site, band));
-  const chokes = chooseChokes(house, places, shields);
+  const chokes = chooseChokes(house, places, ready.map(bandShield));
   return { layout, site, ready, chokes, planned: resistive(chokes?.chosen.chokes ?? []) };
 }
 
@@ -94,48 +87,41 @@ async function studyBands(
   const opened = await open(decided, instrument);
   if (opened === null) return null;
   const { layout, ready, chokes, planned } = opened;
-  const known = { ...solved, ...(chokes === null ? {} : { chokes }) };
-  const found = collect(bandsAtFocus(decided, opened, instrument), known, onPartial);
-  const plannedM = planned.map(({ distanceM }) => distanceM);
-  const site = fieldSite(layout, facts.settled.ground, plannedM) ?? opened.site;
+  const owned = bestPlacement(ready, ownedChokes(facts), plannedPlaces(opened));
+  const known = {
+    ...solved,
+    ...(chokes === null ? {} : { chokes }),
+    ...(owned === null ? {} : { ownedUntried: owned.untried }),
+  };
+  const atFocus = ready.map((band) => ({
+    at: band.at,
+    found: bandFieldOf(band, chokes?.chosen.chokes ?? [], owned?.placed ?? null),
+  }));
+  const found = collect(atFocus, known, onPartial);
+  const site = fieldSite(layout, facts.settled.ground, plannedPlaces(opened)) ?? opened.site;
   const bands = ready.map(({ at }) => at);
   const reachM = (at: BandFacts): number => searchReachM(facts, dimensions, at);
   found.add(await onEach(bands, (at) => sweepOf(instrument, site, at, planned), instrument.rest));
   found.add(await onEach(bands, (at) => radiationOf(instrument, site, at, planned, reachM(at)), instrument.rest));
-  const disputes = await orNull(settleDisputes(asStudied(decided, opened, instrument), instrument));
+  const disputes = await orNull(settleDisputes(asStudied(decided, opened), instrument));
   return { ...found.facts(), ...(disputes === null ? {} : { disputes }) };
 }
 
-function bandsAtFocus(
-  { facts, chain }: Decided,
-  { site, ready, planned }: Opened,
-  instrument: FieldInstrument,
-): readonly OnBand<BandField>[] {
-  const placed = bestPlacement(instrument, site, ready, ownedChokes(facts), chokePlacesIn(chain));
-  return ready.map((band) => ({ at: band.at, found: bandFieldOf(instrument, site, band, planned, placed) }));
-}
+const plannedPlaces = ({ planned }: Opened): readonly number[] => planned.map(({ distanceM }) => distanceM);
 
-const asStudied = (
-  { facts, chain }: Decided,
-  { layout, site, ready, planned }: Opened,
-  instrument: FieldInstrument,
-): Studied => ({
+const asStudied = ({ facts, chain }: Decided, { layout, ready, planned }: Opened): Studied => ({
   facts,
   layout,
   chain,
   planned,
   ready,
-  shieldOn: (band) => bandShield(instrument, site, band),
-  feedPoints: ready.map(({ at, prepared }) => ({
-    mhz: at.focusMHz,
-    z: operate(instrument, site, prepared, planned).z,
-  })),
+  feedPoints: ready.map(({ at, coax }) => ({ mhz: at.focusMHz, z: operate(coax, planned).z })),
 });
 
 /** Gathers what each part of the work adds to a band, and hands out the whole after each. */
 function collect(
   first: readonly OnBand<BandField>[],
-  known: Pick<FieldFacts, 'lengths' | 'chokes'>,
+  known: Pick<FieldFacts, 'lengths' | 'chokes' | 'ownedUntried'>,
   onPartial: StudyOptions['onPartial'],
 ) {
   const bands: Partial<Record<Band, BandField>> = {};

@@ -6,9 +6,9 @@ import { antennaVoltages, greatestVoltage } from '../advice/antenna-voltage';
 import { bandsOf } from '../advice/bands';
 import { cautionsOf } from '../advice/cautions';
 import { chainOf } from '../advice/chain/chain';
-import { createDesigner, type Designer, designParts } from '../advice/chain/design-parts';
+import { createDesigner, type Designer } from '../advice/chain/design-parts';
 import { cutsOf } from '../advice/cuts';
-import { type Dimensions, dimensionsOf } from '../advice/dimensions';
+import type { Dimensions } from '../advice/dimensions';
 import { disputesOf } from '../advice/disputes';
 import { exposureOf } from '../advice/exposure';
 import { type Facts, factsOf, isNoSystem } from '../advice/facts';
@@ -29,6 +29,7 @@ import { systemName } from '../words/en/names';
 import { noSummary, summary, whichNone, whichSummary } from '../words/en/summary';
 import type { Data } from '../words/message';
 import { candidateAnswers, rankCandidates } from './candidates';
+import { designIn } from './field/designed-chokes';
 import type { Plan } from './plan-schema';
 import { createSpeaker, type Speaker } from './speaker';
 import { stateChain } from './state-chain';
@@ -69,10 +70,10 @@ export function makePlan(answers: Answers, options: PlanOptions = {}): Plan {
   return planOf(facts, speaker, options.field, designer);
 }
 
-function planOf(facts: Facts, speaker: Speaker, field: FieldFacts | undefined, designer: Designer): Plan {
-  const solved = fieldOf(field, facts.bands[0].band).feedPoint ?? null;
-  const dimensions = dimensionsOf(facts, field);
-  const chain = chainOf(facts, dimensions, designParts(facts, dimensions, field, designer), solved);
+function planOf(facts: Facts, speaker: Speaker, studied: FieldFacts | undefined, designer: Designer): Plan {
+  const solved = fieldOf(studied, facts.bands[0].band).feedPoint ?? null;
+  const { dimensions, designs, field } = designIn(facts, studied, designer);
+  const chain = chainOf(facts, dimensions, designs, solved);
   const cuts = cutsOf(facts, dimensions, chain);
   const known = field === undefined ? {} : { field };
   const bands = bandsOf(facts, dimensions, chain, known);

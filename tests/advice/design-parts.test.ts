@@ -203,7 +203,7 @@ describe('the build of the plan', () => {
   test('a field solution decides load and source', () => {
     const field: FieldFacts = {
       bands: {
-        '40m': { feedPoint: { r: 2450, x: 0 }, chokeSource: { openV: 900, impedance: complex(300) } },
+        '40m': { feedPoint: { r: 2450, x: 0 }, chokeSources: { antenna: { openV: 900, impedance: complex(300) } } },
         '20m': { feedPoint: { r: 2450, x: 0 } },
         '10m': { feedPoint: { r: 2450, x: 0 } },
       },

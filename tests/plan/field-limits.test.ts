@@ -2,9 +2,9 @@
 import { describe, expect, test, vi } from 'vitest';
 import { chokeDuty } from '../../src/physics/choke';
 import { fieldSite, geometryOf } from '../../src/plan/field/field-site';
-import { operate, sourceOfFirst } from '../../src/plan/field/shield-currents';
+import { operate, sourceBehindChoke } from '../../src/plan/field/shield-currents';
 import { solve } from '../../src/solver/solve';
-import { decibels, entryMa, instrument, resistive, siteLayout } from './field-support';
+import { decibels, entryMa, instrument, openCoax, resistive, siteLayout } from './field-support';
 
 // Whole antennas are solved here, in plain code.
 vi.setConfig({ testTimeout: 120_000 });
@@ -79,8 +79,8 @@ describe('the study’s numbers', () => {
     );
     if (site === null) throw new Error('no shape');
     const geometry = geometryOf(site, 7.1, chokes);
-    const prepared = await instrument.prepare(geometryOf(site, 7.1), Float64Array.of(7.1e6));
-    const { z, shield } = operate(instrument, site, prepared, chokes);
+    const coax = await openCoax(site, 7.1);
+    const { z, shield } = operate(coax, chokes);
     const solution = solve(geometry);
     expect(z.re).toBeCloseTo(solution.impedance.r, 6);
     expect(z.im).toBeCloseTo(solution.impedance.x, 6);
@@ -96,8 +96,8 @@ describe('the study’s numbers', () => {
     const entryWith = async (ports: readonly number[]) => {
       const site = fieldSite(layout, 'average', ports);
       if (site === null) throw new Error('no shape');
-      const prepared = await instrument.prepare(geometryOf(site, 7.1), Float64Array.of(7.1e6));
-      return operate(instrument, site, prepared, chokes).shield?.entryMa ?? 0;
+      const coax = await openCoax(site, 7.1);
+      return operate(coax, chokes).shield?.entryMa ?? 0;
     };
     const few = await entryWith(chokes.map(({ distanceM }) => distanceM));
     expect(Math.abs((await entryWith(places)) / few - 1)).toBeLessThan(0.04);
@@ -110,14 +110,14 @@ describe('the study’s numbers', () => {
       chokes.map(({ distanceM }) => distanceM),
     );
     if (site === null) throw new Error('no shape');
-    const prepared = await instrument.prepare(geometryOf(site, 7.1), Float64Array.of(7.1e6));
-    const source = sourceOfFirst(instrument, site, prepared, chokes);
+    const coax = await openCoax(site, 7.1);
+    const source = sourceBehindChoke(coax, chokes, 0);
     if (source === null) throw new Error('no source');
     const [first, second] = chokes;
-    const planned = operate(instrument, site, prepared, chokes).shield?.chokes[0];
+    const planned = operate(coax, chokes).shield?.chokes[0];
     expect(chokeDuty({ re: 5000, im: 0 }, source).heatW).toBeCloseTo(planned?.heatW ?? 0, 9);
     const other = [{ ...first, distanceM: first?.distanceM ?? 0, z: { re: 10_000, im: 0 } }, second ?? resistive(0, 0)];
-    const ten = operate(instrument, site, prepared, other).shield?.chokes[0];
+    const ten = operate(coax, other).shield?.chokes[0];
     // The feed resistance moves a little with the choke, which the source leaves out: within the 25 % that heat claims.
     expect(Math.abs(chokeDuty({ re: 10_000, im: 0 }, source).heatW / (ten?.heatW ?? 0) - 1)).toBeLessThan(0.25);
   });

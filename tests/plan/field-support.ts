@@ -1,6 +1,7 @@
 /** The field solver in this thread, and layouts of our own choke computations, for the tests of the study. */
+import type { OpenCoax } from '../../src/advice/field-facts';
 import type { Layout } from '../../src/geometry/layout';
-import { fieldSite, geometryOf, type PlacedChoke } from '../../src/plan/field/field-site';
+import { type FieldSite, fieldSite, geometryOf, type PlacedChoke } from '../../src/plan/field/field-site';
 import type { FieldInstrument } from '../../src/plan/field/instrument';
 import { operate } from '../../src/plan/field/shield-currents';
 import { withLoads } from '../../src/solver/prepared';
@@ -58,9 +59,16 @@ export async function entryMa(
   const places = sets.flatMap((set) => set.map(({ distanceM }) => distanceM));
   const site = fieldSite(layout, 'average', places);
   if (site === null) throw new Error('no shape');
-  const prepared = await instrument.prepare(geometryOf(site, mhz), Float64Array.of(mhz * 1e6));
-  return sets.map((set) => operate(instrument, site, prepared, set).shield?.entryMa ?? Number.NaN);
+  const coax = await openCoax(site, mhz);
+  return sets.map((set) => operate(coax, set).shield?.entryMa ?? Number.NaN);
 }
+
+/** A site solved with its choke places open. */
+export const openCoax = async (site: FieldSite, mhz: number): Promise<OpenCoax> => ({
+  siteOhms: site.siteOhms,
+  portsM: site.portsM,
+  antenna: prepare(geometryOf(site, mhz), Float64Array.of(mhz * 1e6)),
+});
 
 export const resistive = (distanceM: number, ohm: number): PlacedChoke => ({ distanceM, z: { re: ohm, im: 0 } });
 

@@ -11,7 +11,6 @@ import { type Complex, complex, magnitude, scale } from '../../base/complex';
 import { permeabilityRangeHz } from '../../catalog/ferrites';
 import { lineDataOf } from '../../physics/catalogue-line';
 import type { CommonModeSource } from '../../physics/choke';
-import { sourceBehind } from '../../physics/choke';
 import type { ChokeNeed } from '../../physics/choke-need';
 import type { Housing } from '../../physics/core-heat';
 import { gamma, impedanceOfGamma, inputImpedance, lineConstants, swr } from '../../physics/line';
@@ -32,10 +31,8 @@ import { balancedIn, windingOf } from './winding-kind';
 
 /** A station that only listens still heats nothing; the physics wants some power. */
 const LEAST_SHARE = 0.01;
-/** Solved chokes and the plan's differ in place by less than a box. */
+/** Two places closer than a box are one. */
 const SAME_PLACE_M = 0.3;
-/** Behind an entry or radio choke, Ω: as choke-source.ts finds it away from feed points that stand at high voltage. */
-const BEHIND_OHM = 1000;
 const SOLVED_AT_W = 100;
 
 /** The nearest frequency that the permeability tables hold: an answer in another unit may lie far outside. */
@@ -140,12 +137,10 @@ function sourceOf(
   field: FieldFacts | undefined,
 ): CommonModeSource | null {
   const { powerW } = facts.settled;
-  const solved = fieldOf(field, at.band);
+  const solved = fieldOf(field, at.band).chokeSources?.[role];
   const meetsAntenna = Math.abs((dimensions.chokeAt?.metres ?? Number.POSITIVE_INFINITY) - distanceM) < SAME_PLACE_M;
   if (facts.lineKind === 'coax' && (role === 'antenna' || meetsAntenna)) {
-    return chokeSource(facts, dimensions, at, powerW, solved.chokeSource);
+    return chokeSource(facts, dimensions, at, powerW, solved);
   }
-  const there = solved.planned?.chokes.find((choke) => Math.abs(choke.distanceM - distanceM) < SAME_PLACE_M);
-  if (there === undefined) return null;
-  return sourceBehind(there.voltageV * Math.sqrt(powerW / SOLVED_AT_W), complex(there.ohm), complex(BEHIND_OHM));
+  return solved === undefined ? null : { ...solved, openV: solved.openV * Math.sqrt(powerW / SOLVED_AT_W) };
 }

@@ -65,7 +65,7 @@ function needOf({ facts, dimensions, field }: Judged): ChokeNeed {
     reactiveMinimumOhm: reactiveMinimumOhm(facts),
     points: facts.bands.map((at) => ({
       hz: at.focusMHz * 1e6,
-      source: chokeSource(facts, dimensions, at, facts.settled.powerW, fieldOf(field, at.band).chokeSource),
+      source: chokeSource(facts, dimensions, at, facts.settled.powerW, fieldOf(field, at.band).chokeSources?.antenna),
     })),
     powerW: facts.settled.powerW,
     averageFactor: facts.averageW / facts.settled.powerW,

@@ -1,18 +1,17 @@
 /** One band at its focus: what the antenna, its coax and its chokes do, from two solutions: one with open ports, one whole. */
 import type { BandFacts } from '../../advice/facts';
-import type { BandField, OwnedState } from '../../advice/field-facts';
-import type { Prepared, Sweep } from '../../solver/prepared';
-import type { BandShield } from './choke-search';
+import type { BandField, ChosenChoke, OpenCoax, OwnedState } from '../../advice/field-facts';
+import { type BandShield, resistive } from './choke-search';
 import { type FieldSite, geometryOf, type PlacedChoke } from './field-site';
 import type { FieldInstrument } from './instrument';
 import { nearFieldOf, placesNear } from './near-field-study';
-import { type OwnedChoke, type PlacedPart, placedAt, placements } from './owned-chokes';
-import { operate, POWER_W, sourceOfFirst } from './shield-currents';
+import { type PlacedPart, placedAt } from './owned-chokes';
+import { operate, POWER_W, sourceBehindChoke } from './shield-currents';
 
 /** A band with its antenna solved and every choke place still open. */
 export interface PreparedBand {
   readonly at: BandFacts;
-  readonly prepared: Prepared;
+  readonly coax: OpenCoax;
 }
 
 export const prepareBand = async (
@@ -21,51 +20,42 @@ export const prepareBand = async (
   at: BandFacts,
 ): Promise<PreparedBand> => ({
   at,
-  prepared: await instrument.prepare(geometryOf(site, at.focusMHz), Float64Array.of(at.focusMHz * 1e6)),
+  coax: await openAt(instrument, site, at, [at.focusMHz]),
 });
 
-export const bandShield = (
+async function openAt(
   instrument: FieldInstrument,
   site: FieldSite,
-  { at, prepared }: PreparedBand,
-): BandShield => ({
-  band: at.band,
-  with: (chokes) => operate(instrument, site, prepared, chokes).shield,
-});
-
-/** The placing of owned chokes with the lowest worst entry current; null when nothing owned chokes, or there is no coax. */
-export function bestPlacement(
-  instrument: FieldInstrument,
-  site: FieldSite,
-  bands: readonly PreparedBand[],
-  owned: readonly OwnedChoke[],
-  placesM: readonly number[],
-): readonly PlacedPart[] | null {
-  let best: { readonly placed: readonly PlacedPart[]; readonly worstMa: number } | null = null;
-  for (const placed of placements(owned, placesM)) {
-    if (placed.length === 0) continue;
-    const worstMa = Math.max(
-      ...bands.map(({ at, prepared }) => {
-        const { shield } = operate(instrument, site, prepared, placedAt(placed, at.focusMHz));
-        return shield?.entryMa ?? 0;
-      }),
-    );
-    if (best === null || worstMa < best.worstMa) best = { placed, worstMa };
-  }
-  return best?.placed ?? null;
+  { focusMHz }: BandFacts,
+  mhz: readonly number[],
+): Promise<OpenCoax> {
+  const hz = Float64Array.from(mhz, (f) => f * 1e6);
+  const { siteOhms, portsM } = site;
+  const { frequenciesHz, gapVolts, loadOhms, probeIds, portCount, yRe, yIm } = await instrument.prepare(
+    geometryOf(site, focusMHz),
+    hz,
+  );
+  return { siteOhms, portsM, antenna: { frequenciesHz, gapVolts, loadOhms, probeIds, portCount, yRe, yIm } };
 }
 
-/** What the ports alone tell. */
+export const bandShield = ({ at, coax }: PreparedBand): BandShield => ({
+  band: at.band,
+  with: (chokes) => operate(coax, chokes).shield,
+});
+
+/** What the ports alone tell, with the chosen chokes at the least ohms they need. */
 export function bandFieldOf(
-  instrument: FieldInstrument,
-  site: FieldSite,
-  { at, prepared }: PreparedBand,
-  planned: readonly PlacedChoke[],
+  { at, coax }: PreparedBand,
+  chosen: readonly ChosenChoke[],
   placed: readonly PlacedPart[] | null,
 ): BandField {
-  const now = operate(instrument, site, prepared, planned);
-  const none = operate(instrument, site, prepared, []);
-  const source = sourceOfFirst(instrument, site, prepared, planned);
+  const planned = resistive(chosen);
+  const now = operate(coax, planned);
+  const none = operate(coax, []);
+  const sources = chosen.flatMap(({ role }, i) => {
+    const source = sourceBehindChoke(coax, planned, i);
+    return source === null ? [] : [[role, source] as const];
+  });
   return {
     feedPoint: { r: now.z.re, x: now.z.im },
     feedCurrentA: now.feedCurrentA,
@@ -76,19 +66,15 @@ export function bandFieldOf(
           shieldCurrentDb: now.shield.entryDb,
           noChoke: none.shield,
           planned: now.shield,
-          owned: placed === null ? null : ownedState(instrument, site, { at, prepared }, placed),
+          owned: placed === null ? null : ownedState({ at, coax }, placed),
+          openCoax: coax,
         }),
-    ...(source === null ? {} : { chokeSource: source }),
+    ...(sources.length === 0 ? {} : { chokeSources: Object.fromEntries(sources) }),
   };
 }
 
-function ownedState(
-  instrument: FieldInstrument,
-  site: FieldSite,
-  { at, prepared }: PreparedBand,
-  placed: readonly PlacedPart[],
-): OwnedState | null {
-  const { shield } = operate(instrument, site, prepared, placedAt(placed, at.focusMHz));
+function ownedState({ at, coax }: PreparedBand, placed: readonly PlacedPart[]): OwnedState | null {
+  const { shield } = operate(coax, placedAt(placed, at.focusMHz));
   return shield === null ? null : { ...shield, places: placed.map(({ part, distanceM }) => ({ part, distanceM })) };
 }
 
@@ -117,7 +103,7 @@ export async function radiationOf(
 /** Frequencies over a band, edges included. */
 const SWEEP_POINTS = 21;
 
-/** Impedance over the whole band with the planned chokes; these are taken as resistive and level over one band. */
+/** Impedance over the whole band with the planned chokes at their least ohms, and the same with their places open. */
 export async function sweepOf(
   instrument: FieldInstrument,
   site: FieldSite,
@@ -126,14 +112,16 @@ export async function sweepOf(
 ): Promise<BandField> {
   const { lowMHz, highMHz } = at.edgesMHz;
   const mhz = Array.from({ length: SWEEP_POINTS }, (_, i) => lowMHz + ((highMHz - lowMHz) * i) / (SWEEP_POINTS - 1));
-  const geometry = geometryOf(site, at.focusMHz, planned);
-  const prepared = await instrument.prepare(
-    geometry,
-    Float64Array.from(mhz, (f) => f * 1e6),
-  );
-  const { impedance } = instrument.withLoads(prepared, prepared.loadOhms);
-  return { sweep: sweepPoints(mhz, impedance) };
+  const coax = await openAt(instrument, site, at, mhz);
+  return { sweep: sweepWith(coax, () => planned), openSweep: coax };
 }
 
-const sweepPoints = (mhz: readonly number[], impedance: Sweep['impedance']) =>
-  mhz.map((at, i) => ({ mhz: at, r: impedance[2 * i] ?? 0, x: impedance[2 * i + 1] ?? 0 }));
+/** `chokesAt`: the chokes at a frequency, Hz. */
+export const sweepWith = (
+  coax: OpenCoax,
+  chokesAt: (hz: number) => readonly PlacedChoke[],
+): NonNullable<BandField['sweep']> =>
+  Array.from(coax.antenna.frequenciesHz, (hz, f) => {
+    const { re, im } = operate(coax, chokesAt(hz), f).z;
+    return { mhz: hz / 1e6, r: re, x: im };
+  });

@@ -87,7 +87,7 @@ function* setsBy(
 const MOST_STEPS = 2;
 
 /** The same places with more ohms, cheapest first by the number of steps up. */
-function raised(set: readonly ChosenChoke[]): readonly (readonly ChosenChoke[])[] {
+export function raised(set: readonly ChosenChoke[]): readonly (readonly ChosenChoke[])[] {
   const choices = set.reduce<readonly { chokes: readonly ChosenChoke[]; steps: number }[]>(
     (all, choke) =>
       all.flatMap(({ chokes, steps }) =>

@@ -24,8 +24,6 @@ export interface Studied {
   /** Chokes as planned, the antenna-end one first. */
   readonly planned: readonly PlacedChoke[];
   readonly ready: readonly PreparedBand[];
-  /** The shield on a prepared band. */
-  readonly shieldOn: (band: PreparedBand) => ReturnType<typeof bandShield>;
   /** Solved impedance at the feed point of each band. */
   readonly feedPoints: readonly { readonly mhz: number; readonly z: Complex }[];
 }
@@ -57,18 +55,18 @@ async function shieldOf(
   instrument: FieldInstrument,
 ): Promise<ReturnType<typeof bandShield> | null> {
   const site = fieldSite(layout, facts.settled.ground, placesM);
-  return site === null ? null : bandShield(instrument, site, await prepareBand(instrument, site, facts.bands[0]));
+  return site === null ? null : bandShield(await prepareBand(instrument, site, facts.bands[0]));
 }
 
 /** Common-mode impedance of a usual 4:1 current transformer, Ω. */
 const CURRENT_TYPE_OHM = 2500;
 
 async function offCentreType(studied: Studied, instrument: FieldInstrument): Promise<Data | null> {
-  const { facts, layout, planned, ready, shieldOn } = studied;
+  const { facts, layout, planned, ready } = studied;
   const [first, entry] = planned;
   const [lowest] = ready;
   if (!layout.shieldAtMidGap || first === undefined || entry === undefined || lowest === undefined) return null;
-  const voltage = shieldOn(lowest);
+  const voltage = bandShield(lowest);
   const current = await shieldOf(studied, { ...layout, shieldAtMidGap: false }, [0, entry.distanceM], instrument);
   const [one, both] = [voltage.with([first]), voltage.with([first, entry])];
   const inTransformer = ohms(0, CURRENT_TYPE_OHM);
@@ -119,11 +117,11 @@ async function endFedPlaces(studied: Studied, instrument: FieldInstrument): Prom
 }
 
 /** What leaves the wire's end by the shield: the feed current itself, and what of it enters. */
-function shieldAsCounterpoise({ facts, planned, ready, shieldOn, feedPoints }: Studied): Data | null {
+function shieldAsCounterpoise({ facts, planned, ready, feedPoints }: Studied): Data | null {
   const [lowest] = ready;
   const [feedPoint] = feedPoints;
   if (lowest === undefined || feedPoint === undefined) return null;
-  const shield = shieldOn(lowest);
+  const shield = bandShield(lowest);
   const [none, both] = [shield.with([]), shield.with(planned)];
   if (none === null || both === null) return null;
   const endCurrentMa = 1000 * Math.sqrt(POWER_W / feedPoint.z.re);
@@ -159,11 +157,11 @@ function fourToOne({ facts, chain, feedPoints }: Studied): Data | null {
 const COMPARED_OHM = 1000;
 
 /** 1 kΩ of each kind in the antenna-end place, alone, on the band where the reactive ones raise the entry current most. */
-function resistiveOrReactive({ planned, ready, shieldOn }: Studied): Data | null {
+function resistiveOrReactive({ planned, ready }: Studied): Data | null {
   const [first] = planned;
   if (first === undefined) return null;
   const bands = ready.flatMap((band) => {
-    const shield = shieldOn(band);
+    const shield = bandShield(band);
     const ma = (chokes: readonly PlacedChoke[]): number => shield.with(chokes)?.entryMa ?? Number.NaN;
     const kind = (r: number, x: number): number => ma([ohms(first.distanceM, r, x)]);
     const none = ma([]);

@@ -2,6 +2,7 @@
  * One antenna as the solver takes it, with a port at every place along the coax where a choke may stand. A port without a choke is a load of
  * 0 Ω; the site's own loads (an earth rod) come first.
  */
+import type { OpenCoax } from '../../advice/field-facts';
 import { type Complex, complex } from '../../base/complex';
 import type { GroundId } from '../../catalog/ground';
 import { grounds } from '../../catalog/ground';
@@ -10,11 +11,12 @@ import { feedPointOf } from '../../geometry/radiator-wires';
 import { type SiteWires, siteWires } from '../../geometry/site-wires';
 import type { Geometry } from '../../solver/geometry';
 
-export interface FieldSite {
+/** Where loads may stand: those of the site, and the places along the coax. */
+export type Places = Pick<OpenCoax, 'siteOhms' | 'portsM'>;
+
+export interface FieldSite extends Places {
   readonly ground: Geometry['ground'];
   readonly wires: SiteWires;
-  /** Along the coax from the feed point, m, in order. */
-  readonly portsM: readonly number[];
 }
 
 export interface PlacedChoke {
@@ -38,6 +40,7 @@ export function fieldSite(layout: Layout, ground: GroundId, chokesAtM: readonly 
   return {
     ground: { kind: 'soil', epsilonR: soil.epsilonR.value, sigmaSPerM: soil.sigmaSPerM.value },
     wires,
+    siteOhms: wires.loads.map(({ impedance }) => complex(impedance.r, impedance.x)),
     portsM: portsOn(wires, chokesAtM),
   };
 }
@@ -50,7 +53,7 @@ function portsOn(wires: SiteWires, chokesAtM: readonly number[]): readonly numbe
 }
 
 /** The port that a choke so far along the coax belongs to; -1 where there is none. */
-const portOf = ({ portsM }: FieldSite, distanceM: number): number =>
+export const portOf = ({ portsM }: Places, distanceM: number): number =>
   portsM.reduce(
     (best, metres, i) =>
       best < 0 || Math.abs(metres - distanceM) < Math.abs((portsM[best] ?? 0) - distanceM) ? i : best,
@@ -58,15 +61,14 @@ const portOf = ({ portsM }: FieldSite, distanceM: number): number =>
   );
 
 /** Impedance of every load in the solver's order. Two chokes at one port add up. */
-export function loadsOf(site: FieldSite, chokes: readonly PlacedChoke[]): Complex[] {
-  const loads = site.wires.loads.map(({ impedance }) => complex(impedance.r, impedance.x));
-  const ports = site.portsM.map(() => complex(0));
+export function loadsOf(places: Places, chokes: readonly PlacedChoke[]): Complex[] {
+  const ports = places.portsM.map(() => complex(0));
   for (const { distanceM, z } of chokes) {
-    const port = portOf(site, distanceM);
+    const port = portOf(places, distanceM);
     const there = ports[port];
     if (there !== undefined) ports[port] = complex(there.re + z.re, there.im + z.im);
   }
-  return [...loads, ...ports];
+  return [...places.siteOhms, ...ports];
 }
 
 export function geometryOf(site: FieldSite, frequencyMHz: number, chokes: readonly PlacedChoke[] = []): Geometry {

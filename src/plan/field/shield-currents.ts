@@ -6,12 +6,11 @@
  * Source behind a choke: with the feed voltage held, I(Z) = U₀ / (Z₀ + Z) at the choke's port, so two choke values give U₀ and Z₀; U₀ is then
  * scaled so that the planned choke carries its current at 100 W. Exact there, and near it while the feed resistance stays put.
  */
-import type { ShieldState } from '../../advice/field-facts';
+import type { OpenCoax, ShieldState } from '../../advice/field-facts';
 import { add, type Complex, complex, divide, magnitude, multiply, subtract } from '../../base/complex';
 import type { CommonModeSource } from '../../physics/choke';
-import type { Prepared, Sweep } from '../../solver/prepared';
-import { type FieldSite, loadsOf, type PlacedChoke } from './field-site';
-import type { FieldInstrument } from './instrument';
+import { stateAt } from '../../physics/port-network';
+import { loadsOf, type PlacedChoke, portOf } from './field-site';
 
 export const POWER_W = 100;
 /** Below this part of the feed current there is none to speak of. */
@@ -24,75 +23,73 @@ export interface Operation {
   readonly shield: ShieldState | null;
 }
 
-const at = (values: Float64Array, f: number): Complex => complex(values[2 * f] ?? 0, values[2 * f + 1] ?? 0);
-
-/** One prepared antenna with a set of chokes on it, at frequency number `f`. */
-export function operate(
-  instrument: FieldInstrument,
-  site: FieldSite,
-  prepared: Prepared,
-  chokes: readonly PlacedChoke[],
-  f = 0,
-): Operation {
-  const loads = loadsOf(site, chokes);
-  const sweep = instrument.withLoads(prepared, loads);
-  const z = at(sweep.impedance, f);
-  const feedCurrentA = Math.sqrt(POWER_W / z.re);
-  return { z, feedCurrentA, shield: shieldState(site, sweep, loads, feedCurrentA, f) };
+/** One antenna with a set of chokes on its coax, at frequency number `f`. */
+export function operate(coax: OpenCoax, chokes: readonly PlacedChoke[], f = 0): Operation {
+  const loads = loadsOf(coax, chokes);
+  const { feed, currents } = stateAt(coax.antenna, f, loads);
+  const feedCurrentA = Math.sqrt(POWER_W / feed.impedance.re);
+  const relative = currents.map((current) => magnitude(current) / magnitude(feed.current));
+  return { z: feed.impedance, feedCurrentA, shield: shieldState(coax, loads, relative, feedCurrentA) };
 }
 
+/** `relative`: current at every port against the feed current. */
 function shieldState(
-  site: FieldSite,
-  sweep: Sweep,
+  { antenna, siteOhms, portsM }: OpenCoax,
   loads: readonly Complex[],
+  relative: readonly number[],
   feedCurrentA: number,
-  f: number,
 ): ShieldState | null {
-  const part = (id: string): number | null => {
-    const probe = sweep.probes.find((entry) => entry.id === id);
-    return probe === undefined ? null : magnitude(at(probe.current, f));
+  const firstLoad = antenna.gapVolts.length;
+  const probe = (id: string): number | undefined => {
+    const index = antenna.probeIds.indexOf(id);
+    return index < 0 ? undefined : relative[firstLoad + loads.length + index];
   };
-  const entry = part('entry');
-  if (entry === null) return null;
-  const radio = part('radio') ?? entry;
-  const own = site.wires.loads.length;
-  const chokes = site.portsM.flatMap((distanceM, i) => {
-    const z = loads[own + i];
-    const current = sweep.loadCurrents[own + i];
+  const entry = probe('entry');
+  if (entry === undefined) return null;
+  const chokes = portsM.flatMap((distanceM, i) => {
+    const z = loads[siteOhms.length + i];
+    const current = relative[firstLoad + siteOhms.length + i];
     if (z === undefined || current === undefined || magnitude(z) === 0) return [];
-    const amperes = magnitude(at(current, f)) * feedCurrentA;
+    const amperes = current * feedCurrentA;
     return [{ distanceM, ohm: magnitude(z), voltageV: amperes * magnitude(z), heatW: amperes ** 2 * z.re }];
   });
-  return {
-    entryMa: 1000 * entry * feedCurrentA,
-    entryDb: 20 * Math.log10(Math.max(entry, NONE)),
-    radioMa: radio < NONE ? 0 : 1000 * radio * feedCurrentA,
-    radioDb: radio < NONE ? null : 20 * Math.log10(radio),
-    chokes,
-  };
+  return { ...shieldCurrent(entry, probe('radio') ?? entry, feedCurrentA), chokes };
 }
 
-/** What drives the first of these chokes, the others in their places; null where no choke stands. */
-export function sourceOfFirst(
-  instrument: FieldInstrument,
-  site: FieldSite,
-  prepared: Prepared,
+/** In mA and dB, from parts of the feed current. */
+export const shieldCurrent = (entry: number, radio: number, feedCurrentA: number) => ({
+  entryMa: 1000 * entry * feedCurrentA,
+  entryDb: 20 * Math.log10(Math.max(entry, NONE)),
+  radioMa: radio < NONE ? 0 : 1000 * radio * feedCurrentA,
+  radioDb: radio < NONE ? null : 20 * Math.log10(radio),
+});
+
+/** What drives the choke number `index` of these, the others in their places; null where no choke stands. */
+export function sourceBehindChoke(
+  coax: OpenCoax,
   chokes: readonly PlacedChoke[],
+  index: number,
 ): CommonModeSource | null {
-  const [first, ...others] = chokes;
-  const planned = first === undefined ? undefined : operate(instrument, site, prepared, chokes).shield?.chokes[0];
-  if (first === undefined || planned === undefined) return null;
-  const port = site.wires.loads.length + site.portsM.indexOf(planned.distanceM);
-  const amperes = (z: Complex): Complex => {
-    const sweep = instrument.withLoads(prepared, loadsOf(site, [{ ...first, z }, ...others]));
-    const current = sweep.loadCurrents[port];
-    return current === undefined ? complex(0) : divide(at(current, 0), at(sweep.impedance, 0)); // of one volt
-  };
-  const [za, zb] = [first.z, multiply(first.z, complex(0.5))];
-  const [ia, ib] = [amperes(za), amperes(zb)];
+  const choke = chokes[index];
+  const port = choke === undefined ? -1 : portOf(coax, choke.distanceM);
+  if (choke === undefined || port < 0 || magnitude(choke.z) === 0) return null;
+  const place = coax.antenna.gapVolts.length + coax.siteOhms.length + port;
+  const withZ = (z: Complex) =>
+    stateAt(
+      coax.antenna,
+      0,
+      loadsOf(
+        coax,
+        chokes.map((each, i) => (i === index ? { ...each, z } : each)),
+      ),
+    );
+  const [za, zb] = [choke.z, multiply(choke.z, complex(0.5))];
+  const now = withZ(za);
+  const [ia, ib] = [now.currents[place] ?? complex(0), withZ(zb).currents[place] ?? complex(0)];
   const change = subtract(ib, ia);
   if (magnitude(change) < NONE * magnitude(ia) || magnitude(ia) === 0) return null;
   const behind = divide(subtract(multiply(ia, za), multiply(ib, zb)), change);
-  const currentA = planned.voltageV / planned.ohm;
+  const feedCurrentA = Math.sqrt(POWER_W / now.feed.impedance.re);
+  const currentA = (magnitude(ia) / magnitude(now.feed.current)) * feedCurrentA;
   return { openV: currentA * magnitude(add(behind, za)), impedance: behind };
 }
