@@ -2,6 +2,7 @@
 import type { Dimensions } from './dimensions';
 import type { Facts } from './facts';
 import type { Cut, Link, Part } from './finding';
+import type { Mechanics } from './mechanics';
 import { type Drawer, drawerOf, partLine, say } from './part-line';
 import { deviceParts, drainParts } from './parts-to-wind';
 import { wireEndVoltage } from './wire-end-voltage';
@@ -10,7 +11,13 @@ import { wireEndVoltage } from './wire-end-voltage';
 const SPACER_EVERY_M = 1.5;
 const ropes = /^(halyard|tie|guy|cord)$/;
 
-export function partsOf(facts: Facts, dimensions: Dimensions, chain: readonly Link[], cuts: readonly Cut[]): Part[] {
+export function partsOf(
+  facts: Facts,
+  dimensions: Dimensions,
+  chain: readonly Link[],
+  cuts: readonly Cut[],
+  mechanics: Mechanics | null,
+): Part[] {
   const drawer = drawerOf(facts.settled.onHand);
   return [
     ...wireParts(facts, cuts, drawer),
@@ -18,7 +25,7 @@ export function partsOf(facts: Facts, dimensions: Dimensions, chain: readonly Li
     ...lineParts(facts, chain, cuts, drawer),
     ...deviceParts(facts, dimensions, chain, drawer),
     ...drainParts(facts, chain),
-    ...ropeParts(facts, cuts),
+    ...ropeParts(facts, cuts, mechanics?.rope ?? USUAL_ROPE),
     ...sealing(facts),
   ].filter(({ quantity }) => quantity > 0);
 }
@@ -133,14 +140,21 @@ const plugs = (line: string, quantity: number): Part =>
     where: 'electrical',
   });
 
-function ropeParts({ settled }: Facts, cuts: readonly Cut[]): Part[] {
+/** For guys and cords, which carry little. Common practice. */
+const USUAL_ROPE = { diameterM: 0.003, weightKg: 0 };
+
+function ropeParts(
+  { settled }: Facts,
+  cuts: readonly Cut[],
+  rope: Pick<NonNullable<Mechanics['rope']>, 'diameterM' | 'weightKg'>,
+): Part[] {
   const ropeM = lengthOf(cuts.filter(({ piece }) => ropes.test(piece)));
   const thrown = among(cuts, /^throw-line$/);
   const staked = among(cuts, /^(tie|guy)$/).reduce((sum, { count }) => sum + count, 0);
   const guyed = among(cuts, /^guy$/).length > 0;
   const raise = (item: string, quantity: number, or: string, unit: Part['unit'] = 'piece'): Part =>
     partLine({
-      item: say(item, { metres: Math.ceil(quantity - 1e-9) }),
+      item: say(item, { metres: Math.ceil(quantity - 1e-9), ...rope }),
       quantity,
       unit,
       for: say('for-raising'),

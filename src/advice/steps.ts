@@ -7,6 +7,7 @@ import { endReachedM } from './end-height';
 import type { Facts } from './facts';
 import type { Before, Caution, Cut, Data, Link, Step } from './finding';
 import { aimedDipMHz } from './harmonics';
+import type { Mechanics } from './mechanics';
 import { highestPointM } from './site-run';
 
 /** Which gates stand before a step. A step with none opens at once. Ids are kept with what was read: never renamed. */
@@ -48,8 +49,9 @@ export function stepsOf(
   chain: readonly Link[],
   cuts: readonly Cut[],
   cautions: readonly Caution[],
+  mechanics: Mechanics | null,
 ): Step[] {
-  const plan: Plan = { facts, dimensions, chain, cuts, cautions };
+  const plan: Plan = { facts, dimensions, chain, cuts, cautions, mechanics };
   const list = facts.settled.indoors ? indoorSteps(plan) : outdoorSteps(plan);
   return list.map(({ id, code, data, outdoor }) => ({
     id,
@@ -66,6 +68,7 @@ interface Plan {
   readonly chain: readonly Link[];
   readonly cuts: readonly Cut[];
   readonly cautions: readonly Caution[];
+  readonly mechanics: Mechanics | null;
 }
 
 interface Draft {
@@ -134,12 +137,22 @@ function cutting({ cuts }: Plan): Data[] {
   return count === 0 ? [] : [{ count }];
 }
 
-function raiseData({ facts, dimensions, cuts }: Plan): Data {
+/** Nothing is known of how another's antenna hangs, and an upright wire does not sag. */
+function slackData({ cuts, mechanics }: Plan): Data {
+  const [span] = mechanics?.spans ?? [];
+  if (span === undefined || mechanics?.rope == null) return {};
+  const onTree = cuts.some(({ piece }) => piece === 'throw-line');
+  const { weightKg, swayM } = mechanics.rope;
+  return { span: span.id, sagM: span.sag.metres, ...(onTree ? { weightKg, swayM } : {}) };
+}
+
+function raiseData(plan: Plan): Data {
+  const { facts, dimensions, cuts } = plan;
   const guys = cuts.find(({ piece }) => piece === 'guy');
   const { heightM, fedAt } = facts.settled;
   const endHeightM = endReachedM(facts, dimensions.radiator.metres);
   const topM = highestPointM(facts, dimensions);
-  return { heightM, endHeightM, topM, endFed: fedAt === 'end', guyM: guys?.finishedM ?? 0 };
+  return { heightM, endHeightM, topM, endFed: fedAt === 'end', guyM: guys?.finishedM ?? 0, ...slackData(plan) };
 }
 
 function returnWires({ facts, dimensions }: Plan): Draft[] {

@@ -81,7 +81,8 @@ function planOf(facts: Facts, speaker: Speaker, studied: FieldFacts | undefined,
   const voltages = antennaVoltages(facts, dimensions, field);
   const cautions = cautionsOf(facts, dimensions, cuts, widestKeepOutM(exposure), greatestVoltage(facts, voltages));
   const warnings = warningsOf(facts, dimensions, chain, bands, { ...known, cautions, exposure });
-  const steps = stepsOf(facts, dimensions, chain, cuts, cautions);
+  const mechanics = mechanicsOf(facts, dimensions, chain);
+  const steps = stepsOf(facts, dimensions, chain, cuts, cautions, mechanics);
   return {
     schema: 1,
     system: facts.system,
@@ -93,12 +94,12 @@ function planOf(facts: Facts, speaker: Speaker, studied: FieldFacts | undefined,
     notNeeded: stateNotNeeded(notNeededOf(facts, chain), speaker),
     verdicts: stateVerdicts(verdictsOf(facts, chain, dimensions), speaker),
     cuts: stateCuts(cuts, speaker),
-    parts: stateParts(partsOf(facts, dimensions, chain, cuts), speaker),
+    parts: stateParts(partsOf(facts, dimensions, chain, cuts, mechanics), speaker),
     bands: stateBands(bands, speaker),
     warnings: stateWarnings(warnings, speaker),
     cautions: stateCautions(cautions, speaker),
     exposure: stateExposure(exposure, speaker),
-    mechanics: stateMechanics(mechanicsOf(facts, dimensions, chain), speaker),
+    mechanics: stateMechanics(mechanics, speaker),
     voltages: stateVoltages(voltages),
     steps: stateSteps(steps, speaker),
     assumed: stateAssumed(facts.assumed, speaker),

@@ -5,7 +5,12 @@ import { type Facts, factsOf } from '../../src/advice/facts';
 import { type Mechanics, mechanicsOf } from '../../src/advice/mechanics';
 import { wireIds } from '../../src/catalog/wire-ids';
 import type { Answers } from '../../src/design/answers';
+import { partItems } from '../../src/words/en/parts';
+import { steps } from '../../src/words/en/steps';
+import { createFormat } from '../../src/words/format';
+import { render } from '../../src/words/message';
 import { expectWorkingHolds } from '../fixtures/evaluate-working';
+import { wholePlan } from './whole-plan';
 
 const endFed: Answers = { bands: ['80m'], radiator: 'straight-wire', fedAt: 'end', shackEnd: 'radio', heightM: 10 };
 
@@ -68,4 +73,23 @@ test('the rope stands five times the pull in wind, and trees may sway a tenth of
   const { rope, spans } = mechanicsFor(endFed);
   expect(rope?.breakN).toBeGreaterThanOrEqual(5 * spans[0].wind.newton);
   expect(rope?.swayM).toBeCloseTo(spans[0].spanM / 10, 9);
+});
+
+test('the raising step and the shopping list carry the sag, the rope and the weight that were worked out', () => {
+  // Invented: a flat wire over branches, then the same as an upright one on a pole, which neither sags nor hangs on a tree.
+  const flat = wholePlan({ radiator: 'straight-wire', fedAt: 'centre' });
+  const raise = flat.steps.find(({ id }) => id === 'raise');
+  const [span] = flat.mechanics?.spans ?? [];
+  expect(raise?.data.sagM).toBe(span?.sag.metres);
+  expect(raise?.data.weightKg).toBe(flat.mechanics?.rope?.weightKg);
+  const format = createFormat('metric');
+  expect(render(steps[raise?.code ?? ''] ?? '', raise?.data ?? {}, format)).toContain(
+    format.length(span?.sag.metres ?? 0),
+  );
+  const item = (code: string) => flat.parts.find((part) => part.item.code === code)?.item;
+  expect(item('rope')?.data.diameterM).toBe(flat.mechanics?.rope?.diameterM);
+  expect(render(partItems['end-weight'] ?? '', item('end-weight')?.data ?? {}, format)).toMatch(/^weight of [\d.]+ kg/);
+
+  const upright = wholePlan({ radiator: 'vertical', fedAt: 'base' });
+  expect(upright.steps.find(({ id }) => id === 'raise')?.data.sagM).toBeUndefined();
 });

@@ -4,6 +4,7 @@ import { cautionsOf } from '../../src/advice/cautions';
 import { cutsOf } from '../../src/advice/cuts';
 import { dimensionsOf } from '../../src/advice/dimensions';
 import { factsOf, isNoSystem } from '../../src/advice/facts';
+import { mechanicsOf } from '../../src/advice/mechanics';
 import { partsOf } from '../../src/advice/parts';
 import { stepsOf } from '../../src/advice/steps';
 import type { Answers } from '../../src/design/answers';
@@ -19,8 +20,9 @@ export function wholePlan(given: GivenAnswers, keepOutM: number | null = 4) {
   const dimensions = dimensionsOf(facts);
   const chain = chainOfMany(facts, dimensions);
   const cuts = cutsOf(facts, dimensions, chain);
-  const parts = partsOf(facts, dimensions, chain, cuts);
+  const mechanics = mechanicsOf(facts, dimensions, chain);
+  const parts = partsOf(facts, dimensions, chain, cuts, mechanics);
   const cautions = cautionsOf(facts, dimensions, cuts, keepOutM);
-  const steps = stepsOf(facts, dimensions, chain, cuts, cautions);
-  return { facts, dimensions, chain, cuts, parts, cautions, steps };
+  const steps = stepsOf(facts, dimensions, chain, cuts, cautions, mechanics);
+  return { facts, dimensions, chain, cuts, parts, cautions, steps, mechanics };
 }

@@ -32,10 +32,14 @@ export const partItems: Readonly<Record<string, Message>> = {
   'bond-wire': 'bonding wire, 16 mm² or 6 AWG, green and yellow',
   'earth-clamp': 'clamp to the main earth',
   'drain-resistor': 'resistor 330 kΩ, 2 W, high voltage type, in series',
-  rope: (d, f) => `polyester rope, 3 to 4 mm, UV-stable, ${also(d, f)}`,
+  rope: (d, f) =>
+    `braided polyester rope, ${f.number(1000 * Number(d.diameterM))} mm or thicker, UV-stable, ${also(d, f)}`,
   'throw-line': (d, f) => `throw line, 2 mm, slippery, ${also(d, f)}`,
   'throw-weight': 'throw weight, 200 to 400 g',
-  'end-weight': 'weight or elastic for an end tied to a tree',
+  'end-weight': (d, f) =>
+    Number(d.weightKg) > 0
+      ? `weight of ${f.number(Number(d.weightKg), 2)} kg with a pulley, for an end tied to a tree`
+      : 'weight with a pulley, for an end tied to a tree',
   pole: 'glass-fibre pole with guy ring',
   stake: 'stake',
   streamers: 'bright streamers for ropes and wire ends',

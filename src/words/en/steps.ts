@@ -2,6 +2,7 @@
 import type { Format } from '../format';
 import type { Data, Message } from '../message';
 import { plural } from './many';
+import { spanNames } from './mechanics';
 import { bandName } from './names';
 
 const metres = (d: Data, f: Format, key: string): string => f.length(Number(d[key]));
@@ -31,6 +32,15 @@ const route = (d: Data): string =>
   d.square === true
     ? ' Lead the coax away from the wire at a right angle.'
     : ' The coax runs under or beside the wire: keep it on the ground there.';
+
+/** How slack it hangs, and what keeps it so on a tree. */
+const slack = (d: Data, f: Format): string => {
+  if (d.sagM === undefined) return '';
+  const sag = ` Let ${spanNames[String(d.span)] ?? spanNames.span} sag ${metres(d, f, 'sagM')}: never pull it straight.`;
+  return d.weightKg === undefined
+    ? sag
+    : `${sag} On a tree, hang ${f.number(Number(d.weightKg), 2)} kg on the rope over a pulley, with ${metres(d, f, 'swayM')} to travel.`;
+};
 
 export const stepNames: Readonly<Record<string, string>> = {
   pack: 'Pack',
@@ -75,24 +85,24 @@ export const steps: Readonly<Record<string, Message>> = {
   launch: 'Throw the line over, let the weight down slowly, and pull the rope through.',
   'raise-straight-wire': (d, f) =>
     d.endFed === true
-      ? `Pull up the far end to ${metres(d, f, 'endHeightM')}, then the feed end to ${metres(d, f, 'heightM')}. Let the wire sag; do not pull it straight.`
-      : `Pull up one end, then the other, to ${metres(d, f, 'endHeightM')}. Let the wire sag; do not pull it straight.`,
+      ? `Pull up the far end to ${metres(d, f, 'endHeightM')}, then the feed end to ${metres(d, f, 'heightM')}.${slack(d, f)}`
+      : `Pull up one end, then the other, to ${metres(d, f, 'endHeightM')}.${slack(d, f)}`,
   'raise-inverted-v': (d, f) =>
     d.endFed === true
-      ? `Pull the middle up to ${metres(d, f, 'topM')}. Lead the far end out and tie it at ${kept(Number(d.endHeightM), f)}; the feed end hangs at ${metres(d, f, 'heightM')}.`
-      : `Pull the middle up to ${metres(d, f, 'topM')}. Lead the ends out to opposite sides and tie them at ${kept(Number(d.endHeightM), f)}.`,
+      ? `Pull the middle up to ${metres(d, f, 'topM')}. Lead the far end out and tie it at ${kept(Number(d.endHeightM), f)}; the feed end hangs at ${metres(d, f, 'heightM')}.${slack(d, f)}`
+      : `Pull the middle up to ${metres(d, f, 'topM')}. Lead the ends out to opposite sides and tie them at ${kept(Number(d.endHeightM), f)}.${slack(d, f)}`,
   'raise-sloper': (d, f) =>
-    `Pull the high end up to ${metres(d, f, 'topM')}, then tie the low end at ${kept(Math.min(Number(d.heightM), Number(d.endHeightM)), f)}.`,
+    `Pull the high end up to ${metres(d, f, 'topM')}, then tie the low end at ${kept(Math.min(Number(d.heightM), Number(d.endHeightM)), f)}.${slack(d, f)}`,
   'raise-vertical': (d, f) =>
     `Fasten the wire along the pole. Walk the pole up and tighten three guys of ${metres(d, f, 'guyM')}, one at a time.`,
-  'raise-inverted-l':
-    'Pull up the corner first, then the far end. Tie the foot of the wire off so that it hangs clear of the support.',
-  'raise-loop':
-    'Pull up the corners one after the other, a little at a time. Keep the feed point where you can reach its rope.',
+  'raise-inverted-l': (d, f) =>
+    `Pull up the corner first, then the far end. Tie the foot of the wire off so that it hangs clear of the support.${slack(d, f)}`,
+  'raise-loop': (d, f) =>
+    `Pull up the corners one after the other, a little at a time. Keep the feed point where you can reach its rope.${slack(d, f)}`,
   'raise-parallel-wires': (d, f) =>
-    `Pull the middle up to ${metres(d, f, 'heightM')}. Spread the pairs so that their ends stand at least ${f.length(0.3)} apart.`,
+    `Pull the middle up to ${metres(d, f, 'heightM')}. Spread the pairs so that their ends stand at least ${f.length(0.3)} apart.${slack(d, f)}`,
   'raise-folded-wire': (d, f) =>
-    `Pull it up to ${metres(d, f, 'heightM')} with both wires flat and the spacers untwisted.`,
+    `Pull it up to ${metres(d, f, 'heightM')} with both wires flat and the spacers untwisted.${slack(d, f)}`,
   'raise-other': 'Raise it as its own instructions say.',
   'hang-indoors': (d, f) =>
     `Hang the wire along its run of ${metres(d, f, 'runM')}, as far as you can from mains wiring, metal and people.`,
