@@ -1,8 +1,13 @@
 /** `plan`: an answers record in, the plan as JSON out. The same code as the app. `--fast` leaves the field solver out. */
+import type { Answers } from '../design/answers';
 import { readAnswers } from '../design/read-answers';
+import { orderCandidates } from '../plan/candidate-order';
+import { searchCandidates } from '../plan/candidate-search';
 import { studyField } from '../plan/field-study';
 import { makePlan } from '../plan/make-plan';
+import type { Plan } from '../plan/plan-schema';
 import { problemLine } from '../words/en/problems';
+import { createFormat } from '../words/format';
 import type { CommandIo } from './command';
 import { directInstrument } from './field-instrument';
 import { readJson } from './read-json';
@@ -26,8 +31,18 @@ export async function run(args: readonly string[], io: CommandIo): Promise<numbe
     for (const problem of read.problems) io.err(`${problemLine(problem, record)}\n`);
     return 2;
   }
-  const field = args.includes('--fast') ? null : await studyField(read.answers, directInstrument(await startKernels()));
-  const plan = makePlan(read.answers, field === null ? {} : { field });
+  const plan = args.includes('--fast') ? makePlan(read.answers) : await solvedPlan(read.answers);
   io.out(`${JSON.stringify(plan, null, 2)}\n`);
   return 0;
+}
+
+/** With the fields of the chosen antenna, or of every one to choose from. */
+async function solvedPlan(answers: Answers): Promise<Plan> {
+  const instrument = directInstrument(await startKernels());
+  if (answers.radiator === undefined) {
+    const found = await searchCandidates(answers, instrument);
+    return makePlan(answers, { candidates: orderCandidates(found, createFormat(answers.units ?? 'metric')) });
+  }
+  const field = await studyField(answers, instrument);
+  return makePlan(answers, field === null ? {} : { field });
 }

@@ -28,7 +28,8 @@ import type { Answers } from '../design/answers';
 import { systemName } from '../words/en/names';
 import { noSummary, summary, whichNone, whichSummary } from '../words/en/summary';
 import type { Data } from '../words/message';
-import { candidateAnswers, rankCandidates } from './candidates';
+import type { Candidate } from './candidate-points';
+import { candidatesByRule } from './candidates';
 import { designIn } from './field/designed-chokes';
 import type { Plan } from './plan-schema';
 import { createSpeaker, type Speaker } from './speaker';
@@ -52,6 +53,8 @@ import { stateMechanics, stateVoltages } from './state-mechanics';
 export interface PlanOptions {
   /** What a field solution of this very antenna says. */
   readonly field?: FieldFacts;
+  /** The antennas to choose from, solved; without them they are judged by the rules alone. */
+  readonly candidates?: readonly Candidate[];
   /** Remembers the searches of earlier plans; one is made when none is given. */
   readonly designer?: Designer;
 }
@@ -60,7 +63,7 @@ export interface PlanOptions {
 export function makePlan(answers: Answers, options: PlanOptions = {}): Plan {
   const speaker = createSpeaker(answers.units ?? 'metric');
   const designer = options.designer ?? createDesigner();
-  if (answers.radiator === undefined) return whichAntenna(answers, speaker, designer);
+  if (answers.radiator === undefined) return whichAntenna(answers, options.candidates, speaker, designer);
   const facts = factsOf(answers);
   if (isNoSystem(facts)) return { ...emptyPlan(), warnings: stateWarnings([noSuchFeedPoint(facts)], speaker) };
   const refusals = frequencyRefusals(facts);
@@ -133,9 +136,13 @@ function summaryData({ system, settled, lineKind }: Facts, { radiator }: Dimensi
   };
 }
 
-function whichAntenna(answers: Answers, speaker: Speaker, designer: Designer): Plan {
-  const plans = candidateAnswers(answers).map((chosen) => [chosen, makePlan(chosen, { designer })] as const);
-  const candidates = rankCandidates(answers, new Map(plans), speaker.format);
+function whichAntenna(
+  answers: Answers,
+  solved: readonly Candidate[] | undefined,
+  { format }: Speaker,
+  designer: Designer,
+): Plan {
+  const candidates = [...(solved ?? candidatesByRule(answers, (chosen) => makePlan(chosen, { designer }), format))];
   const [best] = candidates;
   const buildable = best !== undefined && best.score.stops === 0;
   return { ...emptyPlan(), summary: buildable ? whichSummary(systemName(best.system)) : whichNone, candidates };

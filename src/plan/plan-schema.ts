@@ -72,6 +72,8 @@ export const Plan = z.strictObject({
   ),
   parts: z.array(
     z.strictObject({
+      /** What sort of thing it is, whatever its size: the code of its item. */
+      kind: text,
       item: text,
       quantity: z.number(),
       unit: z.enum(['piece', 'metre', 'set', 'pair', 'roll']),
@@ -166,16 +168,38 @@ export const Plan = z.strictObject({
         system: z.enum(systemIds),
         answers: Answers,
         rank: z.number(),
+        /** Its fields were solved at this place; otherwise the score is the rules', and provisional. */
+        solved: z.boolean(),
         score: z.strictObject({
-          bandsServed: z.number(),
-          bandsWithoutTuner: z.number(),
-          radiatedShare: maybe,
+          stops: z.number(),
           /** Height of the support it asks for, m. */
           supportM: z.number(),
+          tooHigh: z.boolean(),
+          bandsServed: z.number(),
+          /** Bands served that need no tuner, and those that the tuner at hand does not reach. */
+          bandsWithoutTuner: z.number(),
+          bandsBeyondTuner: z.number(),
+          /** Mean over the bands served of the power towards useful heights, dB on 100 W spread evenly over a sphere; null until solved. */
+          usefulDb: maybe,
+          /** On its worst band: part of the radio's power that is radiated; that leaves the feed line, until solved. */
+          radiatedShare: maybe,
+          /** On its worst band, rms per 100 W. */
           entryCurrentMa: maybe,
           partsToBuy: z.number(),
-          stops: z.number(),
+          /** One is about 1 dB: what is radiated less what tuners, current at the house and shopping cost. */
+          points: z.number(),
         }),
+        bands: z.array(
+          z.strictObject({
+            band: z.enum(bandIds),
+            swrAtRadio: maybe,
+            radiatedW: maybe,
+            usefulDb: maybe,
+            entryCurrentMa: maybe,
+          }),
+        ),
+        /** Why it stands behind the one before it; of the first, before the next. */
+        place: text,
         reasons: z.array(text),
       }),
     ),

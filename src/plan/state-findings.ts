@@ -56,6 +56,7 @@ export const stateCuts = (list: readonly Cut[], speaker: Speaker): Plan['cuts'] 
 
 export const stateParts = (list: readonly Part[], speaker: Speaker): Plan['parts'] =>
   list.map((part) => ({
+    kind: part.item.code,
     item: speaker.say(partItems, part.item),
     quantity: part.quantity,
     unit: part.unit,

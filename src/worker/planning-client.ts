@@ -5,6 +5,7 @@
 import type { FieldFacts } from '../advice/field-facts';
 import { InputError } from '../base/input-error';
 import type { Answers } from '../design/answers';
+import type { Candidate } from '../plan/candidate-points';
 import type { Plan } from '../plan/plan-schema';
 import type { PlanningReply, PlanningRequest } from './planning-protocol';
 import type { StudyWatch } from './pool-study';
@@ -25,6 +26,8 @@ export interface Starters {
 }
 
 type Asked = Extract<PlanningReply, { id: number }>;
+
+type Body<T> = T extends PlanningRequest ? Omit<T, 'id'> : never;
 
 interface Pending {
   take(reply: Asked): void;
@@ -58,8 +61,20 @@ export class PlanningClient {
     });
   }
 
+  /** Which antenna? `onFound` hears of the candidates so far, and of how many of them all is known. */
+  search(
+    answers: Answers,
+    known: readonly Candidate[],
+    onFound: (candidates: readonly Candidate[], done: number) => void,
+  ): Job<readonly Candidate[]> {
+    return this.ask<readonly Candidate[]>({ kind: 'search', answers, known }, (reply, done) => {
+      if (reply.kind === 'found') onFound(reply.candidates, reply.done);
+      if (reply.kind === 'searched') done(reply.candidates);
+    });
+  }
+
   private ask<Result>(
-    body: { kind: 'plan'; answers: Answers; field?: FieldFacts } | { kind: 'study'; answers: Answers },
+    body: Body<Extract<PlanningRequest, { answers: Answers }>>,
     read: (reply: Asked, done: (result: Result) => void) => void,
   ): Job<Result> {
     const id = ++this.lastId;

@@ -4,11 +4,14 @@
  */
 import type { FieldFacts } from '../advice/field-facts';
 import type { Answers } from '../design/answers';
+import type { Candidate } from '../plan/candidate-points';
 import type { Plan } from '../plan/plan-schema';
 
 export type PlanningRequest =
   | { readonly id: number; readonly kind: 'plan'; readonly answers: Answers; readonly field?: FieldFacts }
   | { readonly id: number; readonly kind: 'study'; readonly answers: Answers }
+  /** Which antenna? `known` is what an earlier search of the same answers solved. */
+  | { readonly id: number; readonly kind: 'search'; readonly answers: Answers; readonly known: readonly Candidate[] }
   | { readonly id: number; readonly kind: 'cancel' }
   | { readonly solver: number; readonly kind: 'solver-broke'; readonly detail: string };
 
@@ -17,6 +20,8 @@ export type PlanningReply =
   | { readonly id: number; readonly kind: 'progress'; readonly done: number; readonly of: number }
   | { readonly id: number; readonly kind: 'partial'; readonly facts: FieldFacts }
   | { readonly id: number; readonly kind: 'studied'; readonly facts: FieldFacts | null }
+  | { readonly id: number; readonly kind: 'found'; readonly candidates: readonly Candidate[]; readonly done: number }
+  | { readonly id: number; readonly kind: 'searched'; readonly candidates: readonly Candidate[] }
   | {
       readonly id: number;
       readonly kind: 'failed';

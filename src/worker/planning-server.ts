@@ -3,9 +3,10 @@ import { createDesigner } from '../advice/chain/design-parts';
 import type { FieldFacts } from '../advice/field-facts';
 import { InputError } from '../base/input-error';
 import type { Answers } from '../design/answers';
+import type { Candidate } from '../plan/candidate-points';
 import { makePlan } from '../plan/make-plan';
 import type { PlanningReply, PlanningRequest } from './planning-protocol';
-import { studyInPool } from './pool-study';
+import { searchInPool, studyInPool } from './pool-study';
 import type { Job, SolverPool } from './solver-pool';
 
 interface Carrier {
@@ -16,7 +17,7 @@ interface Carrier {
 export class PlanningServer {
   /** A plan that changes by one answer or one solved number asks for most of its searches again. */
   private readonly designer = createDesigner();
-  private readonly studies = new Map<number, Job<FieldFacts | null>>();
+  private readonly studies = new Map<number, Job<unknown>>();
 
   constructor(
     private readonly pool: SolverPool,
@@ -31,8 +32,10 @@ export class PlanningServer {
         const { answers, field } = request;
         const plan = makePlan(answers, { designer: this.designer, ...(field === undefined ? {} : { field }) });
         this.carrier.send({ id, kind: 'planned', plan });
-      } else {
+      } else if (kind === 'study') {
         this.carrier.send({ id, kind: 'studied', facts: await this.study(id, request.answers) });
+      } else {
+        this.carrier.send({ id, kind: 'searched', candidates: await this.search(id, request.answers, request.known) });
       }
     } catch (error) {
       const known = error instanceof InputError;
@@ -52,5 +55,14 @@ export class PlanningServer {
     const study = studyInPool(answers, this.pool, watch, rest);
     this.studies.set(id, study);
     return study.result;
+  }
+
+  private search(id: number, answers: Answers, known: readonly Candidate[]): Promise<readonly Candidate[]> {
+    const { send, rest } = this.carrier;
+    const { designer } = this;
+    const onPartial = (candidates: readonly Candidate[], done: number) => send({ id, kind: 'found', candidates, done });
+    const search = searchInPool(answers, this.pool, { designer, known, onPartial }, rest);
+    this.studies.set(id, search);
+    return search.result;
   }
 }

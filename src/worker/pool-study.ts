@@ -1,6 +1,9 @@
-/** A field study whose solutions come from a pool of solvers; calling it off calls off what the pool is doing for it. */
+/** Field studies whose solutions come from a pool of solvers; calling one off calls off what the pool is doing for it. */
 import type { FieldFacts } from '../advice/field-facts';
 import type { Answers } from '../design/answers';
+import type { Candidate } from '../plan/candidate-points';
+import { type SearchOptions, searchCandidates } from '../plan/candidate-search';
+import type { FieldInstrument } from '../plan/field/instrument';
 import type { StudyOptions } from '../plan/field/watched';
 import { studyField } from '../plan/field-study';
 import { withLoads } from '../solver/prepared';
@@ -15,6 +18,25 @@ export function studyInPool(
   watch: StudyWatch,
   rest: () => Promise<void>,
 ): Job<FieldFacts | null> {
+  return inPool(pool, rest, (instrument, isCancelled) => studyField(answers, instrument, { ...watch, isCancelled }));
+}
+
+export function searchInPool(
+  answers: Answers,
+  pool: SolverPool,
+  options: Omit<SearchOptions, 'isCancelled'>,
+  rest: () => Promise<void>,
+): Job<readonly Candidate[]> {
+  return inPool(pool, rest, (instrument, isCancelled) =>
+    searchCandidates(answers, instrument, { ...options, isCancelled }),
+  );
+}
+
+function inPool<Result>(
+  pool: SolverPool,
+  rest: () => Promise<void>,
+  work: (instrument: FieldInstrument, isCancelled: () => boolean) => Promise<Result>,
+): Job<Result> {
   const jobs = new Set<Job<unknown>>();
   let isCancelled = false;
   const resultOf = async <T>(job: Job<T>): Promise<T> => {
@@ -32,7 +54,7 @@ export function studyInPool(
     rest,
   };
   return {
-    result: studyField(answers, instrument, { ...watch, isCancelled: () => isCancelled }),
+    result: work(instrument, () => isCancelled),
     cancel() {
       isCancelled = true;
       for (const job of jobs) job.cancel();

@@ -56,9 +56,9 @@ test('"Not sure" at the radiator leads to a ranked list; an antenna opens as the
   expect(complaints).toEqual([]);
 });
 
-test('the best three are worked out from their fields while the list stands, and that can be stopped', async () => {
+test('the fields of all that can be built come in while the list stands; it can be stopped, and sorted when they are there', async () => {
   const { url } = await serveBuilt();
-  const { page } = await openBrowser();
+  const { page, complaints } = await openBrowser();
   await openApp(page, url);
   await page.getByRole('link', { name: 'New plan' }).click();
   await page.getByRole('checkbox', { name: '20 m', exact: true }).check();
@@ -74,9 +74,20 @@ test('the best three are worked out from their fields while the list stands, and
   await page.getByRole('button', { name: 'Not sure' }).click();
   await heading(page, 'Which antenna?');
   await page.getByRole('button', { name: 'Stop working it out' }).click();
-  await page.getByRole('button', { name: 'Work out the fields' }).click();
-  const order = await page.locator('.candidate h2').allTextContents();
-  await page.getByRole('button', { name: 'Put them in order again' }).waitFor({ timeout: 120_000 });
-  expect(await page.getByRole('heading', { name: 'From its field at your place' }).count()).toBe(3);
-  expect(await page.locator('.candidate h2').allTextContents()).toEqual(order);
+  await page.getByRole('button', { name: 'Go on working it out' }).click();
+  const names = page.locator('.candidate h2');
+  const order = await names.allTextContents();
+  const heights = () => page.locator('.candidate').evaluateAll((rows) => rows.map((row) => row.clientHeight));
+  const before = await heights();
+  const sort = page.getByRole('button', { name: /^(Put them in order by the fields|Bring the reasons up to date)$/ });
+  await sort.waitFor({ timeout: 120_000 });
+  expect(await names.allTextContents()).toEqual(order);
+  expect(await heights()).toEqual(before);
+  const buildable = page.locator('.candidate', { has: page.getByText('Radiated, of 100 W') });
+  expect(await buildable.count()).toBeGreaterThanOrEqual(8);
+  expect(await buildable.getByText('…').count()).toBe(0);
+  await sort.click();
+  await page.getByText('In order by the fields at your place.').waitFor();
+  expect([...(await names.allTextContents())].sort()).toEqual([...order].sort());
+  expect(complaints).toEqual([]);
 });

@@ -8,10 +8,12 @@ import solverUrl from '../../worker/solver-worker?worker&url';
 import { trustedScriptUrl } from '../trusted-types';
 import type { StartStudy } from './field-store';
 import type { MakePlan } from './planner';
+import type { StartSearch } from './search-store';
 
 export interface Planning {
   readonly makePlan: MakePlan;
   readonly startStudy: StartStudy;
+  readonly startSearch: StartSearch;
 }
 
 const IDLE_MS = 60_000;
@@ -35,5 +37,6 @@ export function createPlanning(): Planning {
   return {
     makePlan: (answers, field) => plans.plan(answers, field),
     startStudy: (answers, watch) => studies.study(answers, watch),
+    startSearch: (answers, known, onFound) => studies.search(answers, known, onFound),
   };
 }

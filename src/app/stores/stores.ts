@@ -21,7 +21,7 @@ export const blockedByOtherTab = signal(false);
 
 /** What starts the planning workers, fetched after the first screen; once for the page. */
 let planning: Planning | null = null;
-async function fetchPlanning(): Promise<Planning> {
+export async function fetchPlanning(): Promise<Planning> {
   const { createPlanning } = await import('./planning');
   planning ??= createPlanning();
   return planning;

@@ -1,5 +1,6 @@
 /** The screen that compares antennas for somebody who has not chosen one. */
 import type { Message } from '../message';
+import { many } from './many';
 
 export const which = {
   compare: 'Compare antennas for me',
@@ -9,26 +10,38 @@ export const which = {
   meaning: 'Every kind worked out for your bands and your place, the best first. Open any of them as a plan.',
   count: ({ number, of }) => `Before comparing, ${number} of ${of}`,
   restsOn: 'It rests on this',
-  working: ({ done, of }) => (of === 0 ? 'Working them out' : `Working them out: ${done} of ${of}`),
+  working: 'Working them out by the rules',
   open: 'Open as a plan',
   openOf: ({ name }) => `Open as a plan: ${name}`,
   taken: ({ name }) => `Your plan now: ${name}.`,
-  solving: 'The first three are being worked out once more from their fields at your place.',
-  allSolved:
-    'The first three were worked out from their fields at your place. The order still stands as it was before.',
-  again: 'Put them in order again',
-  solvingOne: 'Its field is being worked out.',
-  stopSolving: 'Stop working it out',
-  goOnSolving: 'Work out the fields',
-  solvedHead: 'From its field at your place',
-  swr: ({ least, most }) =>
-    least === most
-      ? `SWR at the radio about ${most}:1.`
-      : `SWR at the radio from ${least}:1 to ${most}:1, band by band.`,
-  entry: ({ ma }) => `For 100 W at most about ${ma} mA come to the house on the outside of the coax.`,
-  hardlyEntry: 'For 100 W less than 1 mA comes to the house on the outside of the coax.',
-  notSolved: 'Its field could not be worked out.',
-} as const satisfies Readonly<Record<string, Message>>;
+  solving: ({ done, of }) =>
+    `Working out the fields at your place: ${done} of ${of}. The order is by the rules until you ask for another.`,
+  stopped: ({ done, of }) => `Stopped at ${done} of ${of}. The order is as it was.`,
+  solvedSame: 'The fields are worked out. They leave the order as it is; the reasons can be brought up to date.',
+  solvedMoves: ({ moves }) =>
+    `The fields are worked out, and the order is still the one by the rules. By the fields ${many(moves, 'antenna moves', 'antennas move')}.`,
+  settled: 'In order by the fields at your place.',
+  failed: 'The fields could not be worked out. The order is by the rules.',
+  stop: 'Stop working it out',
+  goOn: 'Go on working it out',
+  again: 'Put them in order by the fields',
+  upToDate: 'Bring the reasons up to date',
+  figures: 'From its field at your place',
+  radiated: 'Radiated, of 100 W',
+  swr: 'SWR at the radio',
+  entry: 'Current at the house',
+  watts: ({ least, most }) => (least === most ? `${most} W` : `${least} to ${most} W`),
+  ratios: ({ least, most }) => (least === most ? `${most}` : `${least} to ${most}`),
+  milliamperes: ({ ma }) => (ma === 0 ? 'hardly any' : `up to ${ma} mA`),
+  notYet: '…',
+  none: 'none',
+  howHead: 'How they are put in order',
+  how: [
+    'First those that can be built here, then those that your supports are high enough for, then those that work on more of your bands.',
+    'Among these it goes by points, 1 point for each decibel of what reaches the heights that count, after all losses. On 160, 80 and 60 m these are from 30 degrees up to overhead, where near contacts come from; from 30 m up they are 5 to 20 degrees, where far ones come from; on 40 m both.',
+    'A band that needs a tuner costs 1 point, a tuner wider than yours 3 more, each doubling of the current at the house above 30 mA 1, each kind of thing to buy half a point.',
+  ],
+} as const satisfies Readonly<Record<string, Message | readonly string[]>>;
 
 /** Everyday words; the trade's name stands beside them. */
 export const everydayNames: Readonly<Record<string, string>> = {

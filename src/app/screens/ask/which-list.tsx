@@ -3,16 +3,14 @@ import { signal } from '@preact/signals';
 import type { AnswerKey, DraftAnswers } from '../../../design/answers';
 import { pick } from '../../../design/plan-edit';
 import type { SavedPlan } from '../../../design/saved-plan';
-import { type Candidate, judgedCandidate } from '../../../plan/candidates';
-import { systemName } from '../../../words/en/names';
+import type { Candidate } from '../../../plan/candidate-points';
 import { questionWords } from '../../../words/en/questions';
 import { ask, shell } from '../../../words/en/screens';
-import { everydayNames, which } from '../../../words/en/which';
+import { which } from '../../../words/en/which';
 import { answerText } from '../../answer-text';
 import { Icon } from '../../parts/icon';
 import { SaveTrouble } from '../../parts/save-note';
 import { Top } from '../../parts/top';
-import { FeedPointSketch } from '../../pictures/radiators';
 import { go } from '../../router';
 import { to } from '../../routes';
 import { useSay } from '../../say';
@@ -20,13 +18,23 @@ import { effectiveDraft } from '../../stores/effective-answers';
 import type { NewEdit } from '../../stores/library';
 import { useStores } from '../../stores/stores';
 import { goOnAddress } from './asked';
+import { CandidateRow } from './candidate-row';
 import { decisive } from './decisive';
-import { useRanking } from './ranking';
-import { SolveBest, SolvedFigures } from './solve-best';
+import { SearchNote } from './search-note';
+import { useSearch } from './use-search';
 import './surer.css';
 
 /** What a candidate answers; what was told of another antenna under these keys goes. */
-const chosen: readonly AnswerKey[] = ['radiator', 'fedAt', 'lengthChoice', 'feedLine'];
+const chosen: readonly AnswerKey[] = [
+  'radiator',
+  'fedAt',
+  'lengthChoice',
+  'wireLengthM',
+  'feedLine',
+  'feedLineLengthM',
+  'heightM',
+  'loopPlane',
+];
 
 /** What stood in a plan before a candidate was opened; known until the page is closed. */
 const before = signal<ReadonlyMap<string, DraftAnswers>>(new Map());
@@ -34,13 +42,12 @@ const before = signal<ReadonlyMap<string, DraftAnswers>>(new Map());
 const editsTo = (answers: DraftAnswers): NewEdit[] =>
   chosen.map((key) => ({ kind: 'answer', key, answer: pick(answers, key) }));
 
-const nameOf = ({ system }: Pick<Candidate, 'system'>): string => everydayNames[system] ?? systemName(system);
-
 export function WhichList({ plan }: { readonly plan: SavedPlan }) {
   const say = useSay();
   const { library, settings, parts, planner } = useStores();
   const draft = effectiveDraft(plan.answers, settings.settings.value, parts.parts.value);
-  const { candidates, done, of, again } = useRanking(draft);
+  const search = useSearch(draft);
+  const { shown } = search.state;
   const open = (candidate: Candidate): void => {
     before.value = new Map(before.value).set(plan.id, plan.answers);
     library.edit(plan.id, ...editsTo(candidate.answers));
@@ -57,16 +64,15 @@ export function WhichList({ plan }: { readonly plan: SavedPlan }) {
           <p>{say(which.meaning)}</p>
           <Taken plan={plan} />
           <RestsOn plan={plan} draft={draft} />
-          {candidates !== null && <SolveBest candidates={candidates} onAgain={again} />}
+          <SearchNote search={search} />
+          <How />
         </div>
         <section aria-label={say(which.title)}>
           {planner.failed.value !== null && <p class="stop">{say(shell.planFailed)}</p>}
-          {candidates === null && planner.failed.value === null && (
-            <p role="status">{say(which.working, { done, of })}</p>
-          )}
+          {shown === null && planner.failed.value === null && <p role="status">{say(which.working)}</p>}
           <ol class="rows">
-            {candidates?.map((candidate) => (
-              <Row key={candidate.rank} candidate={candidate} onOpen={() => open(candidate)} />
+            {shown?.map((candidate) => (
+              <CandidateRow key={candidate.rank} candidate={candidate} onOpen={() => open(candidate)} />
             ))}
           </ol>
         </section>
@@ -75,33 +81,15 @@ export function WhichList({ plan }: { readonly plan: SavedPlan }) {
   );
 }
 
-function Row({ candidate, onOpen }: { readonly candidate: Candidate; readonly onOpen: () => void }) {
+function How() {
   const say = useSay();
-  const { planner } = useStores();
-  const { rank, system, answers } = candidate;
-  const plan = planner.planOf(answers);
-  const { reasons } = (plan === null ? null : judgedCandidate(answers, plan, say.format)) ?? candidate;
-  const name = nameOf(candidate);
   return (
-    <li class="candidate">
-      <div class="pic">
-        <b class="rank">{rank}</b>
-        <FeedPointSketch radiator={answers.radiator ?? 'other'} fedAt={answers.fedAt ?? 'centre'} />
-      </div>
-      <div class="txt">
-        <h2>{name}</h2>
-        <p class="small">{systemName(system)}</p>
-        <ul class="out">
-          {reasons.map((reason) => (
-            <li key={reason}>{reason}</li>
-          ))}
-        </ul>
-        <SolvedFigures answers={answers} />
-        <button type="button" class="btn tall" aria-label={say(which.openOf, { name })} onClick={onOpen}>
-          {say(which.open)}
-        </button>
-      </div>
-    </li>
+    <details>
+      <summary>{say(which.howHead)}</summary>
+      {which.how.map((line) => (
+        <p key={line}>{line}</p>
+      ))}
+    </details>
   );
 }
 

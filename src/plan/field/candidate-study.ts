@@ -1,0 +1,122 @@
+/**
+ * The short study of one antenna among several: its wires with coax and chokes over the operator's ground, solved at the focus of each wanted
+ * band and nowhere else. It gives field facts for the same plan as the whole study, without SWR over the bands, near fields and disputes.
+ *
+ * The chokes are the house's; only where they leave more than the goal at the entry are others searched, as the whole study does. Lengths are
+ * solved too, except where a search would lay out radials on the ground for each length it tries: there the rule's length stands.
+ */
+import { dimensionsOf } from '../../advice/dimensions';
+import { type Facts, factsOf, isNoSystem } from '../../advice/facts';
+import type { BandField, ChokeChoice, ChosenChoke, FieldFacts } from '../../advice/field-facts';
+import type { Band } from '../../catalog/bands';
+import type { Answers } from '../../design/answers';
+import type { Layout } from '../../geometry/layout';
+import type { Solution } from '../../solver/geometry';
+import { layoutOf } from '../layout-of';
+import { bandShield, prepareBand } from './band-study';
+import { houseChokes, searchPlaces } from './choke-places';
+import { chooseChokes, GOAL_MA, resistive } from './choke-search';
+import { fieldSite, geometryOf } from './field-site';
+import type { FieldInstrument } from './instrument';
+import { POWER_W } from './shield-currents';
+import { solveLengths } from './solved-lengths';
+import { onEach, orNull, type StudyOptions, watch } from './watched';
+
+/** Mean power towards the heights of far and of near contacts, of what is radiated (solver/pattern). */
+type ZoneGain = NonNullable<Solution['pattern']>['zoneGain'];
+
+export interface ShortStudy {
+  readonly field: FieldFacts;
+  readonly zones: Readonly<Partial<Record<Band, ZoneGain>>>;
+}
+
+/** Null when there is nothing to solve, or the solver takes none of it. */
+export async function studyCandidate(
+  answers: Answers,
+  instrument: FieldInstrument,
+  options: Pick<StudyOptions, 'isCancelled'> = {},
+): Promise<ShortStudy | null> {
+  const facts = factsOf(answers);
+  if (isNoSystem(facts)) return null;
+  const watched = watch(instrument, options);
+  const rule = dimensionsOf(facts);
+  const lengths = isQuicklySearched(facts) ? await orNull(solveLengths(facts, rule, watched)) : null;
+  const solved = lengths === null ? {} : { lengths };
+  const dimensions = lengths === null ? rule : dimensionsOf(facts, solved);
+  const layout = layoutOf(facts, dimensions);
+  if (layout === null) return null;
+  const house = houseChokes(facts, dimensions);
+  const byHouse = await solveWith(facts, layout, house, watched);
+  const chokes = worstMa(byHouse) > GOAL_MA ? await searchChokes(facts, layout, house, watched) : null;
+  const bands = chokes === null ? byHouse : await solveWith(facts, layout, chokes.chosen.chokes, watched);
+  if (bands.length === 0) return null;
+  return {
+    field: { bands: recordOf(bands, ({ field }) => field), ...solved, ...(chokes === null ? {} : { chokes }) },
+    zones: recordOf(bands, ({ zoneGain }) => zoneGain),
+  };
+}
+
+const isQuicklySearched = ({ system, settled }: Facts): boolean =>
+  system !== 'non-resonant-vertical' || settled.returnPath !== 'ground-radials';
+
+interface OneBand {
+  readonly band: Band;
+  readonly field: BandField;
+  readonly zoneGain: ZoneGain;
+}
+
+const recordOf = <T>(bands: readonly OneBand[], of: (one: OneBand) => T): Partial<Record<Band, T>> =>
+  Object.fromEntries(bands.map((one) => [one.band, of(one)]));
+
+const worstMa = (bands: readonly OneBand[]): number =>
+  Math.max(0, ...bands.map(({ field }) => field.entryCurrentMa ?? 0));
+
+async function solveWith(
+  facts: Facts,
+  layout: Layout,
+  chokes: readonly ChosenChoke[],
+  instrument: FieldInstrument,
+): Promise<readonly OneBand[]> {
+  const portsM = chokes.map(({ distanceM }) => distanceM);
+  const site = fieldSite(layout, facts.settled.ground, portsM);
+  if (site === null) return [];
+  const all = await onEach(
+    facts.bands,
+    ({ focusMHz }) => instrument.solve({ ...geometryOf(site, focusMHz, resistive(chokes)), pattern: true }),
+    instrument.rest,
+  );
+  return all.flatMap(({ at, found }) => {
+    const { pattern } = found;
+    return pattern === undefined || !(found.impedance.r > 0)
+      ? []
+      : [{ band: at.band, field: bandFieldOf(found), zoneGain: pattern.zoneGain }];
+  });
+}
+
+function bandFieldOf({ impedance, probes, powerShare, gainDbi, gainThetaDeg }: Solution): BandField {
+  const feedCurrentA = Math.sqrt(POWER_W / impedance.r);
+  const entry = probes.find(({ id }) => id === 'entry')?.magnitude;
+  return {
+    feedPoint: impedance,
+    feedCurrentA,
+    efficiency: powerShare.radiated,
+    gainDbi,
+    takeOffDeg: 90 - gainThetaDeg,
+    ...(entry === undefined ? {} : { entryCurrentMa: 1000 * entry * feedCurrentA }),
+  };
+}
+
+async function searchChokes(
+  facts: Facts,
+  layout: Layout,
+  house: readonly ChosenChoke[],
+  instrument: FieldInstrument,
+): Promise<ChokeChoice | null> {
+  const places = searchPlaces(facts, house);
+  const portsM = [...house.map(({ distanceM }) => distanceM), ...places.antennaM, ...places.furtherM];
+  const site = fieldSite(layout, facts.settled.ground, portsM);
+  if (site === null) return null;
+  const ready = await onEach(facts.bands, (at) => prepareBand(instrument, site, at), instrument.rest);
+  const shields = ready.map(({ found }) => bandShield(found));
+  return chooseChokes(house, places, shields);
+}
