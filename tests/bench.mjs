@@ -85,7 +85,9 @@ for (const file of firstScreenFiles(app)) row(`  ${file}`, sentBytes(join(app, f
 row('JavaScript and CSS before the first screen, brotli', firstScreenBytes / 1000, 'kB');
 row('kept for offline use, brotli', precacheBytes / 1000, 'kB');
 row(`from opening to the first screen, no server, processor slowed ${slowdown}×`, await openingMs(app), 'ms');
-row('longest task of the main thread while a plan is open and its field is worked out', await longestTaskMs(app), 'ms');
+const longestMs = await longestTaskMs(app);
+row('longest task of the main thread while a plan is open and its field is worked out (aim 50)', longestMs, 'ms');
+row(`the same, processor slowed ${slowdown}×`, slowdown * longestMs, 'ms');
 
 const { main } = await import(pathToFileURL(join(build('cli'), 'main.mjs')).href);
 const inputs = join(root, 'tests/fixtures/bench'); // invented stations, one file each, named <command>-<what>.json
