@@ -1,6 +1,6 @@
 /**
  * The ground on which mast, wire or rope can come down, from above and to scale: striped as far as every overhead line must stay from the
- * wire and what holds it.
+ * wire and what holds it. The nearest line the operator told of stands somewhere on a heavy outline, for nobody asked on which side.
  */
 import type { Vector } from '../geometry/layout';
 import { Drawing, Grid, Hatch, path, px } from './figures';
@@ -10,6 +10,8 @@ import type { Site } from './site';
 interface FallPathProps {
   readonly site: Site;
   readonly distanceM: number;
+  /** How far the nearest overhead line is; null when not told, or when it would lie outside the drawing (see isLineDrawn). */
+  readonly lineM: number | null;
   readonly words: {
     readonly label: string;
     /** The distance, one unit to a line. */
@@ -26,6 +28,16 @@ const EDGE_PX = 2;
 const HALO_PX = 13;
 const NOTE = { width: 104, height: 44, line: 19 } as const;
 
+/** A line farther off than that would leave the antenna too small to see. */
+const MOST_LINE_SHARE = 1.5;
+const LINE_PX = 5;
+
+export const isLineDrawn = (distanceM: number, lineM: number | null): boolean =>
+  lineM !== null && lineM <= MOST_LINE_SHARE * distanceM;
+
+const reachedM = (distanceM: number, lineM: number | null): number =>
+  lineM !== null && isLineDrawn(distanceM, lineM) ? Math.max(distanceM, lineM) : distanceM;
+
 interface Frame extends Scale {
   at(point: Vector): readonly [number, number];
   readonly height: number;
@@ -37,7 +49,8 @@ const fallersOf = ({ arms, supports }: Site): readonly (readonly Vector[])[] => 
   ...supports.map(({ foot }) => [foot, foot]),
 ];
 
-export const fallPathScale = (site: Site, distanceM: number): Scale => frameOf(fallersOf(site), distanceM);
+export const fallPathScale = (site: Site, distanceM: number, lineM: number | null): Scale =>
+  frameOf(fallersOf(site), reachedM(distanceM, lineM));
 
 function frameOf(fallers: readonly (readonly Vector[])[], distanceM: number): Frame {
   const reach = (axis: 0 | 1): readonly [number, number] => {
@@ -55,9 +68,9 @@ function frameOf(fallers: readonly (readonly Vector[])[], distanceM: number): Fr
   };
 }
 
-export function FallPath({ site, distanceM, words, id }: FallPathProps) {
+export function FallPath({ site, distanceM, lineM, words, id }: FallPathProps) {
   const fallers = fallersOf(site);
-  const { at: place, height, squareM, pixelsPerM } = frameOf(fallers, distanceM);
+  const { at: place, height, squareM, pixelsPerM } = frameOf(fallers, reachedM(distanceM, lineM));
   const lines = fallers.map((points) => path(points.map(place)));
   const wires = site.arms.map((points) => path(points.map(place)));
   const [feedX, feedY] = place(site.feed);
@@ -74,6 +87,9 @@ export function FallPath({ site, distanceM, words, id }: FallPathProps) {
         {band(`url(#${id})`, 2 * reachPx)}
         {band('var(--paper)', HALO_PX)}
       </g>
+      {lineM !== null && isLineDrawn(distanceM, lineM) && (
+        <Outline id={`${id}-line`} lines={lines} reachPx={lineM * pixelsPerM} height={height} />
+      )}
       {wires.map((d) => (
         <path class="w" d={d} />
       ))}
@@ -83,6 +99,30 @@ export function FallPath({ site, distanceM, words, id }: FallPathProps) {
       })}
       <Distance from={lowestOf(fallers, place)} reachPx={reachPx} text={words.distance} />
     </Drawing>
+  );
+}
+
+interface OutlineProps {
+  readonly id: string;
+  readonly lines: readonly string[];
+  readonly reachPx: number;
+  readonly height: number;
+}
+
+/** All places at one distance from what can fall: a mask takes the inside out, so that stripes show through. */
+function Outline({ id, lines, reachPx, height }: OutlineProps) {
+  const spread = (stroke: string, width: number) =>
+    lines.map((d) => <path class="scaled" d={d} stroke={stroke} stroke-width={px(width)} />);
+  return (
+    <>
+      <mask id={id} maskUnits="userSpaceOnUse" x={0} y={0} width={WIDTH} height={px(height)}>
+        <g fill="none" stroke-linejoin="round" stroke-linecap="round">
+          {spread('white', 2 * reachPx + LINE_PX)}
+          {spread('black', Math.max(2 * reachPx - LINE_PX, 0))}
+        </g>
+      </mask>
+      <rect class="f" width={WIDTH} height={px(height)} mask={`url(#${id})`} />
+    </>
   );
 }
 

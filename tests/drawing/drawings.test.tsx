@@ -119,7 +119,9 @@ describe.each(Object.entries(sites))('%s', (name, own) => {
   test('fall path', async () => {
     if (site === null) throw new Error('no shape');
     const distance = ['44 m', '144 ft 4 in'] as const;
-    const svg = file(<FallPath site={site} distanceM={44} words={{ label: 'fall path', distance }} id="stripes" />);
+    const svg = file(
+      <FallPath site={site} distanceM={44} lineM={null} words={{ label: 'fall path', distance }} id="stripes" />,
+    );
     sound(svg);
     await expect(svg).toMatchFileSnapshot(`svg/fall-${name}.svg`);
   });
@@ -129,9 +131,15 @@ test('the fall path is as wide as the distance on both sides of wire and support
   const site = siteOf(layout({}), { home: false, chokesM: [] });
   if (site === null) throw new Error('no shape');
   const svg = file(
-    <FallPath site={site} distanceM={40} words={{ label: 'fall path', distance: ['40 m', '131 ft'] }} id="stripes" />,
+    <FallPath
+      site={site}
+      distanceM={40}
+      lineM={null}
+      words={{ label: 'fall path', distance: ['40 m', '131 ft'] }}
+      id="stripes"
+    />,
   );
-  const { pixelsPerM } = fallPathScale(site, 40);
+  const { pixelsPerM } = fallPathScale(site, 40, null);
   const stripes = [...svg.matchAll(/stroke="url\(#stripes\)" stroke-width="([\d.]+)"/g)].map(([, width]) =>
     Number(width),
   );
@@ -140,6 +148,26 @@ test('the fall path is as wide as the distance on both sides of wire and support
   // The wire and two supports beyond its ends, and 40 m on all sides, fill the width.
   const across = site.supports.map(({ foot }) => foot[0]);
   expect((Math.max(...across) - Math.min(...across) + 80) * pixelsPerM).toBeCloseTo(316, 0);
+});
+
+test('a told overhead line is outlined at its distance, and widens the drawing only up to half as far again', () => {
+  const site = siteOf(layout({}), { home: false, chokesM: [] });
+  if (site === null) throw new Error('no shape');
+  const words = { label: 'fall path', distance: ['40 m', '131 ft'] } as const;
+  const drawn = (lineM: number) =>
+    file(<FallPath site={site} distanceM={40} lineM={lineM} words={words} id="stripes" />);
+  for (const lineM of [12, 55]) {
+    const { pixelsPerM } = fallPathScale(site, 40, lineM);
+    const [outer, inner] = ['white', 'black'].map((stroke) =>
+      Number(new RegExp(`stroke="${stroke}" stroke-width="([\\d.]+)"`).exec(drawn(lineM))?.[1]),
+    ) as [number, number];
+    expect((outer + inner) / 4 / pixelsPerM).toBeCloseTo(lineM, 0);
+  }
+  const scale = (lineM: number | null) => fallPathScale(site, 40, lineM).pixelsPerM;
+  expect(scale(12)).toBe(scale(null));
+  expect(scale(55)).toBeLessThan(scale(null));
+  expect(drawn(300)).not.toContain('mask');
+  expect(scale(300)).toBe(scale(null));
 });
 
 test('an antenna of no known shape has no site', () => {

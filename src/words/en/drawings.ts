@@ -7,7 +7,7 @@ export const drawings = {
   top: (d, f) =>
     `The site from above, to scale: the wire is ${f.length(Number(d.runM))} across.${d.coax === true ? ` The coax leaves it ${d.square === true ? 'at a right angle' : 'along the wire'}.` : ''}${Number(d.keepOutM) > 0 ? ` People stay ${f.length(Number(d.keepOutM))} away from every part of it.` : ''}`,
   fall: (d, f) =>
-    `The site from above, to scale: striped ground reaches ${f.length(Number(d.distanceM))} from every wire and support on all sides. No overhead line may stand over it.`,
+    `The site from above, to scale: striped ground reaches ${f.length(Number(d.distanceM))} from every wire and support on all sides. No overhead line may stand over it.${d.drawn === true ? ` A heavy outline ${f.length(Number(d.lineM))} away is where the nearest line may be, ${d.near === true ? 'inside the stripes' : 'outside them'}.` : ''}`,
   choke: ({ turns, cores }) =>
     `Front view of the ring${Number(cores) > 1 ? ', one of several stacked' : ''}: ${turns} strands of coax pass through the hole, half of them up one side, then across, the rest up the other side.`,
   tapped: ({ turns, tap }) =>

@@ -1,5 +1,14 @@
 /** What stands on the Raise screen. */
-import type { Message } from '../message';
+import type { Format } from '../format';
+import type { Data, Message } from '../message';
+
+const toldLine = (d: Data, f: Format): string => {
+  if (d.lineM === undefined) return '';
+  const near = d.near === true ? 'That is too near.' : 'Look where it is before you trust that.';
+  return d.drawn === true
+    ? ` Your nearest line, ${f.length(Number(d.lineM))} away, is somewhere on the heavy outline. ${near}`
+    : ` Your nearest line, ${f.length(Number(d.lineM))} away, lies outside this drawing.`;
+};
 
 export const raiseScreen = {
   step: ({ now, count }) => `Step ${now} of ${count}`,
@@ -21,6 +30,6 @@ export const raiseScreen = {
   chokes: 'Where the chokes go',
   none: 'This plan has no steps. See on the plan what stops it.',
   fallCaption: (d, f) =>
-    `No overhead line over the striped ground: ${f.length(Number(d.distanceM))} from every wire and support, on all sides. 1 square is ${f.length(Number(d.squareM))}.`,
+    `No overhead line over the striped ground: ${f.length(Number(d.distanceM))} from every wire and support, on all sides. 1 square is ${f.length(Number(d.squareM))}.${toldLine(d, f)}`,
   checksRead: 'Checks read before this step',
 } as const satisfies Readonly<Record<string, Message>>;

@@ -1,6 +1,6 @@
 /** The ground that must be free of overhead lines, drawn beside the caution that asks for it. */
 import type { Answers } from '../../../design/answers';
-import { FallPath, fallPathScale } from '../../../drawing/fall-path';
+import { FallPath, fallPathScale, isLineDrawn } from '../../../drawing/fall-path';
 import type { Plan } from '../../../plan/plan-schema';
 import { drawings } from '../../../words/en/drawings';
 import { raiseScreen } from '../../../words/en/raise-screen';
@@ -20,17 +20,27 @@ export function FallFigure({ plan, answers }: FallFigureProps) {
   const site = sitePictureOf(answers, plan)?.site;
   const distanceM = plan.cautions.find((caution) => caution.distanceM !== null)?.distanceM;
   if (site === undefined || distanceM == null) return null;
+  const lineM = answers.nearestPowerLineM ?? null;
+  const told = lineM === null ? {} : { lineM, drawn: isLineDrawn(distanceM, lineM), near: lineM < distanceM };
   const [metres, feet] = [metresText(distanceM), feetInchesText(distanceM)];
   return (
     <figure class="plate">
       <FallPath
         site={site}
         distanceM={distanceM}
-        words={{ label: say(drawings.fall, { distanceM }), distance: metric ? [metres, feet] : [feet, metres] }}
+        lineM={lineM}
+        words={{
+          label: say(drawings.fall, { distanceM, ...told }),
+          distance: metric ? [metres, feet] : [feet, metres],
+        }}
         id="stripes-fall"
       />
       <figcaption>
-        {say(raiseScreen.fallCaption, { distanceM, squareM: fallPathScale(site, distanceM).squareM })}
+        {say(raiseScreen.fallCaption, {
+          distanceM,
+          squareM: fallPathScale(site, distanceM, lineM).squareM,
+          ...told,
+        })}
       </figcaption>
     </figure>
   );
