@@ -3,10 +3,21 @@
  * height, and on the ground for a standing body. Power density is no test so near. Never less than touching distance; where nobody told the
  * height, the ground gives no relief either.
  */
-import type { Working, WorkingInput } from '../base/working';
-import { exposureLimits } from '../catalog/exposure-limits';
+import type { Working } from '../base/working';
 import type { AntennaPart } from '../design/antenna-part';
 import { type ExposureTest, type Tier, testsFor } from './exposure-tests';
+import {
+  crossingWorking,
+  type FieldLine,
+  metWorking,
+  noWatts,
+  type RawWatts,
+  statedWatts,
+  TOUCHING_M,
+  touchingWorking,
+  type Watts,
+  wattsAtLimit,
+} from './exposure-working';
 import type { BandFacts, Facts } from './facts';
 import type { NearField } from './field-facts';
 import type { Said } from './finding';
@@ -22,24 +33,25 @@ import {
   strongestPart,
 } from './near-field';
 
-export const TOUCHING_M = 0.5;
-export const STEP_M = 0.5;
-export const roundUpM = (metres: number): number => Math.ceil(metres / STEP_M - 1e-9) * STEP_M;
-
 interface SolvedTest extends ExposureTest {
   readonly kind: SolvedKind;
 }
 
 interface Judged {
   readonly test: SolvedTest;
+  readonly line: FieldLine;
   readonly crossing: Crossing | null;
 }
 
-export interface SolvedDistance {
+/** A distance and how it was found; 0 where the limits are met everywhere. */
+export interface Metres {
   readonly metres: number;
-  /** From below or beside the nearest part to where a standing body meets the limits; 0 where it does everywhere. */
-  readonly groundM: number;
   readonly working: Working;
+}
+
+export interface SolvedDistance extends Metres {
+  /** From below or beside the nearest part to where a standing body meets the limits. */
+  readonly ground: Metres;
   readonly decidedBy: Said;
   readonly part: AntennaPart | null;
 }
@@ -50,68 +62,120 @@ const isSolved = (test: ExposureTest): test is SolvedTest => test.kind !== 'powe
 const solvedTests = ({ settled }: Facts, tier: Tier, { focusMHz }: BandFacts): readonly SolvedTest[] =>
   testsFor(settled.ruleSet, tier, focusMHz).filter(isSolved);
 
-const powerShare = ({ averageFactor, settled }: Facts, { onCrest }: ExposureTest): number =>
-  onCrest ? 1 : averageFactor * settled.transmitShare;
-
 /** Turns a field at 100 W into the one to be judged. */
-const scaleOf = (facts: Facts, test: ExposureTest): number =>
-  FIELD_MARGIN * Math.sqrt((facts.settled.powerW * powerShare(facts, test)) / FIELD_POWER_W);
+function scaleOf({ averageFactor, settled }: Facts, { onCrest }: ExposureTest): number {
+  const share = onCrest ? 1 : averageFactor * settled.transmitShare;
+  return FIELD_MARGIN * Math.sqrt((settled.powerW * share) / FIELD_POWER_W);
+}
 
 function judge(facts: Facts, near: NearField, family: Family, test: SolvedTest, part?: AntennaPart): Judged {
   const distancesM = family === 'around' ? near.aroundM : near.groundM;
   const fields = envelopeOf(near, family, test.kind, part);
-  return { test, crossing: crossingOf(distancesM, fields, scaleOf(facts, test), test.limit) };
-}
-
-const metresOf = ({ crossing }: Judged): number => crossing?.metres ?? 0;
-const farthest = (list: readonly Judged[]): Judged | undefined =>
-  list.reduce<Judged | undefined>(
-    (best, each) => (best === undefined || metresOf(each) > metresOf(best) ? each : best),
-    undefined,
-  );
-
-export function solvedDistance(facts: Facts, at: BandFacts, near: NearField, tier: Tier): SolvedDistance | null {
-  const tests = solvedTests(facts, tier, at);
-  const deciding = farthest(tests.map((test) => judge(facts, near, 'around', test)));
-  if (deciding === undefined) return null;
-  const metres = roundUpM(Math.max(metresOf(deciding), TOUCHING_M));
-  const onGround = farthest(tests.map((test) => judge(facts, near, 'ground', test)));
-  const groundM = onGround?.crossing == null ? 0 : roundUpM(Math.max(onGround.crossing.metres, TOUCHING_M));
-  const heightTold = facts.answers.heightM !== undefined;
   return {
-    metres,
-    groundM: heightTold ? groundM : Math.max(groundM, metres),
-    ...(deciding.crossing === null || deciding.crossing.metres <= TOUCHING_M
-      ? touching(facts, near, tests)
-      : decided(facts, near, deciding.test, deciding.crossing)),
+    test,
+    line: { distancesM, fields },
+    crossing: crossingOf(distancesM, fields, scaleOf(facts, test), test.limit),
   };
 }
 
-/** Distance of one part alone, for the drawing: 0 where its limits are met at touching distance already. */
-export function partDistanceM(facts: Facts, at: BandFacts, near: NearField, tier: Tier, part: AntennaPart): number {
+const metresOf = ({ crossing }: Judged): number => crossing?.metres ?? 0;
+
+const strongest = ({ line }: Judged): number => line.fields[0] ?? 0;
+
+/** Field at the first distance over its limit. */
+const shareOf = (facts: Facts, judged: Judged): number =>
+  (scaleOf(facts, judged.test) * strongest(judged)) / judged.test.limit;
+
+/** What asks for the greatest distance; where nothing asks for any, what comes nearest to its limit. */
+function deciding(facts: Facts, list: readonly Judged[]): Judged | undefined {
+  const [first, ...rest] = list;
+  return first === undefined
+    ? undefined
+    : rest.reduce((best, each) => {
+        const further = metresOf(each) - metresOf(best);
+        return further > 0 || (further === 0 && shareOf(facts, each) > shareOf(facts, best)) ? each : best;
+      }, first);
+}
+
+export function solvedDistance(facts: Facts, at: BandFacts, near: NearField, tier: Tier): SolvedDistance | null {
   const tests = solvedTests(facts, tier, at);
-  const deciding = farthest(tests.map((test) => judge(facts, near, 'around', test, part)));
-  return deciding?.crossing == null ? 0 : roundUpM(deciding.crossing.metres);
+  const around = deciding(
+    facts,
+    tests.map((test) => judge(facts, near, 'around', test)),
+  );
+  const onGround = deciding(
+    facts,
+    tests.map((test) => judge(facts, near, 'ground', test)),
+  );
+  if (around === undefined || onGround === undefined) return null;
+  const told = metresFrom(facts, onGround);
+  const isTouching = metresOf(around) <= TOUCHING_M;
+  const whole: Metres = isTouching
+    ? { metres: TOUCHING_M, working: touchingWorking(around.test) }
+    : metresFrom(facts, around);
+  return {
+    ...whole,
+    ground: facts.answers.heightM === undefined && told.metres < whole.metres ? whole : told,
+    ...(isTouching || around.crossing === null
+      ? touching(facts, near, tests)
+      : decided(near, around.test, around.crossing)),
+  };
 }
 
-/** Peak power that meets every public limit at this distance, W. */
-export function powerAtW(facts: Facts, at: BandFacts, near: NearField, metres: number): number {
-  if (metres < TOUCHING_M) return 0;
-  const allowed = solvedTests(facts, 'public', at).map((test) => {
-    const share = powerShare(facts, test);
-    const field = FIELD_MARGIN * fieldAtDistance(near.aroundM, envelopeOf(near, 'around', test.kind), metres);
-    return share === 0 || field === 0 ? Number.POSITIVE_INFINITY : (FIELD_POWER_W * (test.limit / field) ** 2) / share;
+function metresFrom(facts: Facts, judged: Judged): Metres {
+  const { test, line, crossing } = judged;
+  const working =
+    crossing === null ? metWorking(facts, test, strongest(judged)) : crossingWorking(facts, test, line, crossing);
+  return { metres: working.result.value, working };
+}
+
+/** Distance of one part alone, for the drawing: 0 where its limits are met at touching distance already. */
+export function partDistance(
+  facts: Facts,
+  at: BandFacts,
+  near: NearField,
+  tier: Tier,
+  part: AntennaPart,
+): Metres | null {
+  const list = solvedTests(facts, tier, at).map((test) => judge(facts, near, 'around', test, part));
+  const found = deciding(facts, list);
+  return found === undefined ? null : metresFrom(facts, found);
+}
+
+/** Peak power that meets every public limit at this distance. */
+export function powerAt(facts: Facts, at: BandFacts, near: NearField, metres: number): Watts | null {
+  const tests = solvedTests(facts, 'public', at);
+  const [first] = tests;
+  if (first === undefined) return null;
+  if (metres < TOUCHING_M) return noWatts(metres, first);
+  const allowed = tests.map((test) => rawPowerAt(facts, near, test, metres));
+  return statedWatts(allowed.reduce((least, each) => (each.watts < least.watts ? each : least)));
+}
+
+function rawPowerAt(facts: Facts, near: NearField, test: SolvedTest, metres: number): RawWatts {
+  const fields = envelopeOf(near, 'around', test.kind);
+  const distancesM = near.aroundM;
+  const value = fieldAtDistance(distancesM, fields, metres);
+  const unit = test.kind === 'electric' ? 'V/m' : 'A/m';
+  const input = (amount: number, of: string) => ({ value: amount, unit: of, from: 'solved' }) as const;
+  const nearest = { value: metres, unit: 'm', from: 'answer' } as const;
+  const next = distancesM.findIndex((each) => each > metres);
+  const before = next < 0 ? distancesM.length - 1 : next - 1;
+  const here = { d1: input(distancesM[before] ?? 0, 'm'), F1: input(fields[before] ?? 0, unit), nearest };
+  if (next < 0) return wattsAtLimit(facts, test, { value, formula: '(F1 * d1 / nearest)', inputs: here });
+  const nextField = fields[next] ?? 0;
+  if (nextField === 0) return wattsAtLimit(facts, test, { value, formula: 'F1', inputs: { F1: here.F1 } });
+  return wattsAtLimit(facts, test, {
+    value,
+    formula: '(F1 * (F2 / F1)^(log(nearest / d1) / log(d2 / d1)))',
+    inputs: { ...here, d2: input(distancesM[next] ?? 0, 'm'), F2: input(nextField, unit) },
   });
-  return Math.min(...allowed);
 }
 
-type Outcome = Pick<SolvedDistance, 'working' | 'decidedBy' | 'part'>;
+type Outcome = Pick<SolvedDistance, 'decidedBy' | 'part'>;
 
 function touching(facts: Facts, near: NearField, tests: readonly SolvedTest[]): Outcome {
-  const parts = tests.map((test) => ({
-    test,
-    share: (scaleOf(facts, test) * (envelopeOf(near, 'around', test.kind)[0] ?? 0)) / test.limit,
-  }));
+  const parts = tests.map((test) => ({ test, share: shareOf(facts, judge(facts, near, 'around', test)) }));
   const worst = parts.reduce((best, each) => (each.share > best.share ? each : best));
   const part = strongestPart(near, 'around', worst.test.kind, 0);
   return {
@@ -120,16 +184,10 @@ function touching(facts: Facts, near: NearField, tests: readonly SolvedTest[]): 
       code: 'solved-touching',
       data: { kind: worst.test.kind, percent: 100 * Math.min(worst.share, 1), part: part ?? 'radiator' },
     },
-    working: {
-      formula: 'touching',
-      inputs: { touching: { value: TOUCHING_M, unit: 'm', from: 'assumed' } },
-      result: { value: TOUCHING_M, unit: 'm' },
-      source: exposureLimits[worst.test.set].source,
-    },
   };
 }
 
-function decided(facts: Facts, near: NearField, test: SolvedTest, crossing: Crossing): Outcome {
+function decided(near: NearField, test: SolvedTest, crossing: Crossing): Outcome {
   const part = strongestPart(near, 'around', test.kind, crossing.last);
   return {
     part,
@@ -137,43 +195,5 @@ function decided(facts: Facts, near: NearField, test: SolvedTest, crossing: Cros
       code: test.onCrest ? 'solved-on-crest' : 'solved',
       data: { kind: test.kind, limit: test.limit, part: part ?? 'radiator' },
     },
-    working: workingOf(facts, near, test, crossing),
-  };
-}
-
-/** The very interpolation of near-field.ts, as a formula. */
-function workingOf(facts: Facts, near: NearField, test: SolvedTest, { metres, last }: Crossing): Working {
-  const fields = envelopeOf(near, 'around', test.kind);
-  const unit = test.kind === 'electric' ? 'V/m' : 'A/m';
-  const solved = (value: number, of: string): WorkingInput => ({ value, unit: of, from: 'solved' });
-  const told = (key: 'powerW' | 'mode' | 'transmitShare'): 'answer' | 'assumed' =>
-    facts.answers[key] === undefined ? 'assumed' : 'answer';
-  const duty: Record<string, WorkingInput> = test.onCrest
-    ? {}
-    : {
-        duty: { value: facts.averageFactor, unit: '', from: told('mode') },
-        share: { value: facts.settled.transmitShare, unit: '', from: told('transmitShare') },
-      };
-  const watts = test.onCrest ? 'P' : 'P * duty * share';
-  const field = `(F1 * margin * sqrt(${watts} / Pref) / L)`;
-  const nextM = near.aroundM[last + 1];
-  const beyond: Record<string, WorkingInput> =
-    nextM === undefined ? {} : { d2: solved(nextM, 'm'), F2: solved(fields[last + 1] ?? 0, unit) };
-  const distance = nextM === undefined ? `d1 * ${field}` : `d1 * (d2 / d1)^(log(${field}) / log(F1 / F2))`;
-  return {
-    formula: `ceil(${distance} / step - 1e-9) * step`,
-    inputs: {
-      d1: solved(near.aroundM[last] ?? 0, 'm'),
-      F1: solved(fields[last] ?? 0, unit),
-      ...beyond,
-      margin: { value: FIELD_MARGIN, unit: '', from: 'assumed' },
-      P: { value: facts.settled.powerW, unit: 'W', from: told('powerW') },
-      ...duty,
-      Pref: { value: FIELD_POWER_W, unit: 'W', from: 'solved' },
-      L: { value: test.limit, unit, from: 'catalogue' },
-      step: { value: STEP_M, unit: 'm', from: 'assumed' },
-    },
-    result: { value: roundUpM(metres), unit: 'm' },
-    source: exposureLimits[test.set].source,
   };
 }

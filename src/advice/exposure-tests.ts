@@ -2,6 +2,7 @@
 import { exposureLimits, type LimitSetId, levelAt } from '../catalog/exposure-limits';
 import type { RuleSet } from '../design/choices';
 import { densityOfElectric, densityOfMagnetic } from '../physics/exposure-screen';
+import type { ExposureLimit } from './finding';
 
 export type Tier = 'knowing' | 'public';
 
@@ -49,3 +50,12 @@ export function testsFor(ruleSet: RuleSet, tier: Tier, frequencyMHz: number): Ex
     }),
   );
 }
+
+/** Every limit of a frequency as it is told, with how its number came in. */
+export const limitsOn = (ruleSet: RuleSet, frequencyMHz: number): ExposureLimit[] =>
+  (['knowing', 'public'] as const).flatMap((tier) =>
+    testsFor(ruleSet, tier, frequencyMHz).map(({ set, kind, limit }) => {
+      const { value, provenance, source } = exposureLimits[set];
+      return { tier, kind, limit, averagingMin: value.averagingMin, provenance, source };
+    }),
+  );

@@ -4,7 +4,8 @@
  * The published far-field screen for each limit of the rule set, the largest distance deciding; no credit for mismatch or line loss; average
  * power = peak × mode factor × transmitted share, and the crest alone where a limit knows no averaging. Inside λ/2π the screen is not final: there
  * the distance is at least 3 m at 100 W and 10 m at 1 kW, a power law through both, common practice near wire ends, for both groups of people, until the near field is
- * computed; then the computed field decides (exposure-solved). Loops under half a wave round are refused. What is not told is taken at its worst.
+ * computed; then the computed field decides (exposure-solved). Loops under half a wave round are refused until then. What is not told is taken at
+ * its worst.
  * Rounded up to 0.5 m.
  */
 import { ETA0 } from '../base/constants';
@@ -19,15 +20,23 @@ import {
 } from '../physics/exposure-screen';
 import { mostGainDbi } from './antenna-gain';
 import type { Dimensions } from './dimensions';
-import { partDistanceM, powerAtW, roundUpM, STEP_M, solvedDistance } from './exposure-solved';
-import { type ExposureTest, type Tier, testsFor } from './exposure-tests';
+import { exposurePlaces } from './exposure-places';
+import { partDistance, powerAt, solvedDistance } from './exposure-solved';
+import { type ExposureTest, limitsOn, type Tier, testsFor } from './exposure-tests';
+import {
+  dutyInputs,
+  powerInput,
+  type RawWatts,
+  roundUpM,
+  statedWatts,
+  stepInput,
+  type Watts,
+} from './exposure-working';
 import type { BandFacts, Facts } from './facts';
 import { type FieldFacts, fieldOf, type NearField } from './field-facts';
 import type { BandFinding, Exposure, Said } from './finding';
 import { FIELD_MARGIN } from './near-field';
 
-/** The schema takes no more. */
-const MOST_W = 3000;
 const NEAR_WIRE_M = 3;
 const NEAR_WIRE_W = 100;
 /** Exponent that leads from 3 m at 100 W through 10 m at 1 kW. */
@@ -60,13 +69,14 @@ export function exposureOf(
 }
 
 function exposureOn(facts: Facts, dimensions: Dimensions, at: BandFacts, field: FieldFacts | undefined): Exposure {
+  const { nearField } = fieldOf(field, at.band);
+  const solved = nearField === undefined ? null : solvedExposure(facts, at, nearField);
+  if (solved !== null) return solved;
   if (facts.system === 'full-wave-loop' && dimensions.radiator.metres < SMALL_LOOP_WAVES * at.wavelengthM) {
     const decidedBy = { code: 'small-loop', data: { roundM: dimensions.radiator.metres } };
     return { ...withoutDistance(at, facts), decidedBy };
   }
-  const { nearField } = fieldOf(field, at.band);
-  const solved = nearField === undefined ? null : solvedExposure(facts, at, nearField);
-  return solved ?? screenedExposure(facts, dimensions, at, field);
+  return screenedExposure(facts, dimensions, at, field);
 }
 
 const withoutDistance = (at: BandFacts, { settled: { ruleSet } }: Facts): Omit<Exposure, 'decidedBy'> => ({
@@ -76,13 +86,25 @@ const withoutDistance = (at: BandFacts, { settled: { ruleSet } }: Facts): Omit<E
   publicM: null,
   publicMWorking: null,
   groundKnowingM: null,
+  groundKnowingMWorking: null,
   groundPublicM: null,
+  groundPublicMWorking: null,
   ruleSet,
   method: 'refused',
   part: null,
   parts: [],
+  places: [],
+  limits: limitsOn(ruleSet, at.focusMHz),
   nearestPersonOk: null,
   powerAtNearestPersonW: null,
+  powerAtNearestPersonWWorking: null,
+});
+
+/** Nobody is judged until the place of the nearest person is told. */
+const judgedPerson = (metres: number | null, publicM: number, most: Watts | null) => ({
+  nearestPersonOk: metres === null ? null : metres >= publicM,
+  powerAtNearestPersonW: most?.watts ?? null,
+  powerAtNearestPersonWWorking: most?.working ?? null,
 });
 
 function solvedExposure(facts: Facts, at: BandFacts, near: NearField): Exposure | null {
@@ -91,25 +113,38 @@ function solvedExposure(facts: Facts, at: BandFacts, near: NearField): Exposure 
   if (knowing === null || everyone === null) return null;
   const { nearestPersonM } = facts.settled;
   return {
-    band: at.band,
+    ...withoutDistance(at, facts),
     knowingM: knowing.metres,
     knowingMWorking: knowing.working,
     publicM: everyone.metres,
     publicMWorking: everyone.working,
-    groundKnowingM: knowing.groundM,
-    groundPublicM: everyone.groundM,
-    ruleSet: facts.settled.ruleSet,
+    groundKnowingM: knowing.ground.metres,
+    groundKnowingMWorking: knowing.ground.working,
+    groundPublicM: everyone.ground.metres,
+    groundPublicMWorking: everyone.ground.working,
     method: 'solved',
     decidedBy: everyone.decidedBy,
     part: everyone.part,
-    parts: near.parts.map(({ part }) => ({
-      part,
-      knowingM: partDistanceM(facts, at, near, 'knowing', part),
-      publicM: partDistanceM(facts, at, near, 'public', part),
-    })),
-    nearestPersonOk: nearestPersonM === null ? null : nearestPersonM >= everyone.metres,
-    powerAtNearestPersonW:
-      nearestPersonM === null ? null : roundDown(Math.min(powerAtW(facts, at, near, nearestPersonM), MOST_W)),
+    parts: near.parts.flatMap(({ part }) => {
+      const knows = partDistance(facts, at, near, 'knowing', part);
+      const others = partDistance(facts, at, near, 'public', part);
+      if (knows === null || others === null) return [];
+      return [
+        {
+          part,
+          knowingM: knows.metres,
+          knowingMWorking: knows.working,
+          publicM: others.metres,
+          publicMWorking: others.working,
+        },
+      ];
+    }),
+    places: exposurePlaces(facts, at, near),
+    ...judgedPerson(
+      nearestPersonM,
+      everyone.metres,
+      nearestPersonM === null ? null : powerAt(facts, at, near, nearestPersonM),
+    ),
   };
 }
 
@@ -127,7 +162,7 @@ function screenedExposure(
   };
   const knowing = distanceFor(source, 'knowing');
   const everyone = distanceFor(source, 'public');
-  const { nearestPersonM, ruleSet } = facts.settled;
+  const { nearestPersonM } = facts.settled;
   return {
     ...withoutDistance(at, facts),
     knowingM: knowing.metres,
@@ -135,12 +170,12 @@ function screenedExposure(
     publicM: everyone.metres,
     publicMWorking: everyone.working,
     groundKnowingM: knowing.metres,
+    groundKnowingMWorking: knowing.working,
     groundPublicM: everyone.metres,
-    ruleSet,
+    groundPublicMWorking: everyone.working,
     method: everyone.decidedBy.code.startsWith('screen') ? 'screen' : 'common-practice',
     decidedBy: everyone.decidedBy,
-    nearestPersonOk: nearestPersonM === null ? null : nearestPersonM >= everyone.metres,
-    powerAtNearestPersonW: nearestPersonM === null ? null : powerFor(source, nearestPersonM),
+    ...judgedPerson(nearestPersonM, everyone.metres, nearestPersonM === null ? null : powerFor(source, nearestPersonM)),
   };
 }
 
@@ -193,54 +228,65 @@ const screenSaid = (test: ExposureTest): Said => ({
   data: { kind: test.kind, limit: test.limit },
 });
 
-/** Peak power at which the public distance just reaches the nearest person, W, two figures, rounded down. */
-function powerFor(source: Radiation, nearestM: number): number {
+/** Peak power at which the public distance just reaches the nearest person; inside the near field no more than common practice gives. */
+function powerFor(source: Radiation, nearestM: number): Watts {
   const { facts, at } = source;
-  const perWatt = testsFor(facts.settled.ruleSet, 'public', at.focusMHz).map((test) => {
-    const share = test.onCrest ? 1 : facts.averageFactor * facts.settled.transmitShare;
-    return share === 0 ? 0 : screenDistanceM(share, source.gain, test.density, source.factor);
-  });
-  const most = Math.max(...perWatt);
-  const byScreen = most === 0 ? Number.POSITIVE_INFINITY : (nearestM / most) ** 2;
-  const isFar = nearestM >= reactiveLimitM(at.wavelengthM);
-  const byNearWire = isFar ? Number.POSITIVE_INFINITY : NEAR_WIRE_W * (nearestM / NEAR_WIRE_M) ** (1 / NEAR_WIRE_RISE);
-  return roundDown(Math.min(byScreen, byNearWire, MOST_W));
+  const tests = testsFor(facts.settled.ruleSet, 'public', at.focusMHz);
+  const allowed = tests.map((test) => screenWatts(source, test, nearestM));
+  if (nearestM < reactiveLimitM(at.wavelengthM)) allowed.push(nearWireWatts(nearestM));
+  return statedWatts(allowed.reduce((least, each) => (each.watts < least.watts ? each : least)));
 }
 
-function roundDown(watts: number): number {
-  if (watts <= 0) return 0;
-  const step = 10 ** (Math.floor(Math.log10(watts)) - 1);
-  return Math.floor(watts / step + 1e-9) * step;
+function screenWatts(source: Radiation, test: ExposureTest, nearestM: number): RawWatts {
+  const { facts, gain, factor } = source;
+  const share = test.onCrest ? 1 : facts.averageFactor * facts.settled.transmitShare;
+  const perWattM = screenDistanceM(share, gain, test.density, factor);
+  const watts = test.onCrest ? '' : ' * duty * share';
+  return {
+    watts: perWattM === 0 ? Number.POSITIVE_INFINITY : (nearestM / perWattM) ** 2,
+    formula: `4 * pi * ${densityFormula[test.kind]} * nearest^2 / (k * g${watts})`,
+    inputs: { nearest: nearestInput(nearestM), ...screenInputs(source, test) },
+    source: exposureLimits[test.set].source,
+  };
 }
+
+const nearWireWatts = (nearestM: number): RawWatts => ({
+  watts: NEAR_WIRE_W * (nearestM / NEAR_WIRE_M) ** (1 / NEAR_WIRE_RISE),
+  formula: 'Pref * (nearest / least)^(1 / rise)',
+  inputs: {
+    nearest: nearestInput(nearestM),
+    least: { value: NEAR_WIRE_M, unit: 'm', from: 'catalogue' },
+    Pref: { value: NEAR_WIRE_W, unit: 'W', from: 'catalogue' },
+    rise: { value: NEAR_WIRE_RISE, unit: '', from: 'catalogue' },
+  },
+  source: 'exposure-near-wire',
+});
+
+const nearestInput = (value: number): WorkingInput => ({ value, unit: 'm', from: 'answer' });
 
 const rounded = (expression: string): string => `ceil((${expression}) / step) * step`;
-const step: WorkingInput = { value: STEP_M, unit: 'm', from: 'assumed' };
+
+const densityFormula = { electric: 'E^2 / eta', magnetic: 'H^2 * eta', power: 'S' } as const;
+const limitName = { electric: 'E', magnetic: 'H', power: 'S' } as const;
+const limitUnit = { electric: 'V/m', magnetic: 'A/m', power: 'W/m^2' } as const;
+
+/** All but the power at the crest. */
+const screenInputs = (
+  { facts, gain, factor }: Radiation,
+  test: ExposureTest,
+): Readonly<Record<string, WorkingInput>> => ({
+  k: { value: factor, unit: '', from: 'catalogue' },
+  ...dutyInputs(facts, test),
+  g: { value: gain, unit: '', from: 'assumed' },
+  [limitName[test.kind]]: { value: test.limit, unit: limitUnit[test.kind], from: 'catalogue' },
+  ...(test.kind === 'power' ? {} : { eta: { value: ETA0, unit: 'ohm', from: 'catalogue' } }),
+});
 
 function screenWorking(source: Radiation, test: ExposureTest): Working {
-  const { facts, gain, factor } = source;
-  const told = (key: 'powerW' | 'mode' | 'transmitShare'): 'answer' | 'assumed' =>
-    facts.answers[key] === undefined ? 'assumed' : 'answer';
-  const power: Record<string, WorkingInput> = { P: { value: facts.settled.powerW, unit: 'W', from: told('powerW') } };
-  if (!test.onCrest) {
-    power.duty = { value: facts.averageFactor, unit: '', from: told('mode') };
-    power.share = { value: facts.settled.transmitShare, unit: '', from: told('transmitShare') };
-  }
   const watts = test.onCrest ? 'P' : 'P * duty * share';
-  const unit = { electric: 'V/m', magnetic: 'A/m', power: 'W/m^2' }[test.kind];
-  const limit = { electric: 'E^2 / eta', magnetic: 'H^2 * eta', power: 'S' }[test.kind];
-  const name = { electric: 'E', magnetic: 'H', power: 'S' }[test.kind];
-  const wave: Record<string, WorkingInput> =
-    test.kind === 'power' ? {} : { eta: { value: ETA0, unit: 'ohm', from: 'catalogue' } };
   return {
-    formula: rounded(`sqrt(k * ${watts} * g / (4 * pi * ${limit}))`),
-    inputs: {
-      k: { value: factor, unit: '', from: 'catalogue' },
-      ...power,
-      g: { value: gain, unit: '', from: 'assumed' },
-      [name]: { value: test.limit, unit, from: 'catalogue' },
-      ...wave,
-      step,
-    },
+    formula: rounded(`sqrt(k * ${watts} * g / (4 * pi * ${densityFormula[test.kind]}))`),
+    inputs: { ...powerInput(source.facts), ...screenInputs(source, test), step: stepInput },
     result: { value: roundUpM(screen(source, test)), unit: 'm' },
     source: exposureLimits[test.set].source,
   };
@@ -254,7 +300,7 @@ function nearWireWorking({ answers, settled: { powerW } }: Facts): Working {
       P: { value: powerW, unit: 'W', from: answers.powerW === undefined ? 'assumed' : 'answer' },
       Pref: { value: NEAR_WIRE_W, unit: 'W', from: 'catalogue' },
       rise: { value: NEAR_WIRE_RISE, unit: '', from: 'catalogue' },
-      step,
+      step: stepInput,
     },
     result: { value: roundUpM(nearWireM(powerW)), unit: 'm' },
     source: 'exposure-near-wire',
@@ -264,7 +310,7 @@ function nearWireWorking({ answers, settled: { powerW } }: Facts): Working {
 function farWorking(at: BandFacts): Working {
   return {
     formula: rounded('lambda / (2 * pi)'),
-    inputs: { lambda: { value: at.wavelengthM, unit: 'm', from: 'answer' }, step },
+    inputs: { lambda: { value: at.wavelengthM, unit: 'm', from: 'answer' }, step: stepInput },
     result: { value: roundUpM(reactiveLimitM(at.wavelengthM)), unit: 'm' },
     source: 'us-exposure-bulletin',
   };

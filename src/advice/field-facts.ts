@@ -6,7 +6,7 @@
 import type { Complex } from '../base/complex';
 import type { Band } from '../catalog/bands';
 import type { Ohms } from '../design/answers';
-import type { AntennaPart } from '../design/antenna-part';
+import type { AntennaPart, PeoplePlace } from '../design/antenna-part';
 import type { CommonModeSource } from '../physics/choke';
 import type { OpenAntenna } from '../physics/port-network';
 import type { Data } from './finding';
@@ -52,6 +52,8 @@ export interface NearField {
     readonly around: FieldByDistance;
     readonly ground: FieldByDistance;
   }[];
+  /** Strongest over the height of a body at each place of this site where one may be, rms with 100 W accepted. */
+  readonly places: readonly { readonly place: PeoplePlace; readonly electric: number; readonly magnetic: number }[];
 }
 
 /** Power towards a direction: `db` below the strongest. */

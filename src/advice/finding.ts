@@ -1,8 +1,9 @@
 /** What rules say: codes and numbers. words/ turns them into sentences; a code without a sentence is a failing test. */
 import type { Working } from '../base/working';
 import type { Band } from '../catalog/bands';
+import type { Provenance } from '../catalog/sourced';
 import type { SourceId } from '../catalog/sources';
-import type { AntennaPart } from '../design/antenna-part';
+import type { AntennaPart, PeoplePlace } from '../design/antenna-part';
 import type { RuleSet } from '../design/choices';
 import type { DeviceAlternative, DeviceFigures } from './device-finding';
 
@@ -147,16 +148,52 @@ export interface Exposure {
   readonly publicMWorking: Working | null;
   /** On the ground, seen from above: from where on a standing body meets the limits; 0 where it does everywhere. */
   readonly groundKnowingM: number | null;
+  readonly groundKnowingMWorking: Working | null;
   readonly groundPublicM: number | null;
+  readonly groundPublicMWorking: Working | null;
   readonly ruleSet: RuleSet;
   readonly method: 'solved' | 'screen' | 'common-practice' | 'refused';
   /** The part that decides for the public. */
   readonly part: AntennaPart | null;
   /** Each part's own distance, 0 where its field is within the limits at touching distance. */
-  readonly parts: readonly { readonly part: AntennaPart; readonly knowingM: number; readonly publicM: number }[];
+  readonly parts: readonly ExposurePart[];
+  readonly places: readonly ExposurePlace[];
+  readonly limits: readonly ExposureLimit[];
   readonly decidedBy: Said;
   readonly nearestPersonOk: boolean | null;
+  /** At the crest. */
   readonly powerAtNearestPersonW: number | null;
+  readonly powerAtNearestPersonWWorking: Working | null;
+}
+
+interface ExposurePart {
+  readonly part: AntennaPart;
+  readonly knowingM: number;
+  readonly knowingMWorking: Working;
+  readonly publicM: number;
+  readonly publicMWorking: Working;
+}
+
+/** A place where people may be: the field there as a part of its limit, 1 at the limit, and the peak power that brings it there. */
+export interface ExposurePlace {
+  readonly place: PeoplePlace;
+  readonly knowingPart: number;
+  readonly knowingMostW: number;
+  readonly knowingMostWWorking: Working;
+  readonly publicPart: number;
+  readonly publicMostW: number;
+  readonly publicMostWWorking: Working;
+}
+
+/** One limit that was asked of a band, and how its number came in. */
+export interface ExposureLimit {
+  readonly tier: 'knowing' | 'public';
+  readonly kind: 'electric' | 'magnetic' | 'power';
+  readonly limit: number;
+  /** 0 for the crest, which is not averaged. */
+  readonly averagingMin: number;
+  readonly provenance: Provenance;
+  readonly source: SourceId;
 }
 
 export interface Step extends Said {

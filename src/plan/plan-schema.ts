@@ -3,8 +3,9 @@
  */
 import * as z from 'zod/mini';
 import { bandIds } from '../catalog/bands';
+import { provenances } from '../catalog/sourced';
 import { Answers, Ohms } from '../design/answers';
-import { antennaParts } from '../design/antenna-part';
+import { antennaParts, peoplePlaces } from '../design/antenna-part';
 import { ruleSetIds, systemIds } from '../design/choices';
 import { Alternative, Build, Figures } from './device-schema';
 import { FieldStudy } from './field-schema';
@@ -133,16 +134,50 @@ export const Plan = z.strictObject({
       publicMWorking: z.nullable(Working),
       /** On the ground, seen from above: from where on a standing body meets the limits; 0 where it does everywhere. */
       groundKnowingM: maybe,
+      groundKnowingMWorking: z.nullable(Working),
       groundPublicM: maybe,
+      groundPublicMWorking: z.nullable(Working),
       ruleSet: z.enum(ruleSetIds),
       method: z.enum(['solved', 'screen', 'common-practice', 'refused']),
       decidedBy: text,
       decidedByCode: text,
       /** The part that decides for the public, and each part's own distance. */
       part: z.nullable(z.enum(antennaParts)),
-      parts: z.array(z.strictObject({ part: z.enum(antennaParts), knowingM: z.number(), publicM: z.number() })),
+      parts: z.array(
+        z.strictObject({
+          part: z.enum(antennaParts),
+          knowingM: z.number(),
+          knowingMWorking: Working,
+          publicM: z.number(),
+          publicMWorking: Working,
+        }),
+      ),
+      /** Where people may be: the field as a part of its limit, 1 at the limit, and the peak power that brings it there. */
+      places: z.array(
+        z.strictObject({
+          place: z.enum(peoplePlaces),
+          knowingPart: z.number(),
+          knowingMostW: z.number(),
+          knowingMostWWorking: Working,
+          publicPart: z.number(),
+          publicMostW: z.number(),
+          publicMostWWorking: Working,
+        }),
+      ),
+      /** Each limit that was asked, V/m, A/m or W/m²; averagingMin 0: the crest. */
+      limits: z.array(
+        z.strictObject({
+          tier: z.enum(['knowing', 'public']),
+          kind: z.enum(['electric', 'magnetic', 'power']),
+          limit: z.number(),
+          averagingMin: z.number(),
+          provenance: z.enum(provenances),
+          source: Source,
+        }),
+      ),
       nearestPersonOk: z.nullable(z.boolean()),
       powerAtNearestPersonW: maybe,
+      powerAtNearestPersonWWorking: z.nullable(Working),
     }),
   ),
   /** Null where nothing hangs outdoors. */

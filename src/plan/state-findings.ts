@@ -117,9 +117,22 @@ export const stateExposure = (list: readonly Exposure[], speaker: Speaker): Plan
     ...entry,
     knowingMWorking: stateWorkingOrNull(entry.knowingMWorking),
     publicMWorking: stateWorkingOrNull(entry.publicMWorking),
+    groundKnowingMWorking: stateWorkingOrNull(entry.groundKnowingMWorking),
+    groundPublicMWorking: stateWorkingOrNull(entry.groundPublicMWorking),
     decidedBy: speaker.say(exposureWords, entry.decidedBy),
     decidedByCode: entry.decidedBy.code,
-    parts: [...entry.parts],
+    parts: entry.parts.map((each) => ({
+      ...each,
+      knowingMWorking: stateWorking(each.knowingMWorking),
+      publicMWorking: stateWorking(each.publicMWorking),
+    })),
+    places: entry.places.map((each) => ({
+      ...each,
+      knowingMostWWorking: stateWorking(each.knowingMostWWorking),
+      publicMostWWorking: stateWorking(each.publicMostWWorking),
+    })),
+    limits: entry.limits.map((each) => ({ ...each, source: stateSource(each.source) })),
+    powerAtNearestPersonWWorking: stateWorkingOrNull(entry.powerAtNearestPersonWWorking),
   }));
 
 export const stateSteps = (list: readonly Step[], speaker: Speaker): Plan['steps'] =>

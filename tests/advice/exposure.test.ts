@@ -4,11 +4,12 @@ import { bandsOf } from '../../src/advice/bands';
 import { chainOf } from '../../src/advice/chain/chain';
 import { dimensionsOf } from '../../src/advice/dimensions';
 import { exposureOf } from '../../src/advice/exposure';
-import { roundUpM } from '../../src/advice/exposure-solved';
 import { limitSets } from '../../src/advice/exposure-tests';
+import { roundUpM } from '../../src/advice/exposure-working';
 import { type Facts, factsOf } from '../../src/advice/facts';
 import type { FieldFacts } from '../../src/advice/field-facts';
 import type { Exposure } from '../../src/advice/finding';
+import type { Working } from '../../src/base/working';
 import type { Answers } from '../../src/design/answers';
 import { ruleSetIds } from '../../src/design/choices';
 import { exposureWords } from '../../src/words/en/exposure';
@@ -86,6 +87,16 @@ test('a loop under half a wave round gets no distance, and says why', () => {
   expect(small.decidedBy.code).toBe('small-loop');
 });
 
+test('every limit of a band is told with how its number came in', () => {
+  const { limits } = on(exposureFor({ ...dipole, bands: ['40m'], ruleSet: 'eu-1999-519' }), '40m');
+  // Recommendation 1999/519/EC from memory: two fields; Directive 2013/35/EU read in the source: 610/f V/m, and none for magnetic fields.
+  expect(limits.map(({ tier, kind, provenance, averagingMin }) => [tier, kind, provenance, averagingMin])).toEqual([
+    ['knowing', 'electric', 'found', 6],
+    ['public', 'electric', 'memory', 6],
+    ['public', 'magnetic', 'memory', 6],
+  ]);
+});
+
 // E = 20/d V/m and H = 0.02/d A/m per 100 W at every height, from the wire; half of it from the coax; a tenth on the ground.
 const aroundM = [0.5, 1, 2, 4, 8];
 const groundM = [0, ...aroundM];
@@ -95,9 +106,36 @@ const part = (name: 'radiator' | 'coax', strength: number) => ({
   around: { electric: fall(aroundM, 20 * strength), magnetic: fall(aroundM, 0.02 * strength) },
   ground: { electric: fall(groundM, 2 * strength), magnetic: fall(groundM, 0.002 * strength) },
 });
+// At the radio 10 V/m and 0.01 A/m, under the wire a tenth of both.
+const places = [
+  { place: 'radio', electric: 10, magnetic: 0.01 },
+  { place: 'under-wire', electric: 1, magnetic: 0.001 },
+] as const;
 const solvedOn = (band: '80m' | '40m' | '20m'): FieldFacts => ({
-  bands: { [band]: { nearField: { aroundM, groundM, parts: [part('radiator', 1), part('coax', 0.5)] } } },
+  bands: { [band]: { nearField: { aroundM, groundM, parts: [part('radiator', 1), part('coax', 0.5)], places } } },
 });
+
+const actedOn = (there: Exposure): (readonly [number | null, Working | null])[] => [
+  [there.knowingM, there.knowingMWorking],
+  [there.publicM, there.publicMWorking],
+  [there.groundKnowingM, there.groundKnowingMWorking],
+  [there.groundPublicM, there.groundPublicMWorking],
+  [there.powerAtNearestPersonW, there.powerAtNearestPersonWWorking],
+  ...there.parts.flatMap(
+    (each) =>
+      [
+        [each.knowingM, each.knowingMWorking],
+        [each.publicM, each.publicMWorking],
+      ] as const,
+  ),
+  ...there.places.flatMap(
+    (each) =>
+      [
+        [each.knowingMostW, each.knowingMostWWorking],
+        [each.publicMostW, each.publicMostWWorking],
+      ] as const,
+  ),
+];
 
 describe('a solved field', () => {
   const us: Answers = { ...dipole, bands: ['20m'], ruleSet: 'us-fcc', focusMHz: { '20m': 14 } };
@@ -142,7 +180,41 @@ describe('a solved field', () => {
     const there = on(exposureFor({ ...us, nearestPersonM: 2 }, solvedOn('20m')), '20m');
     // (58.9 · 2/(1.1 · 20))² · 100 W = 2864 W, two figures down.
     expect(there.powerAtNearestPersonW).toBe(2800);
-    expect(on(exposureFor({ ...us, nearestPersonM: 0.3 }, solvedOn('20m')), '20m').powerAtNearestPersonW).toBe(0);
+    expectWorkingHolds(there.powerAtNearestPersonWWorking as Working);
+    const touching = on(exposureFor({ ...us, nearestPersonM: 0.3 }, solvedOn('20m')), '20m');
+    expect(touching.powerAtNearestPersonW).toBe(0);
+    expectWorkingHolds(touching.powerAtNearestPersonWWorking as Working);
+  });
+
+  test('says at each place what part of the limit its field is, and the power that brings it there', () => {
+    const there = on(exposureFor({ ...us, powerW: 400 }, solvedOn('20m')), '20m');
+    const [radio, under] = there.places;
+    // 400 W double a field at 100 W: 1.1 · 2 · 10/58.9 = 0.374 for the public, 1.1 · 2 · 10/131.6 = 0.167 for who knows.
+    expect(radio.publicPart).toBeCloseTo(0.374, 3);
+    expect(radio.knowingPart).toBeCloseTo(0.167, 3);
+    expect(under.publicPart).toBeCloseTo(0.0374, 4);
+    // 100 W · (58.9/11)² = 2863 W and, for who knows, more than anything takes.
+    expect([radio.publicMostW, radio.knowingMostW, under.publicMostW]).toEqual([2800, 3000, 3000]);
+  });
+
+  test('every number to act on has a working that evaluates to it', () => {
+    for (const ruleSet of ruleSetIds)
+      for (const [powerW, nearestPersonM] of [
+        [5, 0.2],
+        [400, 1.7],
+        [2500, 3],
+        [3000, 20],
+      ] as const)
+        for (const band of ['80m', '40m', '20m'] as const) {
+          const answers: Answers = { ...dipole, bands: [band], ruleSet, powerW, nearestPersonM, mode: 'voice' };
+          for (const field of [solvedOn(band), undefined]) {
+            const there = on(exposureFor(answers, field), band);
+            for (const [value, working] of actedOn(there)) {
+              expect(working?.result.value).toBe(value);
+              expectWorkingHolds(working as Working);
+            }
+          }
+        }
   });
 
   test('never lets more power, or less told, bring anybody nearer', () => {

@@ -28,6 +28,7 @@ const near = {
   aroundM,
   groundM: [0, ...aroundM],
   parts: [{ part: 'radiator' as const, around: field(aroundM, 60), ground: field([0, ...aroundM], 1) }],
+  places: [{ place: 'radio' as const, electric: 40, magnetic: 0.02 }],
 };
 const solved: FieldFacts = { bands: { '40m': { nearField: near }, '20m': { nearField: near } } };
 

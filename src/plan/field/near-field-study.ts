@@ -1,16 +1,28 @@
 /** Fields where people may be, from the solution of one band: the strongest at each distance, part by part. */
 import type { NearField } from '../../advice/field-facts';
 import { C0, ETA0 } from '../../base/constants';
-import { type AntennaPart, antennaParts } from '../../design/antenna-part';
+import { type AntennaPart, antennaParts, type PeoplePlace, peoplePlaces } from '../../design/antenna-part';
 import type { Vector } from '../../geometry/layout';
 import { type NearPlaces, nearPlaces } from '../../geometry/near-places';
+import type { Spots } from '../../geometry/people-place';
 import { gainNumber } from '../../physics/exposure-screen';
 import type { Solution } from '../../solver/geometry';
 import type { FieldSite } from './field-site';
 import { POWER_W } from './shield-currents';
 
 export const placesNear = (site: FieldSite, frequencyMHz: number, reachM: number): NearPlaces =>
-  nearPlaces(site.wires.wires, feedOf(site), C0 / (frequencyMHz * 1e6), reachM);
+  nearPlaces(site.wires.wires, spotsOf(site), C0 / (frequencyMHz * 1e6), reachM);
+
+/** The feed point, and where the coax enters and ends, by the solver's own probes there. */
+function spotsOf(site: FieldSite): Spots {
+  const { probes, wires } = site.wires;
+  const spot = (id: 'entry' | 'radio'): Vector | null => {
+    const probe = probes.find((each) => each.id === id);
+    const wire = wires.find((each) => each.id === probe?.wire);
+    return wire === undefined ? null : probe?.at === 'from' ? wire.from : wire.to;
+  };
+  return { feed: feedOf(site), entry: spot('entry'), radio: spot('radio') };
+}
 
 function feedOf({ wires }: FieldSite): Vector {
   const [gap] = wires.sources;
@@ -23,9 +35,17 @@ function feedOf({ wires }: FieldSite): Vector {
 export function nearFieldOf(places: NearPlaces, { fields, gainDbi }: Solution): NearField {
   const empty = (count: number) => ({ electric: zeros(count), magnetic: zeros(count) });
   const parts = new Map<AntennaPart, Record<'around' | 'ground', ReturnType<typeof empty>>>();
-  places.rays.forEach(({ part, ...shells }, index) => {
+  const people = new Map<PeoplePlace, { electric: number; magnetic: number }>();
+  places.rays.forEach(({ part, place, ...shells }, index) => {
     const field = fields[index];
     if (field === undefined) return;
+    if (place !== null) {
+      const before = people.get(place) ?? { electric: 0, magnetic: 0 };
+      people.set(place, {
+        electric: Math.max(before.electric, field.electricVPerM),
+        magnetic: Math.max(before.magnetic, field.magneticAPerM),
+      });
+    }
     const known = parts.get(part) ?? { around: empty(places.aroundM.length), ground: empty(places.groundM.length) };
     parts.set(part, known);
     for (const family of ['around', 'ground'] as const) {
@@ -43,6 +63,10 @@ export function nearFieldOf(places: NearPlaces, { fields, gainDbi }: Solution): 
     parts: antennaParts.flatMap((part) => {
       const found = parts.get(part);
       return found === undefined ? [] : [{ part, ...found }];
+    }),
+    places: peoplePlaces.flatMap((place) => {
+      const found = people.get(place);
+      return found === undefined ? [] : [{ place, ...found }];
     }),
   };
 }
