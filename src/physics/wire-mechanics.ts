@@ -13,7 +13,6 @@
  * Sources: statics of the hanging cable (any mechanics text); dynamic pressure as in structural codes.
  */
 import { STANDARD_GRAVITY_M_PER_S2 } from '../base/convert';
-import { InputError } from '../base/input-error';
 
 export const weightNPerM = (massKgPerM: number): number => massKgPerM * STANDARD_GRAVITY_M_PER_S2;
 
@@ -48,19 +47,6 @@ export function catenaryFromPull(spanM: number, weightPerM: number, horizontalN:
     lengthM: 2 * parameterM * Math.sinh(half),
     endPullN: horizontalN * Math.cosh(half),
   };
-}
-
-/** Shape of a wire of known length between supports `spanM` apart; sinh(x) / x = length / span is solved by Newton's method. */
-export function catenaryFromLength(spanM: number, weightPerM: number, lengthM: number): Catenary {
-  if (!(lengthM > spanM)) throw new InputError('wire-shorter-than-span', { spanM, lengthM });
-  const ratio = lengthM / spanM;
-  let x = Math.sqrt(6 * (ratio - 1));
-  for (let step = 0; step < 50; step++) {
-    const change = (Math.sinh(x) - ratio * x) / (Math.cosh(x) - ratio);
-    x -= change;
-    if (Math.abs(change) < 1e-14 * x) break;
-  }
-  return catenaryFromPull(spanM, weightPerM, (weightPerM * spanM) / (2 * x));
 }
 
 export const windPressurePa = (speedMPerS: number): number => 0.613 * speedMPerS ** 2;

@@ -3,7 +3,6 @@ import { describe, expect, test } from 'vitest';
 import { wireIds } from '../../src/catalog/wire-ids';
 import { wires } from '../../src/catalog/wires';
 import {
-  catenaryFromLength,
   catenaryFromPull,
   loadInWindNPerM,
   pullN,
@@ -35,20 +34,6 @@ describe('hanging wire', () => {
         expect(exact / parabola).toBeLessThan(1.022);
       }),
     );
-  });
-
-  test('shape from length is shape from pull', () => {
-    fc.assert(
-      fc.property(span, weight, fc.double({ min: 1.0001, max: 3, noNaN: true }), (l, w, ratio) => {
-        const shape = catenaryFromLength(l, w, ratio * l);
-        expect(shape.lengthM / (ratio * l)).toBeCloseTo(1, 9);
-        expect(shape.endPullN).toBeGreaterThanOrEqual(w * shape.parameterM);
-      }),
-    );
-  });
-
-  test('a wire no longer than the span cannot hang in it', () => {
-    expect(() => catenaryFromLength(20, 1, 20)).toThrow('wire-shorter-than-span');
   });
 
   test('wind adds to weight, and none adds nothing', () => {
