@@ -1,4 +1,5 @@
 // Imports carry their extension here, so that Vite can hand this file to node as it is.
+import { createHash } from 'node:crypto';
 import { cpSync, mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { type Plugin, runnerImport } from 'vite';
@@ -83,6 +84,16 @@ function icons(): Plugin {
   };
 }
 
+const outDir = process.env.HALYARD_OUT_DIR ?? '../dist';
+
+/** What each kept file must be, so that the page can check what is on the phone byte for byte (app/offline-check.ts). */
+const withDigests = (entries: readonly { url: string; revision: string | null; size: number }[]) => ({
+  manifest: entries.map((entry) => {
+    const file = readFileSync(resolve('src', outDir, entry.url));
+    return { ...entry, sha256: createHash('sha256').update(file).digest('hex') };
+  }),
+});
+
 const pwa = ({ language: spoken, manifest }: FirstWords) =>
   VitePWA({
     strategies: 'injectManifest',
@@ -93,7 +104,8 @@ const pwa = ({ language: spoken, manifest }: FirstWords) =>
     manifest: webManifest(manifest, spoken),
     includeManifestIcons: false,
     injectManifest: {
-      globPatterns: ['**/*.{js,css,html,svg,png,wasm,woff2}'],
+      globPatterns: ['**/*.{js,css,html,svg,png,wasm,woff2,webmanifest}'],
+      manifestTransforms: [withDigests],
       maximumFileSizeToCacheInBytes: 4e6,
     },
   });
@@ -105,7 +117,7 @@ const app = (folder: string, words: FirstWords): ViteUserConfig => ({
   base: './',
   define: { __APP_VERSION__: JSON.stringify(appVersion) },
   build: {
-    outDir: process.env.HALYARD_OUT_DIR ?? '../dist',
+    outDir,
     emptyOutDir: true,
     target: 'es2022',
     modulePreload: { polyfill: false },

@@ -12,9 +12,11 @@ import {
 } from 'workbox-precaching';
 import { NavigationRoute, registerRoute } from 'workbox-routing';
 
+/** The build adds what each file must be; see vite.config.ts. */
+type KeptEntry = PrecacheEntry & { readonly sha256?: string };
 declare const self: ServiceWorkerGlobalScope & { readonly __WB_MANIFEST: (PrecacheEntry | string)[] };
 
-const files = self.__WB_MANIFEST;
+const files = self.__WB_MANIFEST as KeptEntry[];
 precacheAndRoute(files);
 cleanupOutdatedCaches();
 
@@ -44,8 +46,10 @@ registerRoute(
 
 self.addEventListener('message', (event) => {
   if (event.data?.type === 'SKIP_WAITING') void self.skipWaiting();
-  // The page looks each of them up itself: a list is no proof that the files are there.
+  // The page looks each of them up itself: a list is no proof that the files are there, and whole.
   if (event.data?.type === 'WHICH_FILES') {
-    event.ports[0]?.postMessage(files.map((file) => getCacheKeyForURL(typeof file === 'string' ? file : file.url)));
+    event.ports[0]?.postMessage(
+      files.flatMap(({ url, sha256 }) => (sha256 === undefined ? [] : [{ key: getCacheKeyForURL(url), url, sha256 }])),
+    );
   }
 });

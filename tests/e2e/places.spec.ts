@@ -83,9 +83,19 @@ test('night and the left thumb are kept', async () => {
   expect(await page.evaluate(() => getComputedStyle(document.body).backgroundColor)).toBe('rgb(0, 0, 0)');
 });
 
-test('the check for no signal opens every file, and tells when one is gone', async () => {
+/** One file of the app goes from what the browser keeps. */
+const loseOneFile = (page: Page): Promise<void> =>
+  page.evaluate(async () => {
+    const [name = ''] = await caches.keys();
+    const cache = await caches.open(name);
+    const file = (await cache.keys()).find(({ url: address }) => address.endsWith('.woff2'));
+    if (file === undefined) throw new Error('no font is kept');
+    await cache.delete(file);
+  });
+
+test('the check for no signal reads every file, tells which is gone or changed, and brings it back', async () => {
   const { url } = await serveBuilt();
-  const { page } = await openBrowser();
+  const { page, complaints } = await openBrowser();
   await openApp(page, url);
   await untilKeptOffline(page);
   await page.reload();
@@ -94,13 +104,40 @@ test('the check for no signal opens every file, and tells when one is gone', asy
   await page.getByRole('button', { name: 'Check now' }).click();
   await page.getByText(/^All \d+ parts of the app are on this phone/).waitFor();
   await page.getByText('A test record was written and read back.').waitFor();
+  await loseOneFile(page);
+  await page.getByRole('button', { name: 'Check now' }).click();
+  await page.getByText(/^1 of \d+ parts of the app are not on this phone/).waitFor();
+
+  // There, of the same length, but with one byte changed.
   await page.evaluate(async () => {
     const [name = ''] = await caches.keys();
     const cache = await caches.open(name);
-    const script = (await cache.keys()).find(({ url: address }) => address.includes('make-plan'));
-    if (script !== undefined) await cache.delete(script);
+    const sheet = (await cache.keys()).find(({ url: address }) => address.includes('.css'));
+    const kept = sheet && (await cache.match(sheet));
+    if (!sheet || !kept) throw new Error('no style sheet is kept');
+    const bytes = new Uint8Array(await kept.arrayBuffer());
+    bytes[bytes.length - 1] = 32;
+    await cache.put(sheet, new Response(bytes, { headers: kept.headers }));
   });
   await page.getByRole('button', { name: 'Check now' }).click();
+  await page.getByText(/^1 of \d+ parts of the app are on this phone but not as they were made/).waitFor();
+  await page.getByText(/^1 of \d+ parts of the app are not on this phone/).waitFor();
+  await page.getByRole('button', { name: 'Fetch them again' }).click();
+  await page.getByText(/^All \d+ parts of the app are on this phone/).waitFor();
+  expect(complaints).toEqual([]);
+});
+
+test('files that cannot be fetched again stay as they are, and the check says so', async () => {
+  const server = await serveBuilt();
+  const { page } = await openBrowser();
+  await openApp(page, server.url);
+  await untilKeptOffline(page);
+  await page.reload();
+  await goTo(page, '#/settings', 'Settings');
+  await loseOneFile(page);
+  await server.stop();
+  await page.getByRole('button', { name: 'Check now' }).click();
+  await page.getByRole('button', { name: 'Fetch them again' }).click();
   await page.getByText(/^1 of \d+ parts of the app are not on this phone/).waitFor();
 });
 

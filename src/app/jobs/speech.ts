@@ -1,9 +1,11 @@
 /** Says a line aloud with a voice of the phone itself. Nothing is sent anywhere: a voice that needs the network is not used. */
 
-/** Whether the phone has a voice of its own; asked when the button is pressed, since voices arrive late. */
+/** A voice of the phone itself that speaks the language of the words; asked when the button is pressed, since voices arrive late. */
 function localVoice(language: string): SpeechSynthesisVoice | undefined {
-  const voices = speechSynthesis.getVoices().filter(({ localService }) => localService);
-  return voices.find(({ lang }) => lang.toLowerCase().startsWith(language)) ?? voices.find((voice) => voice.default);
+  const spoken = (tag: string): string | undefined => tag.toLowerCase().split(/[-_]/)[0];
+  return speechSynthesis
+    .getVoices()
+    .find(({ localService, lang }) => localService && spoken(lang) === spoken(language));
 }
 
 export const canSpeak = (): boolean => 'speechSynthesis' in globalThis;

@@ -6,7 +6,7 @@ export const cutScreen = {
   piece: ({ now, count }) => `piece ${now} of ${count}`,
   many: ({ count }) => `Cut ${count} of these`,
   sayIt: 'Say it',
-  noVoice: ({ text }) => `This phone has no voice of its own that works with no signal. Read it out: ${text}.`,
+  noVoice: ({ text }) => `This phone has no English voice of its own that works with no signal. Read it out: ${text}.`,
   cutNext: 'Cut, next',
   cutDone: 'Cut, that was all',
   target: 'Target',

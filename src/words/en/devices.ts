@@ -76,7 +76,8 @@ export const builds: Readonly<Record<string, Message>> = {
   'transformer-autotransformer': (d, f) => {
     const [most, tap] = [Number(d.turns), Number(d.secondaryTurns)].sort((a, b) => b - a);
     const antennaHigh = Number(d.secondaryTurns) > Number(d.turns);
-    const [toTap, toEnd] = antennaHigh ? ['coax centre', 'wire'] : ['wire', 'coax centre'];
+    const toTap = antennaHigh ? 'coax centre' : 'wire';
+    const toEnd = antennaHigh ? 'wire' : 'coax centre';
     return `${most} turns on ${rings(d)}, tapped at ${tap} turns from the shield end: shield to the start, ${toTap} to the tap, ${toEnd} to the far end. ${counting} ${cut(d, f)}.${capacitor(d, f)}`;
   },
   'transformer-side-by-side': (d, f) =>

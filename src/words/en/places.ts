@@ -130,7 +130,10 @@ export const settings = {
   checking: 'Checking',
   allHere: ({ count }) => `All ${count} parts of the app are on this phone. It opens with no signal.`,
   missing: ({ missing, count }) =>
-    `${missing} of ${count} parts of the app are not on this phone yet. Stay where there is a signal and check again.`,
+    `${missing} of ${count} parts of the app are not on this phone yet. Stay where there is a signal and fetch them.`,
+  damaged: ({ damaged, count }) =>
+    `${damaged} of ${count} parts of the app are on this phone but not as they were made. Fetch them again where there is a signal.`,
+  fetchAgain: 'Fetch them again',
   noWorker: 'This browser does not keep the app. It opens only with a signal.',
   promised: 'The browser has promised to keep your plans.',
   'not-promised':

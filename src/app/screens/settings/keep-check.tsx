@@ -1,8 +1,8 @@
-/** The truth about working with no signal, looked up file by file when asked. */
+/** The truth about working with no signal, looked up file by file and byte by byte when asked. */
 import { useState } from 'preact/hooks';
 import { roomOf } from '../../../storage/persistence';
 import { settings as words } from '../../../words/en/places';
-import { checkOffline, type OfflineCheck } from '../../offline-check';
+import { checkOffline, fetchAgain, type OfflineCheck } from '../../offline-check';
 import { Icon } from '../../parts/icon';
 import { useSay } from '../../say';
 
@@ -20,6 +20,8 @@ export function KeepCheck() {
     const [check, room] = await Promise.all([checkOffline(), roomOf(navigator.storage)]);
     setFound({ ...check, room });
   };
+  const { missing = [], damaged = [] } = (found !== null && found !== 'looking' && found.files) || {};
+  const wrong = [...missing, ...damaged];
   return (
     <section aria-labelledby="works">
       <h2 id="works">{say(words.keepHead)}</h2>
@@ -31,6 +33,11 @@ export function KeepCheck() {
         <button type="button" class="btn tall" onClick={() => void look()}>
           {say(words.check)}
         </button>
+        {wrong.length > 0 && (
+          <button type="button" class="btn tall" onClick={() => void fetchAgain(wrong).then(look)}>
+            {say(words.fetchAgain)}
+          </button>
+        )}
       </div>
     </section>
   );
@@ -38,14 +45,17 @@ export function KeepCheck() {
 
 function Told({ found: { files, wrote, room } }: { found: Found }) {
   const say = useSay();
-  const whole = files !== null && files.missing === 0;
+  const { count = 0, missing = [], damaged = [] } = files ?? {};
+  const whole = files !== null && missing.length + damaged.length === 0;
   return (
     <>
       <p class="told">
         {whole && <Icon name="tick" />}
         {files === null && say(words.noWorker)}
-        {files !== null && say(whole ? words.allHere : words.missing, { count: files.count, missing: files.missing })}
+        {whole && say(words.allHere, { count })}
+        {missing.length > 0 && say(words.missing, { count, missing: missing.length })}
       </p>
+      {damaged.length > 0 && <p class="told">{say(words.damaged, { count, damaged: damaged.length })}</p>}
       <p class="told">
         {wrote && <Icon name="tick" />}
         {say(wrote ? words.wrote : words.notWrote)}
