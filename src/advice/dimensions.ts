@@ -13,6 +13,7 @@ import { harmonicsOf } from './harmonics';
 import { freeRidesOf, piecesOf } from './pieces';
 import { radiatorLengthOf } from './radiator-length';
 import { riseOf, runOf } from './site-run';
+import { knowing } from './solved-facts';
 
 export type PieceId =
   | 'wire' // one whole wire (end-fed, loop, non-resonant, inverted-L)
@@ -68,6 +69,8 @@ export interface Dimensions {
   readonly windows: readonly LengthWindow[];
   /** Band that suffers when no window exists. */
   readonly sufferingBand: Band | null;
+  /** Shorter arm as part of the whole; 0.5 wherever the wire is not fed off its centre. */
+  readonly feedFraction: number;
   /** Wanted bands on half-wave multiples of an end-fed or off-centre-fed wire, lowest first; empty for other systems. */
   readonly harmonics: readonly Harmonic[];
   /** Parallel dipoles only. */
@@ -88,7 +91,8 @@ export interface Dimensions {
 /** Lengths and choke places that a field solution knows better than the rules. */
 export type SolvedDimensions = Pick<FieldFacts, 'lengths' | 'chokes'>;
 
-export function dimensionsOf(facts: Facts, { lengths, chokes }: SolvedDimensions = {}): Dimensions {
+export function dimensionsOf(asked: Facts, { lengths, chokes }: SolvedDimensions = {}): Dimensions {
+  const facts = knowing(asked, lengths);
   const { radiator, windows, sufferingBand } = radiatorLengthOf(facts, lengths);
   const chosenChokes = chokes === undefined || chokes.chosen === chokes.house ? [] : chokes.chosen.chokes;
   const chokeAt = chosenChokeAt(chosenChokes) ?? chokeAtOf(facts);
@@ -99,7 +103,8 @@ export function dimensionsOf(facts: Facts, { lengths, chokes }: SolvedDimensions
     pieces: piecesOf(facts, radiator, lengths),
     windows,
     sufferingBand,
-    harmonics: harmonicsOf(facts, radiator.metres),
+    feedFraction: facts.settled.fedAt === 'off-centre' ? facts.settled.feedFraction : 0.5,
+    harmonics: harmonicsOf(facts, radiator.metres, lengths?.dipsMHz),
     freeRides: freeRidesOf(facts),
     chokeAt,
     entryChokeAt: entryChokeAtOf(facts, chokeAt),

@@ -111,16 +111,56 @@ export interface BandField {
   readonly nearField?: NearField;
 }
 
+/** SWR behind the transformer at the focus of one band, by rule and as chosen. */
+export interface ComparedSwr {
+  readonly band: Band;
+  readonly rule: number;
+  readonly chosen: number;
+}
+
+/** Where an off-centre wire is fed, as its shorter arm's part of the whole. */
+export interface SolvedFeed {
+  readonly fraction: number;
+  readonly ruleFraction: number;
+  /** A told part stays, whatever was found. */
+  readonly told: boolean;
+  /** On every band the wire's length fits, each part with the length that suits it; empty where the rule's part stays. */
+  readonly swr: readonly ComparedSwr[];
+  /** Another part that would do clearly better than the told one, with the worst band either way. */
+  readonly better: {
+    readonly fraction: number;
+    readonly worst: { readonly band: Band; readonly swr: number };
+    readonly toldWorst: { readonly band: Band; readonly swr: number };
+  } | null;
+}
+
+/** What a one-terminal wire works against. Raised radials resonate in pairs; a counterpoise leaves its choke the least power. */
+export interface SolvedReturn {
+  readonly piece: 'radial' | 'counterpoise';
+  readonly by: 'resonance' | 'choke-heat';
+  /** One to a wire of its own length, as the rules list them. */
+  readonly wires: readonly { readonly ruleM: number; readonly chosenM: number }[];
+  /** Heat of the hottest choke per 100 W on the worst band; null where no choke decided. */
+  readonly heatW: { readonly rule: number; readonly chosen: number } | null;
+}
+
 /** Conductor lengths that the site asks for, in place of those of the rules. */
 export interface SolvedLengths {
   readonly radiatorM: number;
   readonly ruleM: number;
   /** Whole length of each further pair of parallel dipoles. */
   readonly pairs: Readonly<Partial<Record<Band, { readonly wholeM: number; readonly ruleM: number }>>>;
-  /** What it was chosen by: no reactance at the focus, the worst SWR over the wanted bands behind the ratio, or nothing (a told length). */
-  readonly by: 'resonance' | 'worst-swr' | 'told';
-  /** SWR behind the transformer at the focus of each band, with the rule's length and with this one. */
-  readonly swr: readonly { readonly band: Band; readonly rule: number; readonly chosen: number }[];
+  /**
+   * What the radiator was chosen by: no reactance at the focus, the worst SWR over the wanted bands behind the ratio, or nothing: it was told,
+   * or the rule's length stands.
+   */
+  readonly by: 'resonance' | 'worst-swr' | 'told' | 'rule';
+  /** `alone` is the lowest SWR on that band at any length near this one: what it pays for the others. */
+  readonly swr: readonly (ComparedSwr & { readonly alone?: number })[];
+  /** Where the SWR of a wire for several bands dips, MHz. */
+  readonly dipsMHz?: Readonly<Partial<Record<Band, number>>>;
+  readonly feed?: SolvedFeed;
+  readonly returns?: SolvedReturn;
 }
 
 export interface ChosenChoke {

@@ -1,11 +1,12 @@
 /**
  * Which wanted bands a wire serves as half-wave multiples. Each higher resonance falls a little above the exact multiple of the lowest, so
- * one wire for several bands is a compromise (physics/lengths). Limits: ± 3 %, by height and ground.
+ * one wire for several bands is a compromise (physics/lengths). Limits: ± 3 %, by height and ground, until a field solution tells the dips.
  */
 import type { System } from '../design/choices';
 import { nthHalfWaveM, nthResonanceMHz } from '../physics/lengths';
 import type { Dimensions, Harmonic } from './dimensions';
 import type { BandFacts, Facts } from './facts';
+import type { SolvedLengths } from './field-facts';
 
 const onMultiples: readonly System[] = ['end-fed-half-wave', 'off-centre-fed'];
 
@@ -21,7 +22,11 @@ export interface Multiple {
 }
 
 /** Lowest band first. */
-export function multiplesOf(facts: Facts): readonly Multiple[] {
+export const multiplesOf = (facts: Facts): readonly Multiple[] =>
+  fittingMultiples(facts).filter(({ n }) => !isFeedNull(facts, n));
+
+/** Those whose length fits, wherever the wire is fed. */
+export function fittingMultiples(facts: Facts): readonly Multiple[] {
   const [lowest] = facts.bands;
   const kw = facts.wire.velocityFactor.value;
   const baseM = nthHalfWaveM(1, lowest.focusMHz, kw);
@@ -29,7 +34,7 @@ export function multiplesOf(facts: Facts): readonly Multiple[] {
     .map((at) => ({ at, n: Math.max(1, Math.round((0.95 * at.focusMHz) / lowest.focusMHz + 0.05)) }))
     .filter(({ at, n }) => {
       const part = nthHalfWaveM(n, at.focusMHz, kw) / baseM;
-      return part >= SHORTEST && part <= LONGEST && !isFeedNull(facts, n);
+      return part >= SHORTEST && part <= LONGEST;
     });
 }
 
@@ -39,10 +44,11 @@ const isFeedNull = (facts: Facts, n: number): boolean =>
   facts.system === 'off-centre-fed' &&
   Math.abs(Math.sin(n * Math.PI * facts.settled.feedFraction)) < NEAR_NULL;
 
-export function harmonicsOf(facts: Facts, radiatorM: number): Harmonic[] {
+/** `dipsMHz`: where a field solution saw the dips of this very length. */
+export function harmonicsOf(facts: Facts, radiatorM: number, dipsMHz: SolvedLengths['dipsMHz'] = {}): Harmonic[] {
   if (!onMultiples.includes(facts.system)) return [];
   return multiplesOf(facts).map(({ at, n }) => {
-    const resonanceMHz = nthResonanceMHz(n, radiatorM, facts.wire.velocityFactor.value);
+    const resonanceMHz = dipsMHz[at.band] ?? nthResonanceMHz(n, radiatorM, facts.wire.velocityFactor.value);
     return { band: at.band, n, resonanceMHz, offset: resonanceMHz / at.focusMHz - 1 };
   });
 }

@@ -1,7 +1,7 @@
 /** The pieces of wire an antenna is made of, each with its finished length. */
 import type { Dimension } from '../base/working';
 import { lines } from '../catalog/lines';
-import { halfWave, lineLength, nthHalfWaveM, nthResonanceMHz, offCentreLegs } from '../physics/lengths';
+import { halfWave, lineLength, movedLegs, nthHalfWaveM, nthResonanceMHz, offCentreLegs } from '../physics/lengths';
 import { answered, cutFor, dimension, focusOf, metresOf, onSite } from './dimension';
 import type { FreeRide, Piece } from './dimensions';
 import type { BandFacts, Facts } from './facts';
@@ -12,7 +12,7 @@ import { returnWiresOf } from './return-wires';
 const FREE_RIDE = 0.05;
 
 export function piecesOf(facts: Facts, radiator: Dimension, solved?: SolvedLengths): Piece[] {
-  return [...radiatorPieces(facts, radiator, solved), ...returnWiresOf(facts)];
+  return [...radiatorPieces(facts, radiator, solved), ...returnWiresOf(facts, solved?.returns)];
 }
 
 function radiatorPieces(facts: Facts, radiator: Dimension, solved: SolvedLengths | undefined): Piece[] {
@@ -24,8 +24,7 @@ function radiatorPieces(facts: Facts, radiator: Dimension, solved: SolvedLengths
     case 'open-wire-doublet':
       return [one('leg', half(radiator), 2)];
     case 'off-centre-fed': {
-      const fraction = answered(facts, 'feedFraction', facts.settled.feedFraction);
-      const { short, long } = offCentreLegs({ value: radiator.metres, from: 'solved' }, fraction);
+      const { short, long } = armsOf(facts, radiator, solved);
       return [one('short-leg', short), one('long-leg', long)];
     }
     case 'parallel-dipoles':
@@ -42,6 +41,19 @@ function radiatorPieces(facts: Facts, radiator: Dimension, solved: SolvedLengths
     default:
       return [one('wire', radiator)];
   }
+}
+
+/** A part that was looked for is told as the rule's, moved. */
+function armsOf(
+  facts: Facts,
+  radiator: Dimension,
+  solved: SolvedLengths | undefined,
+): ReturnType<typeof offCentreLegs> {
+  const whole = { value: radiator.metres, from: 'solved' } as const;
+  const feed = solved?.feed;
+  if (feed === undefined || feed.told || feed.fraction === feed.ruleFraction)
+    return offCentreLegs(whole, answered(facts, 'feedFraction', facts.settled.feedFraction));
+  return movedLegs(whole, { value: feed.ruleFraction, from: 'assumed' }, feed.fraction / feed.ruleFraction);
 }
 
 const half = (whole: Dimension): Dimension =>

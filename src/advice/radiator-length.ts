@@ -16,11 +16,11 @@ export interface RadiatorLength {
   readonly sufferingBand: Band | null;
 }
 
-/** `solved`: what a field solution of this very site found in place of the rule. A length that was told stays as told. */
-export function radiatorLengthOf(facts: Facts, solved?: SolvedLengths): RadiatorLength {
-  const { lengthChoice, wireLengthM } = facts.settled;
-  const told = (lengthChoice === 'fixed' || facts.system === 'other') && wireLengthM !== null;
-  if (told) return { radiator: asTold(wireLengthM), windows: [], sufferingBand: null };
+/** `lengths`: what a field solution of this very site found in place of the rule. A length that was told stays as told. */
+export function radiatorLengthOf(facts: Facts, lengths?: SolvedLengths): RadiatorLength {
+  const solved = lengths?.by === 'rule' ? undefined : lengths;
+  const toldM = toldLengthM(facts);
+  if (toldM !== null) return { radiator: asTold(toldM), windows: [], sufferingBand: null };
   if (staysClear(facts)) {
     const clear = clearLength(facts);
     return solved === undefined ? clear : { ...clear, radiator: asSolved(solved.radiatorM) };
@@ -30,8 +30,12 @@ export function radiatorLengthOf(facts: Facts, solved?: SolvedLengths): Radiator
   return { radiator, windows: [], sufferingBand: null };
 }
 
+/** The length of a wire that is there already; null where it is to be found. */
+export const toldLengthM = ({ system, settled: { lengthChoice, wireLengthM } }: Facts): number | null =>
+  lengthChoice === 'fixed' || system === 'other' ? wireLengthM : null;
+
 /** Systems that must, or are asked to, stay away from every half-wave. */
-const staysClear = ({ system, settled: { lengthChoice } }: Facts): boolean =>
+export const staysClear = ({ system, settled: { lengthChoice } }: Facts): boolean =>
   system === 'non-resonant-end-fed' ||
   system === 'non-resonant-vertical' ||
   (system === 'inverted-l' && lengthChoice === 'non-resonant');

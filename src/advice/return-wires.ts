@@ -8,16 +8,28 @@
  */
 import { counterpoiseAims, counterpoiseLength } from '../physics/counterpoise-length';
 import { groundRadial, quarterWave } from '../physics/lengths';
-import { asTold, cutFor, focusOf } from './dimension';
+import { asTold, cutFor, focusOf, onSite } from './dimension';
 import type { Piece } from './dimensions';
 import type { Facts } from './facts';
+import type { SolvedReturn } from './field-facts';
 import { searchOf } from './non-resonant';
 
 /** Part of the lowest band's wave. */
 const END_FED_COUNTERPOISE = 0.05;
 const TWO_WIRES_BELOW_MHZ = 5;
 
-export function returnWiresOf(facts: Facts): Piece[] {
+/** `solved`: lengths that a field solution of this very site found in place of the rules'. */
+export function returnWiresOf(facts: Facts, solved?: SolvedReturn): Piece[] {
+  const computed = byRule(facts);
+  if (solved === undefined) return computed;
+  return computed.map((piece, i) => {
+    const metres = solved.wires[i]?.chosenM;
+    if (piece.piece !== solved.piece || metres === undefined) return piece;
+    return { ...piece, length: onSite(piece.length, metres) };
+  });
+}
+
+function byRule(facts: Facts): Piece[] {
   if (facts.balanced || facts.system === 'off-centre-fed') return [];
   const [lowest] = facts.bands;
   switch (facts.settled.returnPath) {

@@ -99,6 +99,16 @@ export function offCentreLegs(whole: Known, fraction: Known): { short: Dimension
   };
 }
 
+/** The same where a field solution moved the feed point: `moved` is the solved part over the rule's. */
+export function movedLegs(whole: Known, rule: Known, moved: number): { short: Dimension; long: Dimension } {
+  const inputs = { L: input(whole, 'm'), p: input(rule), moved: { value: moved, unit: '', from: 'solved' } } as const;
+  const short = rule.value * moved;
+  return {
+    short: dimension(whole.value * short, 'L * p * moved', inputs, 'this-antenna-solved'),
+    long: dimension(whole.value * (1 - short), 'L * (1 - p * moved)', inputs, 'this-antenna-solved'),
+  };
+}
+
 /** Part of a free wave: the place of a choke, a counterpoise, a ground radial. Nothing here resonates, so no wire factor. */
 export const partOfWave = (share: number, frequencyMHz: Known, source: SourceId = 'house-practice'): Dimension =>
   dimension(

@@ -26,6 +26,22 @@ const chokeSet = z.strictObject({
   worstBand: band,
   heatW: z.number(),
 });
+const worst = z.strictObject({ band, swr: z.number() });
+/** Shorter arm as part of the whole wire. */
+const solvedFeed = z.strictObject({
+  fraction: z.number(),
+  ruleFraction: z.number(),
+  told: z.boolean(),
+  swr: z.array(z.strictObject({ band, rule: z.number(), chosen: z.number() })),
+  better: z.nullable(z.strictObject({ fraction: z.number(), worst, toldWorst: worst })),
+});
+/** Heat per 100 W in the hottest choke on the worst band. */
+const solvedReturn = z.strictObject({
+  piece: z.enum(['radial', 'counterpoise']),
+  by: z.enum(['resonance', 'choke-heat']),
+  wires: z.array(z.strictObject({ ruleM: z.number(), chosenM: z.number() })),
+  heatW: z.nullable(z.strictObject({ rule: z.number(), chosen: z.number() })),
+});
 const spoke = z.strictObject({ deg: z.number(), db: z.number() });
 
 export const FieldStudy = z.strictObject({
@@ -60,9 +76,14 @@ export const FieldStudy = z.strictObject({
       chosenM: z.number(),
       /** (chosen − rule) / rule. */
       difference: z.number(),
-      by: z.enum(['resonance', 'worst-swr', 'told']),
+      by: z.enum(['resonance', 'worst-swr', 'told', 'rule']),
       pairs: z.array(z.strictObject({ band, ruleM: z.number(), chosenM: z.number() })),
-      swr: z.array(z.strictObject({ band, rule: z.number(), chosen: z.number() })),
+      /** `alone`: the lowest SWR on that band at any length near this one. */
+      swr: z.array(z.strictObject({ band, rule: z.number(), chosen: z.number(), alone: maybe })),
+      /** Where the SWR of a wire for several bands dips. */
+      dips: z.array(z.strictObject({ band, mhz: z.number() })),
+      feed: z.nullable(solvedFeed),
+      returns: z.nullable(solvedReturn),
       text: z.array(text),
     }),
   ),

@@ -27,7 +27,7 @@ export function layoutOf(facts: Facts, dimensions: Dimensions): Layout | null {
     endHeightM: endReachedM(facts, dimensions.radiator.metres),
     supportHeightM: settled.supportHeightM,
     radiatorM: dimensions.radiator.metres,
-    feedFraction: settled.fedAt === 'off-centre' ? settled.feedFraction : 0.5,
+    feedFraction: dimensions.feedFraction,
     riseM: dimensions.riseM,
     furtherPairsM: furtherPairsOf(facts, dimensions),
     loopShape: settled.loopShape,

@@ -1,13 +1,6 @@
 /** The field study in numbers and words, at the operator's power. */
 import type { Facts } from '../advice/facts';
-import type {
-  BandField,
-  ChokeChoice,
-  ChokeSetResult,
-  FieldFacts,
-  ShieldState,
-  SolvedLengths,
-} from '../advice/field-facts';
+import type { BandField, ChokeChoice, ChokeSetResult, FieldFacts, ShieldState } from '../advice/field-facts';
 import { roughly } from '../advice/field-figures';
 import type { BandFinding } from '../advice/finding';
 import { chokeSetText, fieldWords } from '../words/en/field';
@@ -15,12 +8,11 @@ import { type Data, render } from '../words/message';
 import { GOAL_MA, TEN_MA } from './field/choke-search';
 import type { FieldStudy } from './field-schema';
 import type { Speaker } from './speaker';
+import { lengthSaid, stateLengths } from './state-lengths';
 
 type BandStudy = FieldStudy['bands'][number];
 type Said = readonly [keyof typeof fieldWords, Data];
 
-/** From here on a length is far from its rule of thumb. */
-const LENGTH_DIFFERS = 0.03;
 /** Heat of a choke worth a sentence, W. */
 const TELLING_W = 1;
 
@@ -42,7 +34,7 @@ export function stateField(
       );
       return [stateBand(band, solved, budget, say(bandSaid(facts, band, solved, budget)))];
     }),
-    lengths: field.lengths === undefined ? null : stateLengths(field.lengths, say(lengthSaid(field.lengths))),
+    lengths: field.lengths === undefined ? null : stateLengths(field.lengths, say(lengthSaid(facts, field.lengths))),
     chokes: field.chokes === undefined ? null : stateChokes(field.chokes, say(chokeSaid(field.chokes, speaker))),
     confidence: say(confidenceSaid(facts, field)),
   };
@@ -194,38 +186,6 @@ function chokeSaid(choice: ChokeChoice, { format }: Speaker): readonly Said[] {
   if (tenMa === null) return [outcome, ['ten-impossible', {}]];
   const set = chokeSetText(tenMa.chokes, format);
   return [outcome, ['ten-possible', { chokes: tenMa.chokes.length, tenMa: roughly(tenMa.worstMa), set }]];
-}
-
-const stateLengths = (lengths: SolvedLengths, text: string[]): FieldStudy['lengths'] => ({
-  ruleM: lengths.ruleM,
-  chosenM: lengths.radiatorM,
-  difference: lengths.radiatorM / lengths.ruleM - 1,
-  by: lengths.by,
-  pairs: Object.entries(lengths.pairs).map(([band, { wholeM, ruleM }]) => ({
-    band: band as BandStudy['band'],
-    ruleM,
-    chosenM: wholeM,
-  })),
-  swr: [...lengths.swr],
-  text,
-});
-
-function lengthSaid({ radiatorM, ruleM, by, swr }: SolvedLengths): readonly Said[] {
-  const difference = Math.abs(radiatorM / ruleM - 1);
-  const differs: readonly Said[] =
-    by === 'resonance' && difference > LENGTH_DIFFERS ? [['length-differs', { percent: 100 * difference }]] : [];
-  const data = { chosenM: radiatorM, ruleM };
-  const [first, ...others] = swr;
-  if (by === 'resonance' || first === undefined) return [['length-resonance', data], ...differs];
-  const worst = others.reduce((most, each) => (each.chosen > most.chosen ? each : most), first);
-  const worstByRule = others.reduce((most, each) => (each.rule > most.rule ? each : most), first);
-  const pays = {
-    worstBand: worst.band,
-    worstSwr: worst.chosen,
-    ruleBand: worstByRule.band,
-    ruleSwr: worstByRule.rule,
-  };
-  return [['length-worst-swr', { ...data, ...pays }], ...differs];
 }
 
 /** Heights and coax lengths over which the confidence was found. */

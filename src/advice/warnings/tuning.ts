@@ -38,7 +38,7 @@ export function isServed(facts: Facts, { swrAtFeedPoint }: BandFinding): boolean
 export const bandNotServed: Rule = (judged) => {
   const { facts } = judged;
   return bandPairs(judged).flatMap(([at, finding]) => {
-    if (isServed(facts, finding) || isNull(facts, at, judged)) return [];
+    if (isServed(facts, finding) || isNull(judged, at, finding)) return [];
     const size = finding.feedPoint === null ? 0 : magnitude({ re: finding.feedPoint.r, im: finding.feedPoint.x });
     const data = { band: at.band, swr: finding.swrAtFeedPoint ?? 0, ohm: size, system: facts.system };
     return [warn('band-not-served', data, ['own-wire', 'open-wire-doublet', ['drop-band', { band: at.band }]])];
@@ -48,15 +48,18 @@ export const bandNotServed: Rule = (judged) => {
 /** Part of the greatest current, squared, below which the feed point counts as standing at a current minimum. */
 const NULL_PART = 0.25;
 
-function isNull(facts: Facts, at: BandFacts, { dimensions }: Judged): boolean {
+/** A band that the field solution found in use does not stand at one, whatever the rule says. */
+function isNull({ facts, dimensions, field }: Judged, at: BandFacts, { swrAtFeedPoint }: BandFinding): boolean {
   if (facts.system !== 'off-centre-fed') return false;
+  const isSolved = fieldOf(field, at.band).feedPoint !== undefined;
+  if (isSolved && (swrAtFeedPoint ?? NOT_SERVED_SWR) < NOT_SERVED_SWR) return false;
   const shortM = facts.settled.feedFraction * dimensions.radiator.metres;
   return Math.sin(Math.PI * halfWaves(facts, at, shortM, 1)) ** 2 < NULL_PART;
 }
 
 export const offCentreNull: Rule = (judged) =>
   bandPairs(judged).flatMap(([at, finding]) => {
-    if (!isNull(judged.facts, at, judged)) return [];
+    if (!isNull(judged, at, finding)) return [];
     const fraction = judged.facts.settled.feedFraction;
     const data = { band: at.band, fraction, percent: 100 * fraction, swr: finding.swrAtFeedPoint ?? 0 };
     return [warn('off-centre-null', data, ['own-wire', 'other-fraction', ['drop-band', { band: at.band }]])];
@@ -117,7 +120,7 @@ export const tunerRange: Rule = (judged) => {
   const atWire = facts.settled.shackEnd === 'feed-point-tuner';
   return bandPairs(judged).flatMap(([at, finding]): Warning[] => {
     const swr = atWire ? finding.swrAtFeedPoint : finding.swrAtRadio;
-    if (swr === null || !isServed(facts, finding) || isNull(facts, at, judged)) return [];
+    if (swr === null || !isServed(facts, finding) || isNull(judged, at, finding)) return [];
     const first = facts.system === 'non-resonant-end-fed' ? nearMultiple(facts, at, dimensions.radiator.metres) : null;
     const offset = Math.abs(first?.offset ?? 1);
     const inZone = first !== null && first.n === 1 && offset > CLEAR && offset <= TUNER_ZONE;

@@ -11,6 +11,8 @@ export const assumed: Readonly<Record<string, Message>> = {
   mode: 'Digital and FM heat cores five times as much as voice of the same peak power; told nothing, full carrier is taken.',
   transmitShare: 'Told nothing, the transmitter is taken to be keyed all the time.',
   feedFraction: 'A third suits 80, 40, 20 and 10 m; a fifth suits others.',
+  'feedFraction-solved':
+    'Looked for on your own wire and bands by the field solver; name another part and the plan keeps to it.',
   lengthChoice: 'A resonant wire needs no tuner on its own bands.',
   loopShape: 'Changes the feed resistance a little and the room the loop needs.',
   loopPlane: 'An upright loop sends lower, a flat one mostly overhead.',

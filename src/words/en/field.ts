@@ -52,8 +52,32 @@ export const fieldWords = {
     `Solved for your height, ground and wire: ${f.length(Number(d.chosenM))} has its dip where you want it; the rule of thumb gives ${f.length(Number(d.ruleM))}.`,
   'length-worst-swr': (d, f) =>
     `Solved for your site: ${f.length(Number(d.chosenM))} leaves the worst band (${band(d, 'worstBand')}) at an SWR of ${figure(d, f, 'worstSwr')} behind the transformer; ${f.length(Number(d.ruleM))} by rule would leave ${figure(d, f, 'ruleSwr')} on ${band(d, 'ruleBand')}.`,
+  'length-rule-holds': (d, f) =>
+    `Solved for your site: the ${f.length(Number(d.ruleM))} of the rule of thumb hold, no length near them does better. The worst band (${band(d, 'worstBand')}) stands at an SWR of ${figure(d, f, 'worstSwr')} behind the transformer.`,
   'length-differs': (d, f) =>
     `The two differ by ${figure(d, f, 'percent')} %, more than a rule of thumb should. Check height, wire and ground in your answers, cut to the longer one and trim.`,
+  'length-pays': (d, f) =>
+    `${band(d)} pays for the others: it stands at an SWR of ${figure(d, f, 'chosen')}, and a wire cut for that band alone would bring it to ${figure(d, f, 'alone')}.`,
+  'pair-differs': (d, f) =>
+    `The pair for ${band(d)} comes out at ${f.length(Number(d.chosenM))} tip to tip where the rule of thumb gives ${f.length(Number(d.ruleM))}, ${figure(d, f, 'percent')} % apart: its neighbours pull at it. Trim it after the longest.`,
+  'feed-third-holds':
+    'A third of the wire is the place to feed it: solved for your wire and ground, no other place tried does clearly better on your bands.',
+  'feed-moved': (d, f) =>
+    `Fed at ${figure(d, f, 'percent')} % of the wire and not at a third, the usual place: the worst band (${band(d, 'worstBand')}) then stands at an SWR of ${figure(d, f, 'worstSwr')} behind the transformer, at a third ${band(d, 'ruleBand')} would stand at ${figure(d, f, 'ruleSwr')}.`,
+  'feed-told-holds': (d, f) =>
+    `No other place tried does clearly better on your bands than the ${figure(d, f, 'percent')} % you named.`,
+  'feed-better': (d, f) =>
+    `You feed it at ${figure(d, f, 'percent')} % of the wire, and the plan keeps to that. Fed at ${figure(d, f, 'betterPercent')} % the worst band (${band(d, 'worstBand')}) would stand at an SWR of about ${figure(d, f, 'worstSwr')} behind the transformer; now ${band(d, 'ruleBand')} stands at about ${figure(d, f, 'ruleSwr')}.`,
+  'radial-resonance': (d, f) =>
+    `Solved at their height: a pair of raised radials resonates by itself at ${f.length(Number(d.chosenM))} each; the rule of thumb gives ${f.length(Number(d.ruleM))}.`,
+  'radial-differs': (d, f) =>
+    `Radials and rule differ by ${figure(d, f, 'percent')} %: ground so near below slows the wave on them. Keep them all alike and at one height.`,
+  'radials-by-rule':
+    'Radials on the ground keep the length found by measurement: the solver takes no wire on the surface itself, and a little more or less does not matter.',
+  'counterpoise-holds': (d, f) =>
+    `The usual counterpoise of ${f.length(Number(d.chosenM))} holds here: no other length tried takes clearly more work off the chokes, which take ${figure(d, f, 'chosenW')} W per 100 W at most.`,
+  'counterpoise-moved': (d, f) =>
+    `With a counterpoise of ${f.length(Number(d.chosenM))} the hottest choke takes ${figure(d, f, 'chosenW')} W per 100 W on the worst band; with the usual ${f.length(Number(d.ruleM))} it would take ${figure(d, f, 'ruleW')} W.`,
   'confidence-two': 'Currents with chokes at both ends of the coax are good to 3 dB, a factor of 1.4.',
   'confidence-one':
     'Currents with one choke or none are good to 6 dB, a factor of 2: the length of the coax and what the house ties it to decide them.',

@@ -1,9 +1,10 @@
 /** What can be trimmed on a plan: for each band with a dip of its own, the wire that makes it, its ends, and which half-wave multiple it is. */
-import { dimensionsOf } from '../../../advice/dimensions';
+import { type Dimensions, dimensionsOf } from '../../../advice/dimensions';
 import { type Facts, factsOf, isNoSystem } from '../../../advice/facts';
 import type { Band, BandEdges } from '../../../catalog/bands';
 import type { Answers } from '../../../design/answers';
 import type { Plan } from '../../../plan/plan-schema';
+import { solvedIn } from '../../../plan/solved-in';
 
 export interface TrimTarget {
   readonly band: Band;
@@ -27,8 +28,9 @@ export function trimTargets(answers: Answers, plan: Plan): readonly TrimTarget[]
   if (!plan.steps.some(({ id }) => id === 'trim')) return [];
   const facts = factsOf(answers);
   if (isNoSystem(facts)) return [];
-  if (facts.system === 'parallel-dipoles') return pairTargets(facts);
-  const { radiator, harmonics } = dimensionsOf(facts);
+  const dimensions = dimensionsOf(facts, solvedIn(plan));
+  if (facts.system === 'parallel-dipoles') return pairTargets(facts, dimensions);
+  const { radiator, harmonics, feedFraction } = dimensions;
   const [lowest] = facts.bands;
   const bands = harmonics.length > 0 ? harmonics : [{ band: lowest.band, n: 1 }];
   const oneEnd = ['end-fed-half-wave', 'quarter-wave-vertical', 'inverted-l', 'full-wave-loop'].includes(facts.system);
@@ -38,13 +40,13 @@ export function trimTargets(answers: Answers, plan: Plan): readonly TrimTarget[]
       wire: 'wire',
       plannedM: radiator.metres,
       ends: oneEnd ? 1 : 2,
-      shortShare: facts.system === 'off-centre-fed' ? facts.settled.feedFraction : null,
+      shortShare: facts.system === 'off-centre-fed' ? feedFraction : null,
     }),
   );
 }
 
-function pairTargets(facts: Facts): readonly TrimTarget[] {
-  const pairs = dimensionsOf(facts).pieces.filter(({ piece }) => piece === 'leg');
+function pairTargets(facts: Facts, { pieces }: Dimensions): readonly TrimTarget[] {
+  const pairs = pieces.filter(({ piece }) => piece === 'leg');
   return pairs.flatMap(({ band, length }) =>
     band === null
       ? []
