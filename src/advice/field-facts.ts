@@ -17,6 +17,8 @@ export interface ShieldCurrent {
   readonly entryDb: number;
   readonly radioMa: number;
   readonly radioDb: number | null;
+  /** Outdoors, at the foot of the drop; left out where the coax never comes down. */
+  readonly footMa?: number;
 }
 
 export interface ChokeDutyAt {

@@ -12,6 +12,8 @@ const shieldState = {
   entryDb: z.number(),
   radioMa: z.number(),
   radioDb: maybe,
+  /** Outdoors, at the foot of the drop. */
+  footMa: maybe,
   chokes: z.array(chokeDuty),
 };
 const chokeSet = z.strictObject({
@@ -42,6 +44,8 @@ const solvedReturn = z.strictObject({
   wires: z.array(z.strictObject({ ruleM: z.number(), chosenM: z.number() })),
   heatW: z.nullable(z.strictObject({ rule: z.number(), chosen: z.number() })),
 });
+/** Less noise at the receiver than with no choke, dB; below 0 more. */
+const reception = z.nullable(z.strictObject({ fromHouseDb: z.number(), outdoorsDb: maybe }));
 const spoke = z.strictObject({ deg: z.number(), db: z.number() });
 
 export const FieldStudy = z.strictObject({
@@ -57,6 +61,8 @@ export const FieldStudy = z.strictObject({
           places: z.array(z.strictObject({ part: z.number(), distanceM: z.number() })),
         }),
       ),
+      reception,
+      receptionOwned: reception,
       efficiency: maybe,
       gainDbi: maybe,
       takeOffDeg: maybe,
@@ -96,6 +102,19 @@ export const FieldStudy = z.strictObject({
       tenMa: z.nullable(chokeSet),
       /** Chosen against house at the entry, dB; negative is less current. */
       differenceDb: z.number(),
+      /** The chosen ones as wound: with cores from the worse end of their tolerance, and with the maker's figures. */
+      built: z.nullable(
+        z.strictObject({
+          worstMa: z.number(),
+          worstBand: band,
+          nominalMa: z.number(),
+          goalMet: z.boolean(),
+          /** With the usual ohms, where more were asked for because of it. */
+          beforeMa: maybe,
+        }),
+      ),
+      /** Owned chokes that were not tried in every place. */
+      ownedUntried: z.number(),
       text: z.array(text),
     }),
   ),

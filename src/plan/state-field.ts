@@ -1,20 +1,16 @@
 /** The field study in numbers and words, at the operator's power. */
 import type { Facts } from '../advice/facts';
-import type { BandField, ChokeChoice, ChokeSetResult, FieldFacts, ShieldState } from '../advice/field-facts';
-import { roughly } from '../advice/field-figures';
+import type { BandField, FieldFacts } from '../advice/field-facts';
 import type { BandFinding } from '../advice/finding';
-import { chokeSetText, fieldWords } from '../words/en/field';
+import { fieldWords } from '../words/en/field';
 import { type Data, render } from '../words/message';
-import { GOAL_MA, TEN_MA } from './field/choke-search';
 import type { FieldStudy } from './field-schema';
 import type { Speaker } from './speaker';
 import { lengthSaid, stateLengths } from './state-lengths';
+import { chokeSaid, receptionOf, shieldSaid, stateChokes, stateShield } from './state-shield';
 
 type BandStudy = FieldStudy['bands'][number];
 type Said = readonly [keyof typeof fieldWords, Data];
-
-/** Heat of a choke worth a sentence, W. */
-const TELLING_W = 1;
 
 export function stateField(
   facts: Facts,
@@ -35,18 +31,13 @@ export function stateField(
       return [stateBand(band, solved, budget, say(bandSaid(facts, band, solved, budget)))];
     }),
     lengths: field.lengths === undefined ? null : stateLengths(field.lengths, say(lengthSaid(facts, field.lengths))),
-    chokes: field.chokes === undefined ? null : stateChokes(field.chokes, say(chokeSaid(field.chokes, speaker))),
+    chokes:
+      field.chokes === undefined
+        ? null
+        : stateChokes(field.chokes, field, say(chokeSaid(facts, field.chokes, field, speaker))),
     confidence: say(confidenceSaid(facts, field)),
   };
 }
-
-const stateShield = (state: ShieldState): NonNullable<BandStudy['planned']> => ({
-  entryMa: state.entryMa,
-  entryDb: state.entryDb,
-  radioMa: state.radioMa,
-  radioDb: state.radioDb,
-  chokes: [...state.chokes],
-});
 
 /** Where 100 W from the radio go. A loss nobody knows yet counts as none. */
 interface Budget {
@@ -72,6 +63,8 @@ function stateBand(band: BandStudy['band'], solved: BandField, budget: Budget | 
     noChoke: noChoke === undefined ? null : stateShield(noChoke),
     planned: planned === undefined ? null : stateShield(planned),
     owned: owned == null ? null : { ...stateShield(owned), places: [...owned.places] },
+    reception: receptionOf(noChoke, planned),
+    receptionOwned: receptionOf(noChoke, owned),
     efficiency: solved.efficiency ?? null,
     gainDbi: solved.gainDbi ?? null,
     takeOffDeg: solved.takeOffDeg ?? null,
@@ -84,38 +77,9 @@ function stateBand(band: BandStudy['band'], solved: BandField, budget: Budget | 
   };
 }
 
-function bandSaid({ settled }: Facts, band: string, solved: BandField, budget: Budget | null): readonly Said[] {
-  const { powerW } = settled;
-  const scaled = (ma: number): number => roughly(ma * Math.sqrt(powerW / 100));
-  const { noChoke, planned, owned } = solved;
-  const said: Said[] = [];
-  if (noChoke !== undefined && planned !== undefined) {
-    said.push([
-      'shield-currents',
-      {
-        band,
-        powerW,
-        noneMa: scaled(noChoke.entryMa),
-        plannedMa: scaled(planned.entryMa),
-        noneRadioMa: scaled(noChoke.radioMa),
-        plannedRadioMa: scaled(planned.radioMa),
-        ...(owned == null ? {} : { ownedMa: scaled(owned.entryMa) }),
-      },
-    ]);
-    const lessDb = Math.round(20 * Math.log10(noChoke.radioMa / planned.radioMa));
-    if (planned.radioMa > 0 && lessDb >= 3) said.push(['reception', { band, lessDb }]);
-    const hottest = [...planned.chokes].sort((a, b) => b.heatW - a.heatW)[0];
-    if (hottest !== undefined && (hottest.heatW * powerW) / 100 >= TELLING_W)
-      said.push([
-        'choke-duty',
-        {
-          band,
-          distanceM: hottest.distanceM,
-          voltageV: hottest.voltageV * Math.sqrt(powerW / 100),
-          heatW: (hottest.heatW * powerW) / 100,
-        },
-      ]);
-  }
+function bandSaid(facts: Facts, band: string, solved: BandField, budget: Budget | null): readonly Said[] {
+  const { powerW } = facts.settled;
+  const said: Said[] = [...shieldSaid(facts, band, solved)];
   if (budget !== null) {
     const share = powerW / 100;
     const { lineW, devicesW, nearW, radiatedW } = budget;
@@ -149,43 +113,6 @@ function sideOf(azimuth: NonNullable<BandField['azimuth']>): string {
   if (across > alongBest + 1) return 'broadside';
   if (far > near + ROUND_DB) return 'far';
   return near > far + ROUND_DB ? 'near' : 'along';
-}
-
-const stateSet = (set: ChokeSetResult): NonNullable<FieldStudy['chokes']>['house'] => ({
-  ...set,
-  chokes: [...set.chokes],
-});
-
-const differenceDb = ({ house, chosen }: ChokeChoice): number => 20 * Math.log10(chosen.worstMa / house.worstMa);
-
-const stateChokes = (choice: ChokeChoice, text: string[]): FieldStudy['chokes'] => ({
-  goalMa: GOAL_MA,
-  goalMet: choice.goalMet,
-  house: stateSet(choice.house),
-  chosen: stateSet(choice.chosen),
-  tenMa: choice.tenMa === null ? null : stateSet(choice.tenMa),
-  differenceDb: differenceDb(choice),
-  text,
-});
-
-function chokeSaid(choice: ChokeChoice, { format }: Speaker): readonly Said[] {
-  const { house, chosen, tenMa, goalMet } = choice;
-  const data = {
-    goalMa: GOAL_MA,
-    houseMa: roughly(house.worstMa),
-    houseBand: house.worstBand,
-    chosenMa: roughly(chosen.worstMa),
-    chosenBand: chosen.worstBand,
-    gainDb: -differenceDb(choice),
-  };
-  const outcome: Said = [
-    !goalMet ? 'choke-goal-missed' : chosen === house ? 'choke-house-holds' : 'choke-changed',
-    data,
-  ];
-  if (chosen.worstMa <= TEN_MA) return [outcome, ['ten-already', {}]];
-  if (tenMa === null) return [outcome, ['ten-impossible', {}]];
-  const set = chokeSetText(tenMa.chokes, format);
-  return [outcome, ['ten-possible', { chokes: tenMa.chokes.length, tenMa: roughly(tenMa.worstMa), set }]];
 }
 
 /** Heights and coax lengths over which the confidence was found. */

@@ -136,6 +136,7 @@ function builtState(coax: OpenCoax, chokesOf: (lot: CoreLot) => readonly PlacedC
       parts(({ radioMa }) => radioMa),
       feedCurrentA,
     ),
+    ...(nominal.footMa === undefined ? {} : { footMa: most(({ footMa }) => footMa ?? 0) }),
     chokes: nominal.chokes.map((choke, i) => ({
       ...choke,
       voltageV: most(({ chokes }) => chokes[i]?.voltageV ?? 0),

@@ -53,7 +53,12 @@ function shieldState(
     const amperes = current * feedCurrentA;
     return [{ distanceM, ohm: magnitude(z), voltageV: amperes * magnitude(z), heatW: amperes ** 2 * z.re }];
   });
-  return { ...shieldCurrent(entry, probe('radio') ?? entry, feedCurrentA), chokes };
+  const foot = probe('foot');
+  return {
+    ...shieldCurrent(entry, probe('radio') ?? entry, feedCurrentA),
+    ...(foot === undefined ? {} : { footMa: 1000 * foot * feedCurrentA }),
+    chokes,
+  };
 }
 
 /** In mA and dB, from parts of the feed current. */

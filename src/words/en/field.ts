@@ -1,6 +1,7 @@
 /** What the field solution of this very antenna says. Currents to one digit and a half, which is all such figures bear. */
 import type { Format } from '../format';
 import type { Data, Message } from '../message';
+import { many } from './many';
 import { bandName } from './names';
 
 const figure = (d: Data, f: Format, key: string, figures = 2): string => f.number(Number(d[key]), figures);
@@ -9,6 +10,17 @@ const milliamps = (d: Data, f: Format, key: string): string => {
   const value = Number(d[key]);
   return value < 1 ? 'under 1 mA' : `about ${f.number(value, 2)} mA`;
 };
+
+/** "12 dB weaker", "3 dB stronger". */
+function weaker(d: Data, f: Format, key: string): string {
+  const db = Number(d[key]);
+  if (Math.abs(db) < 1) return 'no weaker';
+  return `${f.number(Math.abs(db), 2)} dB ${db > 0 ? 'weaker' : 'stronger'}`;
+}
+
+/** Where the coax begins. */
+const feedEnd = (hasBox: boolean): string => (hasBox ? 'box' : 'feed point');
+const atFeed = (distanceM: unknown): boolean => Number(distanceM) < 0.05;
 
 /** 89 as "nearly straight up". */
 function upwards(degrees: number, f: Format): string {
@@ -29,11 +41,11 @@ const sides: Readonly<Record<string, string>> = {
 
 export const fieldWords = {
   'shield-currents': (d, f) =>
-    `On ${band(d)} at ${figure(d, f, 'powerW', 3)} W, current on the outside of the coax where it enters: with no choke ${milliamps(d, f, 'noneMa')}, with the planned chokes ${milliamps(d, f, 'plannedMa')}${d.ownedMa === undefined ? '' : `, with what you own ${milliamps(d, f, 'ownedMa')}`}. At the radio ${milliamps(d, f, 'noneRadioMa')} and ${milliamps(d, f, 'plannedRadioMa')}.`,
+    `On ${band(d)} at ${figure(d, f, 'powerW', 3)} W, current on the outside of the coax where it enters: with no choke ${milliamps(d, f, 'noneMa')}, with the planned chokes ${milliamps(d, f, 'plannedMa')}${d.ownedMa === undefined ? '' : `, with what you own ${milliamps(d, f, 'ownedMa')}`}.${d.hasRadio === true ? ` At the radio ${milliamps(d, f, 'noneRadioMa')} and ${milliamps(d, f, 'plannedRadioMa')}${d.ownedMa === undefined ? '' : `, with your own ${milliamps(d, f, 'ownedRadioMa')}`}.` : ''}`,
   reception: (d, f) =>
-    `The same backwards: noise from the house reaches the receiver ${figure(d, f, 'lessDb')} dB weaker on ${band(d)} with the planned chokes than with none.`,
+    `The same backwards: with the planned chokes, noise from the house reaches the receiver ${weaker(d, f, 'houseDb')} on ${band(d)} than with none${d.outdoorsDb === undefined ? '' : `, and noise that the coax picks up outdoors ${weaker(d, f, 'outdoorsDb')}`}.`,
   'choke-duty': (d, f) =>
-    `The choke ${Number(d.distanceM) < 0.05 ? 'at the feed point' : `${f.length(Number(d.distanceM))} down the coax`} stands at about ${figure(d, f, 'voltageV')} V and takes about ${figure(d, f, 'heatW')} W while keyed on ${band(d)}.`,
+    `The choke ${atFeed(d.distanceM) ? `at the ${feedEnd(d.hasBox === true)}` : `${f.length(Number(d.distanceM))} down the coax`} stands at about ${figure(d, f, 'voltageV')} V and takes about ${figure(d, f, 'heatW')} W while keyed on ${band(d)}.`,
   'where-power-goes': (d, f) =>
     `Of ${figure(d, f, 'powerW', 3)} W from the radio on ${band(d)} about ${figure(d, f, 'radiatedW')} W are radiated: ${figure(d, f, 'lineW')} W stay in the line,${Number(d.devicesW) < 0.5 ? '' : ` ${figure(d, f, 'devicesW')} W in transformer and chokes on the way through,`} ${figure(d, f, 'nearW')} W warm ground, wire and shield chokes.`,
   'where-it-sends': (d, f) =>
@@ -44,6 +56,14 @@ export const fieldWords = {
     `The usual chokes would leave ${milliamps(d, f, 'houseMa')} per 100 W on ${band(d, 'houseBand')}; the chosen ones leave ${milliamps(d, f, 'chosenMa')} on ${band(d, 'chosenBand')}, ${figure(d, f, 'gainDb')} dB less. The goal is ${figure(d, f, 'goalMa')} mA.`,
   'choke-goal-missed': (d, f) =>
     `No set of chokes tried reaches the goal of ${figure(d, f, 'goalMa')} mA per 100 W: the best leaves ${milliamps(d, f, 'chosenMa')} on ${band(d, 'chosenBand')}. Lead the coax away from the wire, or lower the power.`,
+  'choke-built-holds': (d, f) =>
+    `Wound as this plan has them, and with rings from the worse end of their tolerance, ${milliamps(d, f, 'worstMa')} per 100 W enter at most, on ${band(d)}; with rings as their maker states them ${milliamps(d, f, 'nominalMa')}.`,
+  'choke-built-raised': (d, f) =>
+    `Wound for the usual ohms, and with rings from the worse end of their tolerance, they would leave ${milliamps(d, f, 'beforeMa')}. So more ohms are asked for: that leaves ${milliamps(d, f, 'worstMa')} at most, on ${band(d)}.`,
+  'choke-built-misses': (d, f) =>
+    `As they can be wound, and with rings from the worse end of their tolerance, ${milliamps(d, f, 'worstMa')} enter on ${band(d)}, more than the goal; with rings as their maker states them ${milliamps(d, f, 'nominalMa')}. Nothing that was tried with more ohms does better: measure, and lower the power if the shack feels it.`,
+  'owned-untried': (d) =>
+    `${many(Number(d.count), 'choke', 'chokes')} of yours with fewer ohms than the rest ${Number(d.count) === 1 ? 'was' : 'were'} not tried: together there are too many ways to place them.`,
   'ten-already': 'That is below 10 mA per 100 W, as low as is of any use.',
   'ten-possible': (d, f) =>
     `${figure(d, f, 'chokes')} chokes would bring it to ${milliamps(d, f, 'tenMa')} per 100 W on every band: ${String(d.set)}.`,
@@ -96,15 +116,18 @@ export const fieldWords = {
     'Checked over average ground, 8 to 10 m up, with 15 to 35 m of coax on the ground. This antenna lies outside of that: read the currents with more doubt.',
 } as const satisfies Readonly<Record<string, Message>>;
 
-/** "5 kΩ at the feed point, 5 kΩ at 20.7 m". */
+/** "5 kΩ at 1 m, 5 kΩ at 20.7 m along the coax from the box". */
 export const chokeSetText = (
   chokes: readonly { readonly distanceM: number; readonly ohm: number }[],
+  hasBox: boolean,
   f: Format,
-): string =>
-  [...chokes]
+): string => {
+  const each = [...chokes]
     .sort((a, b) => a.distanceM - b.distanceM)
-    .map(
-      ({ distanceM, ohm }) =>
-        `${f.number(ohm / 1000, 2)} kΩ ${distanceM < 0.05 ? 'at the feed point' : `at ${f.length(distanceM)}`}`,
-    )
-    .join(', ');
+    .map(({ distanceM, ohm }) => {
+      const place = atFeed(distanceM) ? `the ${feedEnd(hasBox)}` : f.length(distanceM);
+      return `${f.number(ohm / 1000, 2)} kΩ at ${place}`;
+    });
+  const areSome = chokes.some(({ distanceM }) => !atFeed(distanceM));
+  return `${each.join(', ')}${areSome ? ` along the coax from the ${feedEnd(hasBox)}` : ''}`;
+};

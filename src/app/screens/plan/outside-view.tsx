@@ -5,6 +5,7 @@ import { chokeSetText } from '../../../words/en/field';
 import { bandName } from '../../../words/en/names';
 import { planScreen } from '../../../words/en/plan-screen';
 import { type Say, useSay } from '../../say';
+import { boxAtFeedPoint } from './feed-box';
 import { Fold } from './fold';
 
 type Study = NonNullable<Plan['fieldStudy']>;
@@ -31,7 +32,8 @@ export function OutsideView({ plan, isUnderway }: OutsideProps) {
             })}
           </p>
           <Currents rows={rows} />
-          <ChokePlaces study={study} />
+          <ChokePlaces study={study} hasBox={boxAtFeedPoint(plan)} />
+          <Noise rows={rows} />
           <Decibels rows={rows} />
           {study.confidence.map((line) => (
             <p class="small" key={line}>
@@ -106,7 +108,7 @@ function Current({ state }: { readonly state: State | null }) {
   );
 }
 
-function ChokePlaces({ study: { chokes } }: { readonly study: Study }) {
+function ChokePlaces({ study: { chokes }, hasBox }: { readonly study: Study; readonly hasBox: boolean }) {
   const say = useSay();
   if (chokes === null) return null;
   const sets = [
@@ -121,13 +123,22 @@ function ChokePlaces({ study: { chokes } }: { readonly study: Study }) {
             <dt>{say(name)}</dt>
             <dd>
               {say(planScreen.setIs, {
-                set: set.chokes.length === 0 ? say(planScreen.noChokeAtAll) : chokeSetText(set.chokes, say.format),
+                set:
+                  set.chokes.length === 0 ? say(planScreen.noChokeAtAll) : chokeSetText(set.chokes, hasBox, say.format),
                 ma: milliamps(set.worstMa, say),
                 band: set.worstBand,
               })}
             </dd>
           </div>
         ))}
+        {chokes.built !== null && (
+          <div>
+            <dt>{say(planScreen.asWound)}</dt>
+            <dd>
+              {say(planScreen.woundIs, { ma: milliamps(chokes.built.worstMa, say), band: chokes.built.worstBand })}
+            </dd>
+          </div>
+        )}
         <div>
           <dt>{say(planScreen.difference)}</dt>
           <dd>
@@ -145,6 +156,57 @@ function ChokePlaces({ study: { chokes } }: { readonly study: Study }) {
       ))}
     </>
   );
+}
+
+/** By reciprocity: what comes in by the coax, against no choke. Nothing to say without a choke. */
+function Noise({ rows }: { readonly rows: readonly BandStudy[] }) {
+  const say = useSay();
+  const heard = rows.filter(({ planned, reception }) => reception !== null && (planned?.chokes.length ?? 0) > 0);
+  if (heard.length === 0) return null;
+  return (
+    <>
+      <p>{say(planScreen.noiseIntro)}</p>
+      <table class="device-rows">
+        <thead>
+          <tr>
+            <th scope="col">{say(planScreen.band)}</th>
+            {noiseColumns.map((column) => (
+              <th scope="col" key={column}>
+                {say(planScreen[`noise_${column}`])}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {heard.map((row) => (
+            <tr key={row.band}>
+              <th scope="row">{bandName(row.band)}</th>
+              {noiseColumns.map((column) => (
+                <td key={column}>
+                  <b>{weaker(row.reception?.[column], say)}</b>
+                  {row.receptionOwned !== null && (
+                    <span class="second">
+                      {say(planScreen.noiseOwned, { weaker: weaker(row.receptionOwned[column], say) })}
+                    </span>
+                  )}
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </>
+  );
+}
+
+const noiseColumns = ['fromHouseDb', 'outdoorsDb'] as const;
+
+function weaker(db: number | null | undefined, say: Say): string {
+  if (db == null) return say(planScreen.notKnown);
+  const whole = Math.round(db);
+  return whole === 0
+    ? say(planScreen.noWeaker)
+    : say(planScreen.weakerIs, { db: say.format.number(Math.abs(whole), 3), isWeaker: whole > 0 });
 }
 
 function Decibels({ rows }: { readonly rows: readonly BandStudy[] }) {
