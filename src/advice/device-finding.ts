@@ -26,6 +26,8 @@ export interface DeviceBand {
   readonly atMHz: number;
   /** Into what really hangs on it; a choke's is the matched loss of the cable in it. */
   readonly lossDb: number;
+  /** Of a transformer: the same with what the core's tolerance allows. */
+  readonly lossSpreadDb: Spread | null;
   readonly heatW: number | null;
   readonly riseK: number | null;
   /** Of a transformer: what the line sees, and its SWR there. */

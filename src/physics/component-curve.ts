@@ -44,12 +44,25 @@ export function transformerCurve(
   design: TransformerDesign,
   hzs: readonly number[],
 ): LossPoint[] {
+  const load = complex(need.lineOhm * need.ratio);
+  return transformerLosses(
+    need,
+    design,
+    hzs.map((hz) => ({ hz, load })),
+  );
+}
+
+/** Into any load at each frequency. */
+export function transformerLosses(
+  need: TransformerNeed,
+  design: TransformerDesign,
+  points: TransformerNeed['points'],
+): LossPoint[] {
   const core = coreOf(design.core);
   const model = designModel(need, design);
-  const load = complex(need.lineOhm * need.ratio);
   const { below, above } = permeabilityTolerance(core);
   const parts = [1 - below, 1 + above];
-  return hzs.map((hz) => {
+  return points.map(({ hz, load }) => {
     const { muReal, muImag } = muAt(core.mix, hz);
     const nominal = transformerState(model, { muReal, muImag }, hz, load);
     const corners = parts.flatMap((real) =>

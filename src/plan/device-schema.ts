@@ -63,6 +63,7 @@ export const Figures = z.strictObject({
       band: z.enum(bandIds),
       atMHz: z.number(),
       lossDb: z.number(),
+      lossSpreadDb: spread,
       heatW: maybe,
       riseK: maybe,
       input: z.nullable(z.strictObject({ r: z.number(), x: z.number() })),

@@ -9,6 +9,7 @@ import { ChokeOhms, chokeSquareOhm, type OhmsPoint } from '../../src/drawing/cho
 import { CoaxRoads, PartAtWork } from '../../src/drawing/coax-roads';
 import { FallPath, fallPathScale } from '../../src/drawing/fall-path';
 import { spread } from '../../src/drawing/figures';
+import { type LossAt, LossCurve, lossSquareW } from '../../src/drawing/loss-curve';
 import { Piece, Progress } from '../../src/drawing/pieces';
 import { scaleFor } from '../../src/drawing/scale';
 import { SideView, sideViewScale } from '../../src/drawing/side-view';
@@ -350,6 +351,45 @@ test('resistance and reactance of a choke, both named, every band bracketed', as
   sound(svg);
   expect(svg.match(/>(resistance|reactance|asked 5 kΩ)</g)).toHaveLength(3);
   await expect(svg).toMatchFileSnapshot('svg/choke-ohms.svg');
+});
+
+describe('the loss of a transformer', () => {
+  const loss = (atMHz: number, low: number, nominal: number, high: number): LossAt => ({
+    atMHz,
+    watts: { low, nominal, high },
+  });
+  const named = (point: LossAt) => ({ ...point, name: `${point.atMHz} MHz`, told: `${point.watts.nominal} W` });
+
+  test('is to scale: an octave is half the width of two, and 12 W are six squares', async () => {
+    const curve = [loss(7, 3, 4, 5), loss(14, 1, 2, 3), loss(28, 6, 8, 12)];
+    const bands = [named(curve[0]), named(curve[2])];
+    expect(lossSquareW({ curve, bands })).toBe(2);
+    const svg = file(<LossCurve curve={curve} bands={bands} label="a transformer" />);
+    sound(svg);
+    // By hand: 26 px at each side of 280, floor at 150, 12 W in 120 px.
+    expect(svg).toContain('d="M26 110L140 130L254 70"');
+    expect(svg).toContain('d="M21 100h10M26 100V120M21 120h10"');
+    expect(svg).toContain('d="M249 30h10M254 30V90M249 90h10"');
+    expect(svg).toContain('cx="254" cy="70"');
+    expect(svg.match(/>(4 W|8 W|7 MHz|28 MHz)</g)).toHaveLength(4);
+    await expect(svg).toMatchFileSnapshot('svg/loss-curve.svg');
+  });
+
+  test('of a fraction of a watt stays near the floor', () => {
+    const curve = [loss(7, 0.2, 0.3, 0.4), loss(14, 0.2, 0.3, 0.4)];
+    expect(lossSquareW({ curve, bands: [] })).toBe(1);
+    const svg = file(<LossCurve curve={curve} bands={curve.map(named)} label="a good transformer" />);
+    // Four squares of 1 W in 120 px: 0.3 W is 9 px above the floor at 150.
+    expect(svg).toContain('d="M26 141L254 141"');
+  });
+
+  test('with more bands than names fit names the lowest, the worst and the highest, and marks them all', () => {
+    const curve = [3.6, 7.1, 10.1, 14.1, 18.1, 21.2, 28.5].map((mhz) => loss(mhz, 1, mhz === 10.1 ? 9 : 2, 10));
+    const svg = file(<LossCurve curve={curve} bands={curve.map(named)} label="many bands" />);
+    sound(svg);
+    expect(svg.match(/<circle/g)).toHaveLength(7);
+    expect(svg.match(/>[\d.]+ MHz</g)).toEqual(['>3.6 MHz<', '>10.1 MHz<', '>28.5 MHz<']);
+  });
 });
 
 test('where it sends: a spoke is as long as its share, its words stand where it points', async () => {

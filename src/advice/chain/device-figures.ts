@@ -5,7 +5,13 @@ import { coreOf } from '../../catalog/cores';
 import { type Mode, modeIds } from '../../catalog/modes';
 import type { ImpedanceBand } from '../../physics/choke';
 import type { ChokeDesign, ChokeNeed } from '../../physics/choke-need';
-import { chokeAt, chokeCurve, transformerCurve, transformerInput } from '../../physics/component-curve';
+import {
+  chokeAt,
+  chokeCurve,
+  transformerCurve,
+  transformerInput,
+  transformerLosses,
+} from '../../physics/component-curve';
 import { RISE_LIMIT_K } from '../../physics/core-heat';
 import { permeabilityTolerance } from '../../physics/core-tolerance';
 import type { PowerByMode } from '../../physics/mode-power';
@@ -31,6 +37,7 @@ const cappedByMode = (byMode: PowerByMode): Record<Mode, number> =>
   Object.fromEntries(modeIds.map((mode) => [mode, capped(byMode[mode])])) as Record<Mode, number>;
 
 const nothing = {
+  lossSpreadDb: null,
   heatW: null,
   riseK: null,
   input: null,
@@ -71,11 +78,13 @@ export function transformerFigures(facts: Facts, task: TransformerTask, design: 
   const { need, loads, turned } = task;
   const points = need.points.map(({ hz, load }, i) => ({ hz, load: loads[i] ?? load }));
   const real = evaluateTransformer({ ...need, points }, design, design.capacitorPf);
+  const losses = transformerLosses(need, design, points);
   const bands = facts.bands.map(({ band, focusMHz }, i): DeviceBand => {
     const point = real.points[i] as TransformerDesign['points'][number];
     const seen = turned || loads[i] == null ? {} : { input: ohmsOf(point.input), swr: point.swr };
     const heat = { heatW: point.coreHeatW + point.copperHeatW, riseK: point.riseK };
-    return { ...nothing, band, atMHz: focusMHz, lossDb: point.lossDb, ...heat, ...seen };
+    const lossSpreadDb = spread(losses[i]?.lossRangeDb ?? [point.lossDb, point.lossDb], point.lossDb);
+    return { ...nothing, band, atMHz: focusMHz, lossDb: point.lossDb, lossSpreadDb, ...heat, ...seen };
   });
   const curve = transformerCurve(need, design, curveHz(facts));
   const inputAt = transformerInput(need, design);
@@ -118,7 +127,7 @@ const flatPoint = (hz: number): DeviceCurvePoint => ({
 function transformerNotes(facts: Facts, { need }: TransformerTask, design: TransformerDesign): Said[] {
   const [index, worst] = worstPoint(design.points, (point) => point.lossDb);
   const band = facts.bands[index]?.band ?? '';
-  const [atWorst] = transformerCurve(need, design, [worst.hz]);
+  const [atWorst] = transformerLosses(need, design, need.points.slice(index, index + 1));
   const { powerW } = facts.settled;
   const expect = {
     band,

@@ -18,7 +18,7 @@ export const deviceNotes: Readonly<Record<string, Message>> = {
   'transformer-expect': (d, f) =>
     `It loses ${figure(d, f, 'lossDb')} dB on ${band(d)}, its worst band: ${watts(d, f, 'lostW')} of ${watts(d, f, 'powerW')}. It gets ${figure(d, f, 'riseK')} °C warmer than the air ${housed(d)}.`,
   'transformer-doubt': (d, f) =>
-    `Rings differ by ± ${figure(d, f, 'percent')} %: ${figure(d, f, 'lowDb')} to ${figure(d, f, 'highDb')} dB on ${band(d)} where the antenna fits the ratio, up to ${figure(d, f, 'riseWorstK')} °C, and ${figure(d, f, 'limitK')} °C is what to keep to. The rise itself is known within a quarter.`,
+    `Rings differ by ± ${figure(d, f, 'percent')} %: ${figure(d, f, 'lowDb')} to ${figure(d, f, 'highDb')} dB on ${band(d)}, and up to ${figure(d, f, 'riseWorstK')} °C warmer; ${figure(d, f, 'limitK')} °C is what to keep to. The rise itself is known within a quarter.`,
   'power-by-mode': (d, f) =>
     `Without pause it stands ${watts(d, f, 'voiceW')} of voice, ${watts(d, f, 'cwW')} of Morse, ${watts(d, f, 'dataW')} of digital or FM. If the SWR climbs while you send, stop: the core is hot.`,
   'choke-expect': (d, f) =>

@@ -1,9 +1,11 @@
-/** What a designed device does, band by band and in sentences; of a choke also its drawing. */
+/** What a designed device does, band by band, drawn and in sentences. */
 import type { ChainItem } from '../../../plan/plan-schema';
 import { bandName } from '../../../words/en/names';
 import { planScreen } from '../../../words/en/plan-screen';
 import { type Say, useSay } from '../../say';
 import { ChokeDrawing } from './choke-drawing';
+import { DeviceWorkings } from './device-workings';
+import { LossDrawing } from './loss-drawing';
 import { ohmsText } from './ohms-text';
 
 type Figures = NonNullable<ChainItem['figures']>;
@@ -16,10 +18,11 @@ export function FiguresView({ item, figures }: { readonly item: ChainItem; reado
     <div class="reasons">
       <h4>{say(planScreen.whatItDoes)}</h4>
       {isChoke ? <ChokeRows rows={figures.bands} /> : <LossRows rows={figures.bands} />}
-      {isChoke && <ChokeDrawing figures={figures} />}
+      {isChoke ? <ChokeDrawing figures={figures} /> : <LossDrawing figures={figures} />}
       {figures.notes.map((note) => (
         <p key={note}>{note}</p>
       ))}
+      <DeviceWorkings name={item.name} figures={figures} />
     </div>
   );
 }
