@@ -165,3 +165,18 @@ test('an idle worker is ended, and not when it was asked something meanwhile', a
   await client.plan(dipole, undefined);
   expect(workers).toHaveLength(2);
 });
+
+test('a search of antennas hands out what it has found, solves no known one again, and can be called off', async () => {
+  const { client } = startedClient();
+  const site: Answers = { bands: ['20m'], shackEnd: 'radio', spanM: 4, supportHeightM: 9, radialCount: 2 };
+  const heard: number[] = [];
+  const search = client.search(site, [], (candidates, done) => {
+    heard.push(done);
+    if (candidates.some(({ solved }) => solved)) search.cancel();
+  });
+  await expect(search.result).rejects.toMatchObject({ code: 'cancelled' });
+  expect(heard.length).toBeGreaterThan(1);
+  const known = (makePlan(site).candidates ?? []).map((candidate) => ({ ...candidate, solved: true }));
+  const again = await client.search(site, known, () => undefined).result;
+  expect(again).toEqual(known);
+});
