@@ -2,17 +2,16 @@
  * The exposure evaluation as a paper to keep and print: date, inputs, rule set with each limit and where it was read, method, result. The
  * layout is our own. Null for answers without an antenna, which have nothing to evaluate.
  */
-import { type ExposureTest, type Tier, testsFor } from '../advice/exposure-tests';
 import { type Facts, factsOf, isNoSystem } from '../advice/facts';
-import { exposureLimits } from '../catalog/exposure-limits';
 import type { Answers } from '../design/answers';
-import { fieldNames, fieldUnits, recordWords as words } from '../words/en/exposure-record';
+import { memoryMark, placeName } from '../words/en/exposure';
+import { recordWords as words } from '../words/en/exposure-record';
 import { bandName, modeName, ruleSetName } from '../words/en/names';
 import type { Format } from '../words/format';
 import { type Data, type Message, render } from '../words/message';
-import { listOf, type Paper, textOf } from './paper';
+import { type Paper, type PaperPart, type PaperTable, tablesOf, textOf } from './paper';
 import type { Plan } from './plan-schema';
-import { stateSource } from './word-sources';
+import { worstAtPlaces } from './worst-at-places';
 
 export interface RecordOptions {
   /** As it is to stand on the record, for instance 2026-11-25: told by the caller, who has a clock. */
@@ -23,6 +22,8 @@ export interface RecordOptions {
   readonly format: Format;
 }
 
+type Entry = Plan['exposure'][number];
+type Limit = Entry['limits'][number];
 type Say = (message: Message, data?: Data) => string;
 
 export function exposureRecord(answers: Answers, plan: Plan, options: RecordOptions): Paper | null {
@@ -31,16 +32,15 @@ export function exposureRecord(answers: Answers, plan: Plan, options: RecordOpti
   const facts = factsOf(answers);
   if (isNoSystem(facts)) return null;
   const say: Say = (message, data = {}) => render(message, data, format);
-  const rules = ruleSetName(facts.settled.ruleSet);
-  const results = plan.exposure.flatMap((entry) => resultLines(entry, say));
   return {
     title: say(words.title),
     lead: [say(words.made, { date, name }), say(words.aid)],
     parts: [
       textOf(say(words.antenna), stationLines(facts, plan, say, options)),
-      listOf(say(words.results), results),
+      resultPart(plan, say, format),
+      ...placesPart(plan, say),
       textOf(say(words.method), [...methodLines(plan, say), say(words.contact)]),
-      listOf(say(words.limits, { rules }), limitLines(facts, say, format)),
+      limitsPart(plan, ruleSetName(facts.settled.ruleSet), say, format),
       textOf(null, [say(words.again), say(words.by)]),
     ],
   };
@@ -54,31 +54,62 @@ function stationLines(facts: Facts, plan: Plan, say: Say, { assumed, format }: R
   return [
     plan.summary,
     say(words.frequencies, { frequencies: frequencies.join(', ') }),
-    say(words.power, { powerW: settled.powerW }),
-    say(words.average, { averageW, mode, factor: averageFactor, share: settled.transmitShare }),
+    say(words.crestPower, { powerW: settled.powerW }),
+    say(words.averagePower, { averageW, mode, factor: averageFactor, share: settled.transmitShare }),
     nearestPersonM === null ? say(words['person-unknown']) : say(words.person, { nearestM: nearestPersonM }),
     ...(assumed.length === 0 ? [] : [say(words.assumed, { assumed: assumed.join('; ') })]),
   ];
 }
 
-function resultLines(entry: Plan['exposure'][number], say: Say): string[] {
-  const { knowingM, publicM, decidedBy, groundKnowingM, groundPublicM } = entry;
+function resultPart({ exposure }: Plan, say: Say, format: Format): PaperPart {
+  const hasGround = exposure.some(({ method }) => method === 'solved');
+  const metres = (value: number | null): string => (value === null ? say(words.noDistance) : format.length(value));
+  const onGround = (value: number | null): string => (value === 0 ? say(words.nowhere) : metres(value));
+  const table: PaperTable = {
+    caption: say(words.resultCaption),
+    head: [
+      say(words.band),
+      say(words.knowing),
+      say(words.public),
+      ...(hasGround ? [say(words.groundKnowing), say(words.groundPublic)] : []),
+    ],
+    rows: exposure.map((entry) => [
+      bandName(entry.band),
+      metres(entry.knowingM),
+      metres(entry.publicM),
+      ...(hasGround ? [onGround(entry.groundKnowingM), onGround(entry.groundPublicM)] : []),
+    ]),
+  };
+  return tablesOf(
+    say(words.results),
+    [table],
+    exposure.flatMap((entry) => resultLines(entry, say)),
+    true,
+  );
+}
+
+function resultLines(entry: Entry, say: Say): string[] {
+  const { decidedBy, nearestPersonOk, powerAtNearestPersonW } = entry;
   const band = bandName(entry.band);
-  if (knowingM === null || publicM === null) return [say(words.refused, { band, decidedBy })];
+  const person = nearestPersonOk === true ? words['person-kept'] : words['person-inside'];
   return [
-    say(words.result, { band, knowingM, publicM, decidedBy }),
-    ...(entry.method === 'solved' && groundKnowingM !== null && groundPublicM !== null
-      ? [say(groundPublicM === 0 ? words['ground-none'] : words.ground, { band, groundKnowingM, groundPublicM })]
-      : []),
-    ...(entry.nearestPersonOk === null
-      ? []
-      : [
-          say(words[entry.nearestPersonOk ? 'person-kept' : 'person-inside'], {
-            band,
-            mostW: entry.powerAtNearestPersonW ?? 0,
-          }),
-        ]),
+    say(words.decided, { band, decidedBy }),
+    ...(nearestPersonOk === null ? [] : [say(person, { band, mostW: powerAtNearestPersonW ?? 0 })]),
   ];
+}
+
+/** The band that brings each place nearest to its limit. */
+function placesPart({ exposure }: Plan, say: Say): PaperPart[] {
+  const places = worstAtPlaces(exposure);
+  if (places.length === 0) return [];
+  const cell = ({ band, part, mostW }: (typeof places)[number]['knowing']): string =>
+    say(words.placeCell, { percent: 100 * part, band: bandName(band), mostW });
+  const table: PaperTable = {
+    caption: say(words.placesCaption),
+    head: [say(words.place), say(words.knowing), say(words.public)],
+    rows: places.map(({ place, knowing, everyone }) => [placeName(place), cell(knowing), cell(everyone)]),
+  };
+  return [tablesOf(say(words.places), [table], [say(words.placesNote)])];
 }
 
 function methodLines({ exposure }: Plan, say: Say): string[] {
@@ -86,32 +117,46 @@ function methodLines({ exposure }: Plan, say: Say): string[] {
   return [...methods].map((method) => say(method === 'refused' ? words.refusedMethod : words[method]));
 }
 
-const tiers: readonly Tier[] = ['knowing', 'public'];
+const kinds = ['electric', 'magnetic', 'power'] as const;
 
-function limitLines({ bands, settled }: Facts, say: Say, format: Format): string[] {
-  return bands.flatMap(({ band, focusMHz }) =>
-    tiers.flatMap((tier) =>
-      testsFor(settled.ruleSet, tier, focusMHz).map((test) => limitLine(test, bandName(band), tier, say, format)),
-    ),
-  );
-}
-
-function limitLine(
-  { set, kind, limit, onCrest }: ExposureTest,
-  band: string,
-  tier: Tier,
-  say: Say,
-  format: Format,
-): string {
-  const { provenance, source, value } = exposureLimits[set];
-  return say(words.limit, {
-    band,
-    tier: say(words[tier]),
-    field: fieldNames[kind] ?? kind,
-    limit: format.number(limit),
-    unit: fieldUnits[kind] ?? '',
-    average: onCrest ? say(words.crest) : say(words.averaged, { minutes: value.averagingMin }),
-    provenance: say(provenance === 'found' ? words.found : words.memory),
-    title: stateSource(source).title,
+/** One table for each group of people: a row for each band and averaging time. What was written from memory bears a mark. */
+function limitsPart({ exposure }: Plan, rules: string, say: Say, format: Format): PaperPart {
+  const limits = exposure.flatMap((entry) => entry.limits);
+  const tables = (['knowing', 'public'] as const).map((tier): PaperTable => {
+    const own = limits.filter((limit) => limit.tier === tier);
+    const columns = kinds.filter((kind) => own.some((limit) => limit.kind === kind));
+    return {
+      caption: say(words[tier]),
+      head: [say(words.band), say(words.average), ...columns.map((kind) => say(words[kind]))],
+      rows: exposure.flatMap((entry) =>
+        averagingTimes(entry.limits, tier).map((averagingMin) => [
+          bandName(entry.band),
+          averagingMin === 0 ? say(words.crest) : say(words.averaged, { minutes: averagingMin }),
+          ...columns.map((kind) =>
+            limitCell(
+              entry.limits.find(
+                (each) => each.tier === tier && each.kind === kind && each.averagingMin === averagingMin,
+              ),
+              format,
+            ),
+          ),
+        ]),
+      ),
+    };
   });
+  const sources = [...new Set(limits.map(({ source }) => source.title))].join('; ');
+  const isRecalled = limits.some(({ provenance }) => provenance === 'memory');
+  const isRead = limits.some(({ provenance }) => provenance !== 'memory');
+  return tablesOf(say(words.limits, { rules }), tables, [
+    say(words.sources, { sources }),
+    ...(isRead ? [say(words.found)] : []),
+    ...(isRecalled ? [say(words.memory)] : []),
+  ]);
 }
+
+const averagingTimes = (limits: readonly Limit[], tier: Limit['tier']): number[] => [
+  ...new Set(limits.filter((each) => each.tier === tier).map(({ averagingMin }) => averagingMin)),
+];
+
+const limitCell = (limit: Limit | undefined, format: Format): string =>
+  limit === undefined ? '–' : `${format.number(limit.limit)}${limit.provenance === 'memory' ? memoryMark : ''}`;

@@ -32,15 +32,14 @@ const near = {
 };
 const solved: FieldFacts = { bands: { '40m': { nearField: near }, '20m': { nearField: near } } };
 
-const recordOf = (answers: Answers, known?: FieldFacts): string =>
-  paperText(
-    exposureRecord(answers, makePlan(answers, known === undefined ? {} : { field: known }), {
-      date: '2026-11-25',
-      name: 'invented plan',
-      assumed: ['Height: 8 m', 'Wire'],
-      format,
-    }) as Paper,
-  );
+const paperOf = (answers: Answers, known?: FieldFacts): Paper =>
+  exposureRecord(answers, makePlan(answers, known === undefined ? {} : { field: known }), {
+    date: '2026-11-25',
+    name: 'invented plan',
+    assumed: ['Height: 8 m', 'Wire'],
+    format,
+  }) as Paper;
+const recordOf = (answers: Answers, known?: FieldFacts): string => paperText(paperOf(answers, known));
 
 describe('the record of an evaluation', () => {
   test('holds date, powers, every limit with where it was read, method and result', () => {
@@ -50,17 +49,43 @@ describe('the record of an evaluation', () => {
       'invented plan',
       '400 W',
       'Average 80 W',
-      '83 V/m, on the crest',
-      'from memory, to be checked',
+      'from memory, not yet compared',
       'read in the source',
-      'averaged over 30 min',
       'moment method',
       'nearest person',
       'assumed: Height: 8 m; Wire.',
     ])
       expect(text).toContain(part);
-    // One limit to a line: both tiers on both bands.
-    expect(text.match(/40 m band, everybody else: |40 m, everybody else: /g)?.length).toBeGreaterThanOrEqual(6);
+  });
+
+  test('has a table of limits for each group of people, and a mark on each that was written from memory', () => {
+    const { parts } = paperOf({ ...dipole, ruleSet: 'icnirp-2020' }, solved);
+    const [knowing, everyone] = parts.flatMap(({ heading, tables }) => (heading?.startsWith('Limits') ? tables : []));
+    // ICNIRP 2020: whole body over 30 min, 300/7.1^0.7 = 76.1 and 300/14.175^0.7 = 46.9 V/m, 2.2/f A/m, from memory; local over 6 min, 671 and 4.9, table 6
+    // read; 83 V/m and 21 A/m on the crest, read. Above 10 MHz none for the crest.
+    expect(everyone.head).toEqual(['Band', 'Averaged', 'Electric V/m', 'Magnetic A/m']);
+    expect(everyone.rows).toEqual([
+      ['40 m', '30 min', '76.1 †', '0.31 †'],
+      ['40 m', '6 min', '170', '0.69'],
+      ['40 m', 'never: crest', '83', '21'],
+      ['20 m', '30 min', '46.9 †', '0.155 †'],
+      ['20 m', '6 min', '105', '0.346'],
+    ]);
+    expect(knowing.rows.length).toBe(5);
+    expect(knowing.rows[2]).toEqual(['40 m', 'never: crest', '170', '80']);
+  });
+
+  test('has no mark where every limit was read', () => {
+    const text = recordOf({ ...dipole, ruleSet: 'us-fcc' }, solved);
+    expect(text).not.toContain('†');
+    expect(text).toContain('Values without a mark were read in the source.');
+  });
+
+  test('says of each place where people may be what part of the limit its field is', () => {
+    // 40 V/m at 100 W are 1.1 · 2 · 40 = 88 V/m on the crest of 400 W: 106 % of 83 V/m, at the limit with 100 · (83/44)² = 355 W.
+    expect(recordOf({ ...dipole, ruleSet: 'icnirp-2020' }, solved)).toMatch(
+      /At the radio .*110 % of the limit on 40 m; at the limit with 350 W/,
+    );
   });
 
   test.each(ruleSetIds)('says nothing false or careless under %s', (ruleSet) => {

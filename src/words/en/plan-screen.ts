@@ -211,7 +211,7 @@ export const planScreen = {
   notKnown: 'not known',
   nearestOk: ({ bands }) => `Where your nearest person is, the limit is kept on ${list(bands)}.`,
   nearestNot: ({ bands, watts }) =>
-    `Where your nearest person is, the limit is not kept on ${list(bands)}. Move the antenna, or send with at most ${watts} W on average.`,
+    `Where your nearest person is, the limit is not kept on ${list(bands)}. Move the antenna, or send with at most ${watts} W at the crest.`,
   decided: 'What decides it',
   cautions: 'All cautions',
   cautionsAll: 'By the moment they belong to',

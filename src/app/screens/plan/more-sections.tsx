@@ -2,7 +2,7 @@
 import type { Answers } from '../../../design/answers';
 import type { Plan } from '../../../plan/plan-schema';
 import { cautionNames } from '../../../words/en/cautions';
-import { onTheGround } from '../../../words/en/exposure';
+import { onTheGround, placesWords } from '../../../words/en/exposure';
 import { bandName, ruleSetName } from '../../../words/en/names';
 import { planScreen } from '../../../words/en/plan-screen';
 import { verdictNames } from '../../../words/en/verdicts';
@@ -13,6 +13,7 @@ import { Length } from '../../parts/length';
 import { type Say, useSay } from '../../say';
 import { Fold } from './fold';
 import { keepOutOf } from './keep-out';
+import { PlacesView, RecalledLimits } from './places-view';
 import { WorkingView } from './working-view';
 
 type Caution = Plan['cautions'][number];
@@ -107,24 +108,36 @@ export function ExposureView({ plan, planId }: PlanProps & { readonly planId: st
           <b>{say(planScreen.nearestNot, { bands: names(over), watts: say.format.number(Math.min(...most), 2) })}</b>
         </p>
       )}
+      <PlacesView exposure={plan.exposure} />
+      <RecalledLimits exposure={plan.exposure} />
       <details>
         <summary>{say(planScreen.decided)}</summary>
         <div class="reasons">
-          {plan.exposure.map(({ band, decidedBy, publicMWorking, method, groundKnowingM, groundPublicM }) => (
-            <div key={band}>
-              <p>
-                <b>{bandName(band)}.</b> {decidedBy}
-              </p>
-              {method === 'solved' && groundKnowingM !== null && groundPublicM !== null && (
-                <p>{say(onTheGround, { groundKnowingM, groundPublicM })}</p>
-              )}
-              <WorkingView working={publicMWorking} what={bandName(band)} />
-            </div>
+          {plan.exposure.map((entry) => (
+            <Decided key={entry.band} entry={entry} />
           ))}
         </div>
       </details>
       <PaperLinks planId={planId} />
     </Fold>
+  );
+}
+
+function Decided({ entry }: { readonly entry: Plan['exposure'][number] }) {
+  const say = useSay();
+  const { decidedBy, publicMWorking, method, groundKnowingM, groundPublicM, powerAtNearestPersonWWorking } = entry;
+  const band = bandName(entry.band);
+  return (
+    <div>
+      <p>
+        <b>{band}.</b> {decidedBy}
+      </p>
+      {method === 'solved' && groundKnowingM !== null && groundPublicM !== null && (
+        <p>{say(onTheGround, { groundKnowingM, groundPublicM })}</p>
+      )}
+      <WorkingView working={publicMWorking} what={band} />
+      <WorkingView working={powerAtNearestPersonWWorking} what={say(placesWords.powerOn, { band })} />
+    </div>
   );
 }
 

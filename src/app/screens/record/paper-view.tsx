@@ -1,6 +1,6 @@
 /** A paper of the plan as it prints, with the ways to get it out of the phone above it. */
 import type { ComponentChildren } from 'preact';
-import { type Paper, type PaperPart, paperText } from '../../../plan/paper';
+import { type Paper, type PaperPart, type PaperTable, paperText } from '../../../plan/paper';
 import { recordScreen } from '../../../words/en/record-screen';
 import type { Message } from '../../../words/message';
 import { saveFile } from '../../files';
@@ -63,10 +63,13 @@ export function PaperView({ paper, fileName, how, kind, onKept, children }: Pape
   );
 }
 
-function Part({ part: { heading, lines, isList } }: { readonly part: PaperPart }) {
+function Part({ part: { heading, lines, isList, tables } }: { readonly part: PaperPart }) {
   return (
     <section>
       {heading !== null && <h2>{heading}</h2>}
+      {tables.map((table) => (
+        <Table key={table.caption} table={table} />
+      ))}
       {isList ? (
         <ul>
           {lines.map((line) => (
@@ -79,3 +82,28 @@ function Part({ part: { heading, lines, isList } }: { readonly part: PaperPart }
     </section>
   );
 }
+
+const Table = ({ table: { caption, head, rows } }: { readonly table: PaperTable }) => (
+  <table>
+    <caption>{caption}</caption>
+    <thead>
+      <tr>
+        {head.map((title) => (
+          <th key={title} scope="col">
+            {title}
+          </th>
+        ))}
+      </tr>
+    </thead>
+    <tbody>
+      {rows.map(([name, ...cells], index) => (
+        <tr key={index}>
+          <th scope="row">{name}</th>
+          {cells.map((cell, column) => (
+            <td key={head[column + 1]}>{cell}</td>
+          ))}
+        </tr>
+      ))}
+    </tbody>
+  </table>
+);
