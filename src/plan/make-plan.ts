@@ -19,7 +19,6 @@ import { mechanicsOf } from '../advice/mechanics';
 import { needsOf } from '../advice/needs';
 import { notNeededOf } from '../advice/not-needed';
 import { partsOf } from '../advice/parts';
-import { knowing } from '../advice/solved-facts';
 import { stepsOf } from '../advice/steps';
 import { verdictsOf } from '../advice/verdicts';
 import { noSuchFeedPoint } from '../advice/warnings/feed-point';
@@ -66,16 +65,20 @@ export function makePlan(answers: Answers, options: PlanOptions = {}): Plan {
   const designer = options.designer ?? createDesigner();
   if (answers.radiator === undefined) return whichAntenna(answers, options.candidates, speaker, designer);
   const facts = factsOf(answers);
-  if (isNoSystem(facts)) return { ...emptyPlan(), warnings: stateWarnings([noSuchFeedPoint(facts)], speaker) };
+  if (isNoSystem(facts)) return { ...emptyPlan(), warnings: stateWarnings([noSuchFeedPoint(facts)], answers, speaker) };
   const refusals = frequencyRefusals(facts);
   if (refusals.length > 0) {
-    return { ...emptyPlan(), system: facts.system, needs: needsOf(facts), warnings: stateWarnings(refusals, speaker) };
+    return {
+      ...emptyPlan(),
+      system: facts.system,
+      needs: needsOf(facts),
+      warnings: stateWarnings(refusals, answers, speaker),
+    };
   }
   return planOf(facts, speaker, options.field, designer);
 }
 
-function planOf(asked: Facts, speaker: Speaker, studied: FieldFacts | undefined, designer: Designer): Plan {
-  const facts = knowing(asked, studied?.lengths);
+function planOf(facts: Facts, speaker: Speaker, studied: FieldFacts | undefined, designer: Designer): Plan {
   const solved = fieldOf(studied, facts.bands[0].band).feedPoint ?? null;
   const { dimensions, designs, field } = designIn(facts, studied, designer);
   const chain = chainOf(facts, dimensions, designs, solved);
@@ -101,7 +104,7 @@ function planOf(asked: Facts, speaker: Speaker, studied: FieldFacts | undefined,
     cuts: stateCuts(cuts, speaker),
     parts: stateParts(partsOf(facts, dimensions, chain, cuts, mechanics), speaker),
     bands: stateBands(bands, speaker),
-    warnings: stateWarnings(warnings, speaker),
+    warnings: stateWarnings(warnings, facts.answers, speaker),
     cautions: stateCautions(cautions, speaker),
     exposure: stateExposure(exposure, speaker),
     mechanics: stateMechanics(mechanics, speaker),

@@ -4,7 +4,7 @@
 import * as z from 'zod/mini';
 import { bandIds } from '../catalog/bands';
 import { provenances } from '../catalog/sourced';
-import { Answers, Ohms } from '../design/answers';
+import { Answers, DraftAnswers, Ohms } from '../design/answers';
 import { antennaParts, peoplePlaces } from '../design/antenna-part';
 import { ruleSetIds, systemIds } from '../design/choices';
 import { Alternative, Build, Figures } from './device-schema';
@@ -108,6 +108,8 @@ export const Plan = z.strictObject({
       text,
       why: text,
       waysOut: z.array(text),
+      /** For each way out the one answer it changes, with its new value; null where it is no change of an answer. */
+      wayAnswers: z.array(z.nullable(DraftAnswers)),
       bands: z.array(z.enum(bandIds)),
     }),
   ),

@@ -13,6 +13,8 @@ import type {
   Warning,
 } from '../advice/finding';
 import type { Assumed } from '../advice/settle';
+import { wayAnswer } from '../advice/warnings/way-answers';
+import type { Answers } from '../design/answers';
 import { assumedFocus, assumed as assumedWords } from '../words/en/assumed';
 import { bandNotes } from '../words/en/bands';
 import { cautionLines } from '../words/en/cautions';
@@ -73,7 +75,7 @@ export const stateBands = (list: readonly BandFinding[], speaker: Speaker): Plan
     notes: band.notes.map((note) => speaker.say(bandNotes, note)),
   }));
 
-export const stateWarnings = (list: readonly Warning[], { format }: Speaker): Plan['warnings'] =>
+export const stateWarnings = (list: readonly Warning[], answers: Answers, { format }: Speaker): Plan['warnings'] =>
   list.map(({ id, severity, code, data, bands, waysOut }) => {
     const words = warningWords[code];
     if (words === undefined) throw new Error(`no words for warning ${code}`);
@@ -87,6 +89,7 @@ export const stateWarnings = (list: readonly Warning[], { format }: Speaker): Pl
         if (message === undefined) throw new Error(`no words for ${code}, way out ${way.code}`);
         return render(message, way.data, format);
       }),
+      wayAnswers: waysOut.map((way) => wayAnswer({ code }, way, answers)),
       bands: [...bands],
     };
   });

@@ -67,8 +67,18 @@ export type WarningId = keyof typeof severities;
 /** A way out is a code, or a code with its numbers. It is worded with the warning's own numbers and these. */
 export type Way = string | readonly [code: string, data: Data];
 
+/** The most that is allowed, W, is told in two figures, never more than it is. */
+const careful = (data: Data): Data =>
+  typeof data.mostW === 'number' && data.mostW > 0 ? { ...data, mostW: downToTwoFigures(data.mostW) } : data;
+
+function downToTwoFigures(value: number): number {
+  const step = 10 ** (Math.floor(Math.log10(value)) - 1);
+  // A value that is short of a step by rounding alone lies on it.
+  return Number((Math.floor(value / step + 1e-9) * step).toPrecision(2));
+}
+
 const said = (way: Way, data: Data): Said =>
-  typeof way === 'string' ? { code: way, data } : { code: way[0], data: { ...data, ...way[1] } };
+  typeof way === 'string' ? { code: way, data } : { code: way[0], data: careful({ ...data, ...way[1] }) };
 
 /** Bands that the numbers name: one under `band`, or several under `bands`. */
 function bandsIn({ band, bands }: Data): readonly Band[] {
@@ -81,9 +91,9 @@ export const warn = (id: WarningId, data: Data, ways: readonly Way[], code: stri
   id,
   severity: milder[code] ?? severities[id],
   code,
-  data,
+  data: careful(data),
   bands: bandsIn(data),
-  waysOut: ways.map((way) => said(way, data)),
+  waysOut: ways.map((way) => said(way, careful(data))),
 });
 
 /** Each wanted band with what was found of it. */
