@@ -8,6 +8,7 @@
 import { dimensionsOf } from '../../advice/dimensions';
 import { type Facts, factsOf, isNoSystem } from '../../advice/facts';
 import type { BandField, ChokeChoice, ChosenChoke, FieldFacts } from '../../advice/field-facts';
+import { knowing } from '../../advice/solved-facts';
 import type { Band } from '../../catalog/bands';
 import type { Answers } from '../../design/answers';
 import type { Layout } from '../../geometry/layout';
@@ -36,13 +37,13 @@ export async function studyCandidate(
   instrument: FieldInstrument,
   options: Pick<StudyOptions, 'isCancelled'> = {},
 ): Promise<ShortStudy | null> {
-  const facts = factsOf(answers);
-  if (isNoSystem(facts)) return null;
+  const asked = factsOf(answers);
+  if (isNoSystem(asked)) return null;
   const watched = watch(instrument, options);
-  const rule = dimensionsOf(facts);
-  const lengths = isQuicklySearched(facts) ? await orNull(solveLengths(facts, rule, watched)) : null;
+  const lengths = isQuicklySearched(asked) ? await orNull(solveLengths(asked, dimensionsOf(asked), watched)) : null;
   const solved = lengths === null ? {} : { lengths };
-  const dimensions = lengths === null ? rule : dimensionsOf(facts, solved);
+  const facts = knowing(asked, solved.lengths);
+  const dimensions = dimensionsOf(facts, solved);
   const layout = layoutOf(facts, dimensions);
   if (layout === null) return null;
   const house = houseChokes(facts, dimensions);
