@@ -2,8 +2,8 @@
  * Where an antenna sends: part of the radiated power by height above the horizon, one cut from horizon over the top to the opposite horizon along
  * the strongest azimuth, and one round the horizon. Decibels below the strongest of each cut's own antenna peak.
  */
-import type { Currents, FarField, FarGround } from './far-field';
-import { intensities, sourcesOf } from './far-field';
+import type { Currents, FarField, FarGround, IntensitySum } from './far-field';
+import { intensities, plainIntensities, sourcesOf } from './far-field';
 import type { PairPlan } from './pair-plan';
 
 export interface Pattern {
@@ -35,11 +35,18 @@ const SKY_STEP_DEG = 2.5;
 
 const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 
-export function patternOf(plan: PairPlan, currents: Currents, k0: number, ground: FarGround, far: FarField): Pattern {
+export function patternOf(
+  plan: PairPlan,
+  currents: Currents,
+  k0: number,
+  ground: FarGround,
+  far: FarField,
+  sum: IntensitySum = plainIntensities,
+): Pattern {
   const sources = sourcesOf(plan, currents);
   const towards = (thetaDeg: number, phisDeg: readonly number[]): Float64Array => {
     const out = new Float64Array(phisDeg.length);
-    intensities(out, sources, k0, ground, radians(thetaDeg), Float64Array.from(phisDeg, radians));
+    intensities(out, sources, k0, ground, radians(thetaDeg), Float64Array.from(phisDeg, radians), sum);
     return out;
   };
   const db = (value: number): number => Math.max(LEAST_DB, 10 * Math.log10(value / far.peakWPerSr));

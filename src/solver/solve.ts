@@ -40,7 +40,8 @@ export function solve(geometry: Geometry, options: SolveOptions = {}): Solution 
   const currents = wholeCurrents(system, ports, state);
   const inputW = inputPowerW(state, excitation);
   const { intensities } = options.kernels ?? plainKernels;
-  const far = farField(system.plan, currents, (2 * Math.PI * frequencyHz) / C0, farGround(geometry), intensities);
+  const k0 = (2 * Math.PI * frequencyHz) / C0;
+  const far = farField(system.plan, currents, k0, farGround(geometry), intensities);
   const share = powerShare(geometry, system, currents, state, excitation, inputW, far.radiatedW);
   return {
     impedance: { r: impedance.re, x: impedance.im },
@@ -51,7 +52,7 @@ export function solve(geometry: Geometry, options: SolveOptions = {}): Solution 
     gainPhiDeg: far.phiDeg,
     fields: fieldsAt(geometry, system, currents, inputW, options.kernels ?? plainKernels),
     ...(geometry.pattern === true
-      ? { pattern: patternOf(system.plan, currents, (2 * Math.PI * frequencyHz) / C0, farGround(geometry), far) }
+      ? { pattern: patternOf(system.plan, currents, k0, farGround(geometry), far, intensities) }
       : {}),
     segments: system.mesh.elementCount,
     errorEstimate: relativeDifference(meshImpedance, impedance) / 2,
