@@ -51,9 +51,32 @@ test('what stops a plan says why, and a way out leads to the question', async ()
   await openAt(page, `#/plan/${id}`);
   const stop = page.locator('section.stop').filter({ hasText: 'does not fit' });
   await stop.waitFor();
-  expect(await stop.getByRole('link').count()).toBeGreaterThanOrEqual(2);
+  expect(await stop.getByRole('link').or(stop.getByRole('button')).count()).toBeGreaterThanOrEqual(2);
   await stop.getByRole('link', { name: 'Change: room' }).click();
   await page.waitForURL(/#\/ask\/.*spanM/);
+});
+
+test('a way out that is a changed answer is one tap: what changed is in sight with the focus, and undone by one more', async () => {
+  const { url } = await serveBuilt();
+  const { page } = await openBrowser();
+  const id = await withPlan(page, url, 'endFed', { feedLineRoute: 'along', powerW: 2000 });
+  await openAt(page, `#/plan/${id}`);
+  const warning = page.locator('.note').filter({ hasText: 'under or beside the wire' });
+  await warning.locator('summary').first().click();
+  const way = warning.getByRole('button', { name: /Way of the coax: Away at a right angle/ });
+  expect((await way.boundingBox())!.height).toBeGreaterThanOrEqual(48);
+  await way.click();
+  const strip = page.locator('.changed');
+  await strip.getByText('Way of the coax').waitFor();
+  await warning.waitFor({ state: 'detached' });
+  expect(await page.evaluate(() => document.activeElement?.contains(document.querySelector('.changed')))).toBe(true);
+  const box = (await strip.boundingBox())!;
+  expect(box.y).toBeGreaterThanOrEqual(0);
+  expect(box.y).toBeLessThan(740);
+  expect(await accessibilityFaults(page)).toEqual([]);
+  await strip.getByRole('button', { name: 'Undo' }).click();
+  await warning.waitFor();
+  await strip.waitFor({ state: 'detached' });
 });
 
 test('a length opens as a call-out and closes by its button', async () => {

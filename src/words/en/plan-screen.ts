@@ -21,6 +21,7 @@ export const planScreen = {
   stop: 'This stops the plan',
   waysOut: 'Ways out',
   changeAnswer: ({ what }) => `Change: ${what}`,
+  sets: ({ what, value }) => `${what}: ${value}`,
   answer: 'The answer',
   onThisPage: 'On this page',
   site: 'The site',

@@ -1,4 +1,5 @@
 /** The plan: danger first, then the answer in one sentence, then everything it rests on, each reason one tap away. */
+import { useEffect, useRef } from 'preact/hooks';
 import { type Facts, factsOf, isNoSystem } from '../../../advice/facts';
 import type { Answers } from '../../../design/answers';
 import type { Plan } from '../../../plan/plan-schema';
@@ -53,7 +54,7 @@ function PlanPage({ saved, answers, plan, name, study }: OpenPlan) {
           <Danger plan={plan} />
           <Stops warnings={plan.warnings} answers={answers} planId={saved.id} />
           <Answer text={plan.summary} />
-          <ChangedStrip plan={saved} />
+          <WhatChanged saved={saved} />
           <StudyNote study={study} plan={plan} answers={answers} />
           <JumpList targets={targetsOf(plan)} />
           {picture !== null && <SiteFigure picture={picture} plan={plan} />}
@@ -81,6 +82,25 @@ function PlanPage({ saved, answers, plan, name, study }: OpenPlan) {
         </div>
       </main>
     </>
+  );
+}
+
+/** Takes the focus when an answer was changed on this page: whatever was tapped may be gone with the change, or stand far below. */
+function WhatChanged({ saved }: { readonly saved: OpenPlan['saved'] }) {
+  const place = useRef<HTMLDivElement>(null);
+  const changedAt = saved.lastEdit?.at ?? 0;
+  const known = useRef(changedAt);
+  useEffect(() => {
+    if (known.current === changedAt) return;
+    known.current = changedAt;
+    if (!document.hasFocus()) return; // another tab's doing
+    place.current?.focus({ preventScroll: true });
+    place.current?.scrollIntoView({ block: 'center' });
+  }, [changedAt]);
+  return (
+    <div ref={place} class="what-changed" tabIndex={-1}>
+      <ChangedStrip plan={saved} />
+    </div>
   );
 }
 

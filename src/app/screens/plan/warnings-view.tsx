@@ -1,13 +1,16 @@
 /** Warnings name the effect, its number and the cure. What stops the plan stands in a panel of its own with the ways out as buttons. */
 import { routeOf } from '../../../advice/route';
-import type { DraftAnswers } from '../../../design/answers';
+import type { AnswerKey, DraftAnswers } from '../../../design/answers';
 import type { Plan } from '../../../plan/plan-schema';
 import { planScreen } from '../../../words/en/plan-screen';
 import { questionWords } from '../../../words/en/questions';
+import { answerText } from '../../answer-text';
 import { to } from '../../routes';
 import { useSay } from '../../say';
+import { useStores } from '../../stores/stores';
 import { useFold } from './fold';
 import { answersFor } from './ways-to-answers';
+import './ways-out.css';
 
 type Warning = Plan['warnings'][number];
 
@@ -92,14 +95,20 @@ type WayProps = { readonly warning: Warning } & Omit<WarningsProps, 'warnings'>;
 function WaysOut({ warning, answers, planId }: WayProps) {
   const say = useSay();
   const asked = routeOf(answers).map(({ id }) => id);
-  const keys = answersFor(warning.id).filter((key) => asked.includes(key));
+  const changed = warning.wayAnswers.flatMap((change) => Object.keys(change ?? {}));
+  const keys = answersFor(warning.id).filter((key) => asked.includes(key) && !changed.includes(key));
   return (
     <>
       {warning.waysOut.length > 0 && (
         <ul class="ways-out" aria-label={say(planScreen.waysOut)}>
-          {warning.waysOut.map((way) => (
-            <li key={way}>{way}</li>
-          ))}
+          {warning.waysOut.map((way, index) => {
+            const change = warning.wayAnswers[index] ?? null;
+            return (
+              <li key={way} class={change === null ? undefined : 'one-tap'}>
+                {change === null ? way : <OneTap way={way} change={change} planId={planId} />}
+              </li>
+            );
+          })}
         </ul>
       )}
       {keys.length > 0 && (
@@ -112,5 +121,27 @@ function WaysOut({ warning, answers, planId }: WayProps) {
         </div>
       )}
     </>
+  );
+}
+
+interface OneTapProps {
+  readonly way: string;
+  readonly change: DraftAnswers;
+  readonly planId: string;
+}
+
+/** A way out that is a changed answer: the button says what will be set, the strip above what that changed. */
+function OneTap({ way, change, planId }: OneTapProps) {
+  const say = useSay();
+  const { library } = useStores();
+  const [key] = Object.keys(change) as AnswerKey[];
+  if (key === undefined) return <>{way}</>;
+  return (
+    <button type="button" class="btn" onClick={() => library.answer(planId, key, change, { pointOut: true })}>
+      <span>{way}</span>
+      <span class="set">
+        {say(planScreen.sets, { what: questionWords(key).short, value: answerText(key, change, say.format) ?? '' })}
+      </span>
+    </button>
   );
 }
