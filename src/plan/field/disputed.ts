@@ -58,8 +58,9 @@ async function shieldOf(
   return site === null ? null : bandShield(await prepareBand(instrument, site, facts.bands[0]));
 }
 
-/** Common-mode impedance of a usual 4:1 current transformer, Ω. */
+/** Common-mode impedance of a usual 4:1 current transformer, and of the chokes compared, Ω. */
 const CURRENT_TYPE_OHM = 2500;
+const CHOKE_OHM = 5000;
 
 async function offCentreType(studied: Studied, instrument: FieldInstrument): Promise<Data | null> {
   const { facts, layout, planned, ready } = studied;
@@ -68,9 +69,11 @@ async function offCentreType(studied: Studied, instrument: FieldInstrument): Pro
   if (!layout.shieldAtMidGap || first === undefined || entry === undefined || lowest === undefined) return null;
   const voltage = bandShield(lowest);
   const current = await shieldOf(studied, { ...layout, shieldAtMidGap: false }, [0, entry.distanceM], instrument);
-  const [one, both] = [voltage.with([first]), voltage.with([first, entry])];
+  const below = ohms(first.distanceM, CHOKE_OHM);
+  const house = ohms(entry.distanceM, CHOKE_OHM);
   const inTransformer = ohms(0, CURRENT_TYPE_OHM);
-  const [alone, withEntry] = [current?.with([inTransformer]), current?.with([inTransformer, entry])];
+  const [one, both] = [voltage.with([below]), voltage.with([below, house])];
+  const [alone, withEntry] = [current?.with([inTransformer]), current?.with([inTransformer, house])];
   if (one === null || both === null || !alone || !withEntry) return null;
   return {
     band: facts.bands[0].band,
@@ -83,7 +86,8 @@ async function offCentreType(studied: Studied, instrument: FieldInstrument): Pro
   };
 }
 
-const CHOKE_OHM = 5000;
+/** Nearer to the house than this the two chokes of a comparison are one. */
+const APART_M = 1;
 
 async function endFedPlaces(studied: Studied, instrument: FieldInstrument): Promise<Data | null> {
   const { facts, layout, planned } = studied;
@@ -92,6 +96,7 @@ async function endFedPlaces(studied: Studied, instrument: FieldInstrument): Prom
   if (lastM === undefined) return null;
   const [{ band, wavelengthM }] = facts.bands;
   const twentiethM = 0.05 * wavelengthM;
+  if (twentiethM > lastM - APART_M) return null;
   const wires = layout.counterpoisesM.length > 0 ? layout.counterpoisesM : [twentiethM];
   const withWires: Layout = { ...layout, returnPath: 'counterpoise-wire', counterpoisesM: wires };
   const bare: Layout = { ...layout, returnPath: 'coax-shield', counterpoisesM: [] };
