@@ -58,6 +58,16 @@ const cases: readonly Case[] = [
   ['wire-near-half-wave', { ...nonResonant, lengthChoice: 'fixed', wireLengthM: 38.5 }, ['bands']],
   ['tuner-range', { ...nonResonant, shackEnd: 'radio-tuner' }, ['shackEnd', 'bands']],
   [
+    'tuner-range',
+    { ...doublet, radiator: 'inverted-v', bands: ['80m', '40m', '20m'], heightM: 8 },
+    ['shackEnd', 'lengthChoice', 'bands'],
+  ],
+  [
+    'tuner-range',
+    { ...doublet, bands: ['40m', '20m'], feedLine: 'open-wire', heightM: 8 },
+    ['shackEnd', 'feedLineLengthM', 'bands'],
+  ],
+  [
     'leg-plus-line-half-wave',
     { ...doublet, bands: ['40m'], lengthChoice: 'fixed', wireLengthM: 27, feedLineLengthM: 6.3 },
     ['feedLineLengthM'],

@@ -3,6 +3,7 @@ import { magnitude } from '../../base/complex';
 import type { System } from '../../design/choices';
 import { legPlusLineM, wavesFromHalfWave } from '../../physics/lengths';
 import { tunerRangeAt } from '../../physics/non-resonant-length';
+import { easierLine } from '../easier-line';
 import type { BandFacts, Facts } from '../facts';
 import { halfWaves } from '../feed-impedance';
 import { fieldOf } from '../field-facts';
@@ -115,7 +116,7 @@ export function reachOf(facts: Facts): number {
 }
 
 export const tunerRange: Rule = (judged) => {
-  const { facts, dimensions } = judged;
+  const { facts, dimensions, chain, bands } = judged;
   const reach = reachOf(facts);
   const atWire = facts.settled.shackEnd === 'feed-point-tuner';
   return bandPairs(judged).flatMap(([at, finding]): Warning[] => {
@@ -134,16 +135,27 @@ export const tunerRange: Rule = (judged) => {
       shackEnd: facts.settled.shackEnd,
     };
     const wider = reach < REACH.wide ? ['wide-tuner'] : ['tuner-at-feed-point'];
+    const easier = easierLine(facts, chain, bands);
+    const other =
+      easier === null
+        ? isTiedToResonance(facts)
+          ? 'free-length'
+          : 'other-length'
+        : (['easier-line', easier] as const);
     return [
       warn(
         'tuner-range',
         data,
-        [...wider, 'other-length', ['drop-band', { band: at.band }]],
+        [...wider, other, ['drop-band', { band: at.band }]],
         inZone ? 'tuner-zone' : 'tuner-range',
       ),
     ];
   });
 };
+
+/** Open-wire line does not ask the wire to resonate, and without that there is a length that tunes better. */
+const isTiedToResonance = ({ system, settled }: Facts): boolean =>
+  system === 'open-wire-doublet' && settled.lengthChoice === 'resonant';
 
 /** Near its first half-wave the closed form is too kind: the sweep of field solutions is held beside it, until this very wire is solved. */
 function swrInZone({ facts, dimensions, field }: Judged, { band }: BandFacts, swr: number): number {

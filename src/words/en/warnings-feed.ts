@@ -132,6 +132,10 @@ export const feedWarnings = {
       'wide-tuner': 'Use a wide-range tuner.',
       'tuner-at-feed-point': 'Put an automatic tuner at the feed point.',
       'other-length': 'Take another length of wire or line.',
+      'free-length':
+        'Let the plan choose a length that tunes on all bands: on open-wire line the wire need not resonate.',
+      'easier-line': (d, f) =>
+        `Make the line ${say.length(d, f, 'addedM')} longer, ${say.length(d, f, 'lengthM')} in all: SWR ${say.number(d, f, 'worstSwr')} at worst over your bands.`,
       'drop-band': dropBand,
     },
   },
