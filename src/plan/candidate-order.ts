@@ -33,8 +33,8 @@ const sorted = (candidates: readonly Candidate[]): Candidate[] =>
 function placeOf(placed: readonly Candidate[], index: number, format: Format): string {
   const [here, other] = [placed[index], placed[index === 0 ? 1 : index - 1]];
   const say = (code: PlaceCode, data: Data = {}): string => render(candidatePlaces[code], data, format);
-  if (here === undefined || other === undefined) return say('only');
-  if (here.score.stops > 0 && index > 0) return say(other.score.stops > 0 ? 'stopped-too' : 'stopped-first');
+  if (here === undefined || here.score.stops > 0) return say('stopped');
+  if (other === undefined || other.score.stops > 0) return say('only');
   if (here.solved !== other.solved) return say(here.solved ? 'beside-provisional' : 'provisional');
   const [better, worse] = index === 0 ? [here, other] : [other, here];
   const said = differences(better.score, worse.score).slice(0, MOST_SAID);

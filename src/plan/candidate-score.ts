@@ -47,8 +47,8 @@ export function judge(answers: Answers, plan: Plan, study: ShortStudy | null): J
   const tuned = served
     .filter(({ band, tunerNeeded }) => tunerNeeded === true && !beyond.includes(band))
     .map(({ band }) => band);
-  const bands = plan.bands.map((row) => bandScore(row, plan, study));
-  const told = bands.filter(({ band }) => !missing.includes(band));
+  const bands = plan.bands.map((row) => bandScore(row, !missing.includes(row.band), plan, study));
+  const told = bands.filter((band) => band.served);
   const supportM = supportOf(plan, answers);
   const parts = {
     usefulDb: mean(told.flatMap((band) => band.usefulDb ?? [])),
@@ -86,11 +86,17 @@ const openLines: readonly (string | null)[] = openLineIds;
 const beyondAnyTuner = ({ bands }: Plan): readonly Band[] =>
   bands.flatMap(({ band, swrAtRadio }) => (swrAtRadio !== null && swrAtRadio > REACH.wide ? [band] : []));
 
-function bandScore(row: Plan['bands'][number], { fieldStudy }: Plan, study: ShortStudy | null): BandScore {
+function bandScore(
+  row: Plan['bands'][number],
+  served: boolean,
+  { fieldStudy }: Plan,
+  study: ShortStudy | null,
+): BandScore {
   const radiatedW = fieldStudy?.bands.find(({ band }) => band === row.band)?.radiatedW ?? null;
   const zone = study?.zones[row.band];
   return {
     band: row.band,
+    served,
     swrAtRadio: row.swrAtRadio,
     radiatedW,
     usefulDb: radiatedW === null || zone === undefined ? null : usefulDb(row.band, radiatedW, zone),

@@ -229,6 +229,8 @@ export const Plan = z.strictObject({
         bands: z.array(
           z.strictObject({
             band: z.enum(bandIds),
+            /** False where nothing at the radio end mends what the antenna shows. */
+            served: z.boolean(),
             swrAtRadio: maybe,
             radiatedW: maybe,
             usefulDb: maybe,

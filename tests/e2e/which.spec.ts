@@ -83,7 +83,7 @@ test('the fields of all that can be built come in while the list stands; it can 
   await sort.waitFor({ timeout: 120_000 });
   expect(await names.allTextContents()).toEqual(order);
   expect(await heights()).toEqual(before);
-  const buildable = page.locator('.candidate', { has: page.getByText('Radiated, of 100 W') });
+  const buildable = page.locator('.candidate', { has: page.getByText('Radiated', { exact: true }) });
   expect(await buildable.count()).toBeGreaterThanOrEqual(8);
   expect(await buildable.getByText('…').count()).toBe(0);
   await sort.click();

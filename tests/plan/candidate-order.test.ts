@@ -82,17 +82,22 @@ describe('order', () => {
       candidate('sloper', { stops: 1 }),
     );
     expect(first?.place).toBe(
-      'First: the next one is 3 dB weaker towards the heights that count and needs a tuner on 1 band more.',
+      'First: the next one is 3 dB weaker in the directions that count and needs a tuner on 1 band more.',
     );
     expect(second?.place).toBe(
-      'After the one above: it is 3 dB weaker towards the heights that count and needs a tuner on 1 band more.',
+      'After the one above: it is 3 dB weaker in the directions that count and needs a tuner on 1 band more.',
     );
-    expect(third?.place).toBe('From here on none can be built as it stands, and none is worked out further.');
+    expect(third?.place).toBe('Cannot be built as it stands.');
   });
 
   test('equals are called equal', () => {
     const [first, second] = ordered(candidate('sloper'), candidate('inverted-v'));
     expect([first?.place, second?.place]).toEqual(['First, but the next one is as good.', 'As good as the one above.']);
+  });
+
+  test('one that alone can be built is said to', () => {
+    const [first] = ordered(candidate('sloper'), candidate('inverted-v', { stops: 1 }, false));
+    expect(first?.place).toBe('The only one that can be built here.');
   });
 
   test('one that is not solved keeps its place, whatever the solved ones about it do', () => {

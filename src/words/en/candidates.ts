@@ -3,7 +3,11 @@ import type { Message } from '../message';
 import { many } from './many';
 import { bandName } from './names';
 
-const bandList = (ids: unknown): string => String(ids).split(' ').map(bandName).join(', ');
+const bandList = (ids: unknown): string =>
+  String(ids)
+    .split(' ')
+    .map((id) => bandName(id).replace(' ', '\u00a0'))
+    .join(', ');
 
 export const candidateReasons = {
   'serves-all': (d) => (d.wanted === 1 ? 'Works on the band you want.' : 'Works on every band you want.'),
@@ -52,19 +56,18 @@ const db = (value: unknown): string => `${value} dB`;
 
 /** Clauses are set into `first` and `after`, one or two of them. */
 export const candidatePlaces = {
-  only: 'The only one that fits.',
+  only: 'The only one that can be built here.',
   first: (d) => `First: the next one ${d.clauses}.`,
   after: (d) => `After the one above: it ${d.clauses}.`,
   and: ' and ',
   'level-first': 'First, but the next one is as good.',
   level: 'As good as the one above.',
-  'stopped-first': 'From here on none can be built as it stands, and none is worked out further.',
-  'stopped-too': 'Cannot be built as it stands either.',
+  stopped: 'Cannot be built as it stands.',
   provisional: 'Its place is by the rules alone: its field is not worked out.',
   'beside-provisional': 'The one beside it is not worked out from its field, so the two do not compare yet.',
   'needs-height': 'needs a higher support',
   'fewer-bands': (d) => `works on ${many(d.fewer, 'band', 'bands')} fewer`,
-  weaker: (d) => `is ${db(d.db)} weaker towards the heights that count`,
+  weaker: (d) => `is ${db(d.db)} weaker in the directions that count`,
   'more-loss': (d) => `loses ${db(d.db)} more in its feed line`,
   'other-tuner': 'needs another tuner than yours',
   'more-tuner': (d) => `needs a tuner on ${many(d.bands, 'band', 'bands')} more`,

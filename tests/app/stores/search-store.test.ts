@@ -25,7 +25,7 @@ const candidate = (name: string, radiatedW: number | null): Candidate => ({
     partsToBuy: 1,
     points: radiatedW ?? 0,
   },
-  bands: [{ band: '20m', swrAtRadio: null, radiatedW, usefulDb: radiatedW, entryCurrentMa: null }],
+  bands: [{ band: '20m', served: true, swrAtRadio: null, radiatedW, usefulDb: radiatedW, entryCurrentMa: null }],
   place: '',
   reasons: [`as ${name} stood with ${radiatedW}`],
 });

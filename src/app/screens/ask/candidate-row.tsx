@@ -20,12 +20,14 @@ export function CandidateRow({ candidate, onOpen }: RowProps) {
         <b class="rank">{rank}</b>
         <FeedPointSketch radiator={answers.radiator ?? 'other'} fedAt={answers.fedAt ?? 'centre'} />
       </div>
-      <div class="txt">
+      <div class="name">
         <h2>{name}</h2>
         <p class="small">{systemName(system)}</p>
         <p>
           <b>{place}</b>
         </p>
+      </div>
+      <div class="txt">
         <ul class="out">
           {reasons.map((reason) => (
             <li key={reason}>{reason}</li>
@@ -64,7 +66,9 @@ function Figures({ candidate }: { readonly candidate: Candidate }) {
   );
 }
 
-function solvedFigures({ bands }: Candidate, say: Say) {
+/** Of the bands it works on. */
+function solvedFigures(candidate: Candidate, say: Say) {
+  const bands = candidate.bands.filter(({ served }) => served);
   const short = (value: number): number => Number(value.toPrecision(2));
   const range = (values: readonly number[]) => ({
     least: say.format.number(Math.min(...values), 2),

@@ -70,13 +70,36 @@ export function WhichList({ plan }: { readonly plan: SavedPlan }) {
         <section aria-label={say(which.title)}>
           {planner.failed.value !== null && <p class="stop">{say(shell.planFailed)}</p>}
           {shown === null && planner.failed.value === null && <p role="status">{say(which.working)}</p>}
-          <ol class="rows">
-            {shown?.map((candidate) => (
-              <CandidateRow key={candidate.rank} candidate={candidate} onOpen={() => open(candidate)} />
-            ))}
-          </ol>
+          {shown !== null && <Lists candidates={shown} onOpen={open} />}
         </section>
       </main>
+    </>
+  );
+}
+
+interface ListsProps {
+  readonly candidates: readonly Candidate[];
+  readonly onOpen: (candidate: Candidate) => void;
+}
+
+/** What cannot be built here is put away, each with what stops it. */
+function Lists({ candidates, onOpen }: ListsProps) {
+  const say = useSay();
+  const row = (candidate: Candidate) => (
+    <CandidateRow key={candidate.rank} candidate={candidate} onOpen={() => onOpen(candidate)} />
+  );
+  const buildable = candidates.filter(({ score }) => score.stops === 0);
+  const others = candidates.filter(({ score }) => score.stops > 0);
+  return (
+    <>
+      {buildable.length === 0 && <p>{say(which.noneFits)}</p>}
+      <ol class="rows">{buildable.map(row)}</ol>
+      {others.length > 0 && (
+        <details>
+          <summary>{say(which.others, { count: others.length })}</summary>
+          <ol class="rows">{others.map(row)}</ol>
+        </details>
+      )}
     </>
   );
 }
