@@ -3,6 +3,7 @@ import { cautionLines, cautionNames } from '../words/en/cautions';
 import { placeNames } from '../words/en/devices';
 import { bandName } from '../words/en/names';
 import { plainText as words } from '../words/en/plain-text';
+import { swrText } from '../words/en/swr';
 import type { Format } from '../words/format';
 import { type Data, type Message, render } from '../words/message';
 import type { Plan } from './plan-schema';
@@ -82,7 +83,7 @@ function bandLine({ band, swrAtRadio, tunerNeeded }: Plan['bands'][number], say:
   const name = bandName(band);
   if (swrAtRadio === null) return say(words.bandUnknown, { band: name });
   const tuner = tunerNeeded === null ? '' : say(tunerNeeded ? words.tuner : words.noTuner);
-  return say(words.band, { band: name, swr: swrAtRadio < 10 ? swrAtRadio.toFixed(1) : swrAtRadio.toFixed(0), tuner });
+  return say(words.band, { band: name, swr: swrText(swrAtRadio), tuner });
 }
 
 /** What is bought and what is there; `isHere` tells which rows were ticked. */

@@ -3,6 +3,7 @@
  * keep, warnings. Differences nobody can act on (below the last shown figure) are left out. The most telling come first.
  */
 import { changes } from '../words/en/changes';
+import { swrText } from '../words/en/swr';
 import { createFormat } from '../words/format';
 import { type Message, render } from '../words/message';
 import { powerLineDistanceM } from './plan-figures';
@@ -97,7 +98,7 @@ function deviceFacts(item: ChainItem, tell: Tell): void {
 
 function bandFacts({ band, swrAtRadio, tunerNeeded }: Plan['bands'][number], tell: Tell): void {
   if (swrAtRadio !== null) {
-    const swr = swrAtRadio < 10 ? swrAtRadio.toFixed(1) : swrAtRadio.toFixed(0);
+    const swr = swrText(swrAtRadio);
     tell(`swr:${band}`, say(changes.swr, { band }), text(say(changes.swrIs, { swr })));
   }
   if (tunerNeeded !== null) {

@@ -5,6 +5,7 @@ import { roughly } from '../../../advice/field-figures';
 import type { Plan } from '../../../plan/plan-schema';
 import { bandName } from '../../../words/en/names';
 import { planScreen } from '../../../words/en/plan-screen';
+import { swrText } from '../../../words/en/swr';
 import { type Say, useSay } from '../../say';
 import { BandTape } from './band-tape';
 import { budgetOf } from './budget';
@@ -20,12 +21,6 @@ interface BandsViewProps {
   /** Solved numbers are on the way. */
   readonly isUnderway: boolean;
 }
-
-/** Above this the figure is no better than an order of size. */
-const HIGH_SWR = 10;
-
-export const swrText = (swr: number): string =>
-  swr < HIGH_SWR ? swr.toFixed(1) : swr > 99 ? 'over 99' : swr.toFixed(0);
 
 export function BandsView({ plan, facts, isUnderway }: BandsViewProps) {
   const say = useSay();

@@ -10,8 +10,6 @@ interface Found extends OfflineCheck {
   readonly room: { readonly usedBytes: number; readonly allowedBytes: number } | null;
 }
 
-const megabytes = (bytes: number): string => (bytes / 1e6).toFixed(bytes < 1e7 ? 1 : 0);
-
 export function KeepCheck() {
   const say = useSay();
   const [found, setFound] = useState<Found | 'looking' | null>(null);
@@ -62,7 +60,10 @@ function Told({ found: { files, wrote, room } }: { found: Found }) {
       </p>
       {room !== null && (
         <p class="small">
-          {say(words.room, { usedMb: megabytes(room.usedBytes), allowedGb: (room.allowedBytes / 1e9).toPrecision(2) })}
+          {say(words.room, {
+            usedMb: say.format.number(room.usedBytes / 1e6, 2),
+            allowedGb: say.format.number(room.allowedBytes / 1e9, 2),
+          })}
         </p>
       )}
     </>

@@ -1,10 +1,11 @@
 /** What is known of the wire while it is trimmed: how much of it is in use, the last dips, and where every band's dip is now and after a step. */
 import type { Measurement, SavedPlan } from '../../../design/saved-plan';
 import { dipForLength, dipOfMultiple } from '../../../physics/trim';
+import { decimalText } from '../../../words/decimal';
 import type { TrimTarget } from './trim-targets';
 
 /** To a kilohertz on the low bands, ten above: what an analyser shows. */
-export const mhzText = (mhz: number): string => mhz.toFixed(mhz < 10 ? 3 : 2);
+export const mhzText = (mhz: number): string => decimalText(mhz, mhz < 10 ? 3 : 2);
 
 export const wireField = (target: TrimTarget): string => `trim-${target.wire}`;
 export const dipField = (target: TrimTarget): string => `trim-dip-${target.band}`;
