@@ -59,7 +59,7 @@ test('what stops a plan says why, and a way out leads to the question', async ()
 test('a way out that is a changed answer is one tap: what changed is in sight with the focus, and undone by one more', async () => {
   const { url } = await serveBuilt();
   const { page } = await openBrowser();
-  const id = await withPlan(page, url, 'endFed', { feedLineRoute: 'along', powerW: 2000 });
+  const id = await withPlan(page, url, 'endFed', { feedLineRoute: 'along', spanM: 9, nearestPersonM: 0.3 });
   await openAt(page, `#/plan/${id}`);
   const warning = page.locator('.note').filter({ hasText: 'under or beside the wire' });
   await warning.locator('summary').first().click();
@@ -70,9 +70,8 @@ test('a way out that is a changed answer is one tap: what changed is in sight wi
   await strip.getByText('Way of the coax').waitFor();
   await warning.waitFor({ state: 'detached' });
   expect(await page.evaluate(() => document.activeElement?.contains(document.querySelector('.changed')))).toBe(true);
-  const box = (await strip.boundingBox())!;
-  expect(box.y).toBeGreaterThanOrEqual(0);
-  expect(box.y).toBeLessThan(740);
+  await expect.poll(async () => (await strip.boundingBox())!.y).toBeLessThan(600);
+  expect((await strip.boundingBox())!.y).toBeGreaterThanOrEqual(0);
   expect(await accessibilityFaults(page)).toEqual([]);
   await strip.getByRole('button', { name: 'Undo' }).click();
   await warning.waitFor();
@@ -102,7 +101,7 @@ test('the jump list puts the focus on the heading it names', async () => {
   expect(await page.evaluate(() => document.activeElement?.id)).toBe('bands');
   await page.getByRole('button', { name: 'People near the antenna' }).click();
   expect(await page.evaluate(() => document.activeElement?.id)).toBe('people');
-  expect(await page.locator('table.people').isVisible()).toBe(true);
+  expect(await page.locator('table.people').first().isVisible()).toBe(true);
 });
 
 test('a phone shows the plan in seven screens: each part folded under its one result, nothing dangerous with it', async () => {
@@ -115,7 +114,7 @@ test('a phone shows the plan in seven screens: each part folded under its one re
   expect(await page.locator('#people .result').textContent()).toMatch(
     /^Nearest person: stay [\d.]+\u00a0m \(\d+\u00a0ft.*\) away$/,
   );
-  expect(await page.locator('table.people').isVisible()).toBe(false);
+  expect(await page.locator('table.people').first().isVisible()).toBe(false);
   for (const part of ['.danger', '#chain', '#cuts']) expect(await page.locator(part).isVisible(), part).toBe(true);
 });
 
@@ -137,7 +136,7 @@ test('a fold stays as it was left, through other screens and a reload; by key as
   const { page } = await openBrowser();
   const id = await withPlan(page, url, 'endFed');
   await openAt(page, `#/plan/${id}`);
-  const table = page.locator('table.people');
+  const table = page.locator('table.people').first();
   await page.locator('#people').focus();
   await page.keyboard.press('Enter');
   await table.waitFor({ state: 'visible' });
@@ -164,7 +163,7 @@ test('on paper: no bars and buttons, both units, danger on the first page', asyn
   expect(await page.locator('nav.bar').isVisible()).toBe(false);
   expect(await page.locator('.plan-page .btn').first().isVisible()).toBe(false);
   expect(await page.locator('.danger').first().isVisible()).toBe(true);
-  expect(await page.locator('table.people').isVisible()).toBe(true);
+  expect(await page.locator('table.people').first().isVisible()).toBe(true);
   expect(await page.evaluate(() => getComputedStyle(document.body).backgroundColor)).toBe('rgb(255, 255, 255)');
 });
 
@@ -203,7 +202,7 @@ test('a solved plan tells the current on the coax, where it sends and the SWR of
   await page.locator('#outside').click();
   const row = page.locator('#outside').locator('xpath=ancestor::details').getByRole('row', { name: /^40 m/ });
   const [none = 0, planned = 0] = (await row.getByRole('cell').allInnerTexts()).map((text) => Number.parseFloat(text));
-  expect(none).toBeGreaterThan(10 * planned);
+  expect(none).toBeGreaterThan(5 * planned);
   await page.locator('#sends').click();
   const sends = page.locator('#sends').locator('xpath=ancestor::details');
   await sends.getByText('20 m', { exact: true }).click();

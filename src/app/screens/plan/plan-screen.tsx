@@ -69,7 +69,7 @@ function PlanPage({ saved, answers, plan, name, study }: OpenPlan) {
           <div class="folded">
             <ExposureView plan={plan} planId={saved.id} />
             <SendsView plan={plan} picture={picture} isUnderway={isUnderway} />
-            <OutsideView plan={plan} isUnderway={isUnderway} />
+            <OutsideView plan={plan} answers={answers} isUnderway={isUnderway} />
             <Verdicts plan={plan} answers={answers} />
             <NotNeeded plan={plan} />
             <MechanicsView plan={plan} />
@@ -91,11 +91,20 @@ function WhatChanged({ saved }: { readonly saved: OpenPlan['saved'] }) {
   const changedAt = saved.lastEdit?.at ?? 0;
   const known = useRef(changedAt);
   useEffect(() => {
-    if (known.current === changedAt) return;
+    const here = place.current;
+    if (known.current === changedAt || here === null) return;
     known.current = changedAt;
     if (!document.hasFocus()) return; // another tab's doing
-    place.current?.focus({ preventScroll: true });
-    place.current?.scrollIntoView({ block: 'center' });
+    here.focus({ preventScroll: true });
+    const bring = (): boolean => {
+      if (here.firstElementChild === null) return false;
+      here.scrollIntoView({ block: 'center' });
+      return true;
+    };
+    if (changedAt === 0 || bring()) return; // taken back: the strip goes, and nothing moves
+    const watch = new MutationObserver(() => bring() && watch.disconnect());
+    watch.observe(here, { childList: true });
+    return () => watch.disconnect();
   }, [changedAt]);
   return (
     <div ref={place} class="what-changed" tabIndex={-1}>

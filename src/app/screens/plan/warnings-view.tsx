@@ -32,7 +32,7 @@ export function Stops({ warnings, answers, planId }: WarningsProps) {
         <section
           class="stop"
           key={`${warning.id} ${index}`}
-          aria-label={say(warning.severity === 'stop' ? planScreen.stop : planScreen.danger)}
+          aria-label={`${say(warning.severity === 'stop' ? planScreen.stop : planScreen.danger)}: ${warning.text}`}
         >
           <h2>{warning.text}</h2>
           <p>{warning.why}</p>
