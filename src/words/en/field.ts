@@ -116,18 +116,28 @@ export const fieldWords = {
     'Checked over average ground, 8 to 10 m up, with 15 to 35 m of coax on the ground. This antenna lies outside of that: read the currents with more doubt.',
 } as const satisfies Readonly<Record<string, Message>>;
 
+interface Placed {
+  readonly name: string;
+  readonly distanceM: number;
+}
+
+/** "20 beads at the box, 12 turns at 20.7 m along the coax from the box". */
+export function placedText(chokes: readonly Placed[], hasBox: boolean, f: Format): string {
+  const each = [...chokes]
+    .sort((a, b) => a.distanceM - b.distanceM)
+    .map(({ name, distanceM }) => `${name} at ${atFeed(distanceM) ? `the ${feedEnd(hasBox)}` : f.length(distanceM)}`);
+  const areSome = chokes.some(({ distanceM }) => !atFeed(distanceM));
+  return `${each.join(', ')}${areSome ? ` along the coax from the ${feedEnd(hasBox)}` : ''}`;
+}
+
 /** "5 kΩ at 1 m, 5 kΩ at 20.7 m along the coax from the box". */
 export const chokeSetText = (
   chokes: readonly { readonly distanceM: number; readonly ohm: number }[],
   hasBox: boolean,
   f: Format,
-): string => {
-  const each = [...chokes]
-    .sort((a, b) => a.distanceM - b.distanceM)
-    .map(({ distanceM, ohm }) => {
-      const place = atFeed(distanceM) ? `the ${feedEnd(hasBox)}` : f.length(distanceM);
-      return `${f.number(ohm / 1000, 2)} kΩ at ${place}`;
-    });
-  const areSome = chokes.some(({ distanceM }) => !atFeed(distanceM));
-  return `${each.join(', ')}${areSome ? ` along the coax from the ${feedEnd(hasBox)}` : ''}`;
-};
+): string =>
+  placedText(
+    chokes.map(({ distanceM, ohm }) => ({ distanceM, name: `${f.number(ohm / 1000, 2)} kΩ` })),
+    hasBox,
+    f,
+  );

@@ -182,6 +182,7 @@ export const planScreen = {
   asWound: 'As wound',
   woundIs: ({ ma, band }) =>
     `At most ${ma}, on ${bandName(String(band))}, with rings from the worse end of their tolerance.`,
+  ownedPlaces: 'Your own',
   noiseIntro: 'The same backwards: noise that comes in by the coax reaches the radio, against no choke:',
   noise_fromHouseDb: 'From the house',
   noise_outdoorsDb: 'Picked up outdoors',

@@ -1,9 +1,11 @@
 /** The third conductor: what runs on the outside of the coax on each band, without chokes, as planned and with what is owned; and where the chokes went. */
 import { roughly } from '../../../advice/field-figures';
+import type { Answers, PartOnHand } from '../../../design/answers';
 import type { Plan } from '../../../plan/plan-schema';
-import { chokeSetText } from '../../../words/en/field';
+import { chokeSetText, placedText } from '../../../words/en/field';
 import { bandName } from '../../../words/en/names';
 import { planScreen } from '../../../words/en/plan-screen';
+import { partText } from '../../answer-text';
 import { type Say, useSay } from '../../say';
 import { boxAtFeedPoint } from './feed-box';
 import { Fold } from './fold';
@@ -14,10 +16,11 @@ type State = NonNullable<BandStudy['planned']>;
 
 interface OutsideProps {
   readonly plan: Plan;
+  readonly answers: Answers;
   readonly isUnderway: boolean;
 }
 
-export function OutsideView({ plan, isUnderway }: OutsideProps) {
+export function OutsideView({ plan, answers, isUnderway }: OutsideProps) {
   const say = useSay();
   const study = plan.fieldStudy;
   const rows = (study?.bands ?? []).filter(({ noChoke, planned }) => noChoke !== null || planned !== null);
@@ -32,7 +35,7 @@ export function OutsideView({ plan, isUnderway }: OutsideProps) {
             })}
           </p>
           <Currents rows={rows} />
-          <ChokePlaces study={study} hasBox={boxAtFeedPoint(plan)} />
+          <ChokePlaces study={study} hasBox={boxAtFeedPoint(plan)} onHand={answers.onHand ?? []} />
           <Noise rows={rows} />
           <Decibels rows={rows} />
           {study.confidence.map((line) => (
@@ -108,9 +111,17 @@ function Current({ state }: { readonly state: State | null }) {
   );
 }
 
-function ChokePlaces({ study: { chokes }, hasBox }: { readonly study: Study; readonly hasBox: boolean }) {
+interface PlacesProps {
+  readonly study: Study;
+  readonly hasBox: boolean;
+  readonly onHand: readonly PartOnHand[];
+}
+
+function ChokePlaces({ study, hasBox, onHand }: PlacesProps) {
   const say = useSay();
+  const { chokes } = study;
   if (chokes === null) return null;
+  const owned = ownedText(study, hasBox, onHand, say);
   const sets = [
     { name: planScreen.usualPlaces, set: chokes.house },
     { name: planScreen.chosenPlaces, set: chokes.chosen },
@@ -139,6 +150,12 @@ function ChokePlaces({ study: { chokes }, hasBox }: { readonly study: Study; rea
             </dd>
           </div>
         )}
+        {owned !== null && (
+          <div>
+            <dt>{say(planScreen.ownedPlaces)}</dt>
+            <dd>{owned}</dd>
+          </div>
+        )}
         <div>
           <dt>{say(planScreen.difference)}</dt>
           <dd>
@@ -156,6 +173,20 @@ function ChokePlaces({ study: { chokes }, hasBox }: { readonly study: Study; rea
       ))}
     </>
   );
+}
+
+/** Where the operator's own chokes do most, and what they leave on the worst band; null when none is owned. */
+function ownedText({ bands }: Study, hasBox: boolean, onHand: readonly PartOnHand[], say: Say): string | null {
+  const [worst] = bands
+    .flatMap(({ band, owned }) => (owned === null ? [] : [{ band, owned }]))
+    .sort((a, b) => b.owned.entryMa - a.owned.entryMa);
+  if (worst === undefined) return null;
+  const placed = worst.owned.places.flatMap(({ part, distanceM }) => {
+    const own = onHand[part];
+    return own === undefined ? [] : [{ name: partText(own, say.format), distanceM }];
+  });
+  const set = placedText(placed, hasBox, say.format);
+  return say(planScreen.setIs, { set, ma: milliamps(worst.owned.entryMa, say), band: worst.band });
 }
 
 /** By reciprocity: what comes in by the coax, against no choke. Nothing to say without a choke. */
