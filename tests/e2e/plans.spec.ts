@@ -1,7 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { answerFirstFour, goTo, heading, openApp, putRecord, storedRecords } from './support/answering';
+import { answerFirstFour, copiedLink, goTo, heading, openApp, putRecord, storedRecords } from './support/answering';
 import { newProfile, openBrowser, untilKeptOffline } from './support/browser';
 import { serveBuilt } from './support/serve';
 
@@ -103,9 +103,7 @@ test('a plan crosses to another phone as a link, with no server left', async () 
   const first = await openBrowser();
   await openApp(first.page, server.url);
   await answerFirstFour(first.page);
-  await goTo(first.page, '#/', 'Plans');
-  await first.page.locator('summary').click();
-  const link = await first.page.getByLabel('Link to this plan').inputValue();
+  const link = await copiedLink(first.page);
   expect(link.length).toBeLessThan(140);
 
   const second = await openBrowser();

@@ -237,7 +237,6 @@ export const planScreen = {
   from_assumed: 'assumed',
   from_catalogue: 'from the catalogue',
   from_solved: 'worked out',
-  share: 'Hand it over',
   onPaper: 'On paper',
   onward: 'On from this plan',
   surer: 'Make it surer',

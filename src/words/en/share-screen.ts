@@ -3,7 +3,6 @@ import type { Message } from '../message';
 
 export const shareScreen = {
   title: 'Hand it over',
-  ways: 'As a code for the phone beside you, as link, text, picture, file, or on paper.',
   codeHead: 'To a phone beside you',
   codeHow: 'On the other phone open Halyard, tap Receive, then Scan a code, and point it here. No signal is needed.',
   codeLabel: 'QR code that holds every answer of this plan',

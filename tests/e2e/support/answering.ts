@@ -30,6 +30,18 @@ export async function answerFirstFour(page: Page): Promise<string> {
   return planId(page);
 }
 
+/** The link of the first plan in the list, copied as a person would: from Plans by way of Hand it over. Leaves the page there. */
+export async function copiedLink(page: Page): Promise<string> {
+  await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
+  await goTo(page, '#/', 'Plans');
+  await page.locator('details.manage summary').first().click();
+  await page.getByRole('link', { name: 'Hand it over' }).click();
+  await heading(page, 'Hand it over');
+  await page.getByRole('button', { name: 'Copy the link' }).click();
+  await page.getByText('Copied.').first().waitFor();
+  return page.evaluate(() => navigator.clipboard.readText());
+}
+
 export function planId(page: Page): string {
   const id = /[0-9a-f]{8}-[0-9a-f-]{27}/.exec(page.url())?.[0];
   if (id === undefined) throw new Error(`no plan in the address ${page.url()}`);

@@ -6,6 +6,7 @@ import type { Plan } from '../../../plan/plan-schema';
 import { mechanicsScreen } from '../../../words/en/mechanics';
 import { planScreen } from '../../../words/en/plan-screen';
 import { shell } from '../../../words/en/screens';
+import { shareScreen } from '../../../words/en/share-screen';
 import { LocalCodes } from '../../jobs/gate';
 import { type OpenPlan, WithPlan } from '../../jobs/open-plan';
 import { SaveTrouble } from '../../parts/save-note';
@@ -117,7 +118,7 @@ function WhatChanged({ saved }: { readonly saved: OpenPlan['saved'] }) {
 function Onward({ planId }: { readonly planId: string }) {
   const say = useSay();
   const links = [
-    [to.share(planId), planScreen.share],
+    [to.share(planId), shareScreen.title],
     [to.sheet(planId), planScreen.onPaper],
     [to.surer(planId), planScreen.surer],
     [`${to.why}/${planId}`, planScreen.whyScreen],

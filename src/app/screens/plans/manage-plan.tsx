@@ -1,9 +1,9 @@
-/** Copy, rename, delete, and the link. Deleting asks nothing, because it can be undone. */
+/** Copy, rename, delete, hand over. Deleting asks nothing, because it can be undone. */
 import { useState } from 'preact/hooks';
 import { completeAnswers } from '../../../advice/route';
 import type { SavedPlan } from '../../../design/saved-plan';
-import { linkText } from '../../../storage/plan-link';
 import { plans as words } from '../../../words/en/screens';
+import { shareScreen } from '../../../words/en/share-screen';
 import { to } from '../../routes';
 import { useSay } from '../../say';
 import { effectiveDraft } from '../../stores/effective-answers';
@@ -18,7 +18,8 @@ interface ManageProps {
 
 export function ManagePlan({ plan, onDeleted }: ManageProps) {
   const say = useSay();
-  const { library } = useStores();
+  const { library, settings, parts } = useStores();
+  const isWhole = completeAnswers(effectiveDraft(plan.answers, settings.settings.value, parts.parts.value)) !== null;
   const [renaming, setRenaming] = useState(false);
   const name = planName(plan, say);
   return (
@@ -44,9 +45,13 @@ export function ManagePlan({ plan, onDeleted }: ManageProps) {
         >
           {say(words.remove)}
         </button>
+        {isWhole && (
+          <a class="btn" href={to.share(plan.id)}>
+            {say(shareScreen.title)}
+          </a>
+        )}
       </div>
       {renaming && <Rename plan={plan} onDone={() => setRenaming(false)} />}
-      <ShareLink plan={plan} />
     </>
   );
 }
@@ -84,38 +89,5 @@ function Rename({ plan, onDone }: { plan: SavedPlan; onDone: () => void }) {
         {say(words.renameDone)}
       </button>
     </form>
-  );
-}
-
-/** The plan's answers as a link. Shown whole, so that it can also be copied by hand. */
-function ShareLink({ plan }: { plan: SavedPlan }) {
-  const say = useSay();
-  const { settings, parts } = useStores();
-  const [copied, setCopied] = useState<boolean | null>(null);
-  const answers = completeAnswers(effectiveDraft(plan.answers, settings.settings.value, parts.parts.value));
-  if (answers === null) return null;
-  const { onHand: _mine, ...theirs } = answers;
-  const link = new URL(to.receive(linkText(theirs)), location.href).href;
-  const copy = (): void => {
-    navigator.clipboard.writeText(link).then(
-      () => setCopied(true),
-      () => setCopied(false),
-    );
-  };
-  return (
-    <div class="typed">
-      <label for={`link-${plan.id}`}>{say(words.linkLabel)}</label>
-      <input
-        id={`link-${plan.id}`}
-        type="text"
-        readOnly
-        value={link}
-        onFocus={(event) => event.currentTarget.select()}
-      />
-      <button type="button" class="btn tall" onClick={copy}>
-        {say(words.shareLink)}
-      </button>
-      <p role="status">{copied !== null && say(copied ? words.linkCopied : words.linkNotCopied)}</p>
-    </div>
   );
 }

@@ -126,7 +126,7 @@ function DeletedNote() {
   );
 }
 
-/** Copy, rename, delete and the link, folded under each plan. */
+/** Copy, rename, delete and hand over, folded under each plan. */
 function Manage({ plan, name }: { plan: SavedPlan; name: string }) {
   const say = useSay();
   const [open, setOpen] = useState(false);
