@@ -19,6 +19,7 @@ import { isEndFed, isUpright } from './chain/choke-minimum';
 import type { Dimensions } from './dimensions';
 import type { BandFacts, Facts } from './facts';
 import { halfWaves } from './feed-impedance';
+import { entryMa, type FigureBand, figureBand, scaledMa } from './field-figures';
 
 const SOLVED_AT_W = 100;
 const SOLVED_OHM = 5000;
@@ -64,6 +65,28 @@ function endFedVolts(facts: Facts, dimensions: Dimensions, at: BandFacts, size: 
 
 const behind = (facts: Facts): number =>
   facts.system === 'off-centre-fed' ? 850 : isEndFed(facts.system) ? 300 : 1000;
+
+/** Ohms behind the entry choke, as above for feed points that stand at no high voltage. */
+const ENTRY_BEHIND_OHM = 1000;
+
+/**
+ * What drives the entry choke before the antenna is solved: the worst current of our own field solutions through 5 kΩ there, with the antenna-end
+ * choke in place. Known to 3 dB, so heat within a factor of two. Null where no such antenna was solved.
+ */
+export function entryChokeSource(facts: Facts, { band }: BandFacts, powerW: number): CommonModeSource | null {
+  const ma = bothChokesMa(facts)?.[figureBand(band)];
+  if (ma === undefined) return null;
+  const volts = (scaledMa(ma, powerW) / 1000) * SOLVED_OHM;
+  return sourceBehind(volts, complex(SOLVED_OHM), complex(ENTRY_BEHIND_OHM));
+}
+
+function bothChokesMa({ system, balanced, settled }: Facts): Readonly<Record<FigureBand, number>> | null {
+  if (system === 'open-wire-doublet' || (system === 'other' && !balanced)) return null;
+  if (system === 'off-centre-fed') return entryMa.offCentre.both;
+  if (isEndFed(system)) return system === 'end-fed-half-wave' ? entryMa.endFed.both : entryMa.nonResonant.both;
+  if (isUpright(system)) return entryMa.upright.both;
+  return settled.feedLineRoute === 'along' ? entryMa.dipoleAlong.both : entryMa.dipoleSquare.both;
+}
 
 /** The source at `powerW`, behind whatever choke stands there. `solved`: at 100 W, when a field solution knows it. */
 export function chokeSource(

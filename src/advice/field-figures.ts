@@ -52,6 +52,8 @@ export const entryMa = {
     entry: byBand(26, 47, 27, 22),
     both: byBand(8, 7, 6, 6),
   },
+  /** Radials at the base; 80 m like 40 m. */
+  upright: { both: byBand(6, 6, 6, 6) },
   nonResonant: {
     none: byBand(1068, 48, 194, 137),
     feed: byBand(101, 51, 62, 38),

@@ -214,6 +214,23 @@ describe('the build of the plan', () => {
     expect(low?.voltageV).toBeGreaterThan(500);
   });
 
+  test('the entry choke is judged by antennas like this one until it is solved, the one at the radio is not guessed', () => {
+    const { chokes = {} } = designed({ bands: ['40m'] });
+    const [low] = chokes.entry?.figures.bands ?? [];
+    if (low?.rOhm == null || low.xOhm == null) throw new Error('no impedance');
+    // End-fed at 40 m with both chokes: 7 mA through 5 kΩ per 100 W, 1 kΩ behind it: 42 V. Source: own field solutions. Voice averages a fifth.
+    const amps2 = 42 ** 2 / ((low.rOhm.nominal + 1000) ** 2 + low.xOhm.nominal ** 2);
+    expect(low.heatW).toBeCloseTo(0.2 * amps2 * low.rOhm.nominal, 6);
+    const codes = (role: 'entry' | 'radio'): string[] => (chokes[role]?.figures.notes ?? []).map(({ code }) => code);
+    expect(codes('entry')).toContain('choke-heat-likely');
+    expect(codes('radio')).toContain('choke-heat-later');
+    expect(chokes.radio?.figures.bands[0]?.heatW).toBeNull();
+    const field: FieldFacts = { bands: { '40m': { chokeSources: { entry: { openV: 6, impedance: complex(1000) } } } } };
+    const solved = designed({ bands: ['40m'] }, field).chokes?.entry?.figures;
+    expect(solved?.notes.map(({ code }) => code)).toContain('choke-heat');
+    expect(solved?.bands[0]?.heatW).toBeCloseTo(((low.heatW ?? 0) * 36) / 1764, 6);
+  });
+
   test('a low feed point is matched the other way round', () => {
     const field: FieldFacts = { bands: { '80m': { feedPoint: { r: 12, x: 2 } } } };
     const found = designed({ bands: ['80m'], radiator: 'inverted-l', fedAt: 'base' }, field).transformer?.build;

@@ -24,7 +24,7 @@ import type { BuildFinding, Data } from '../finding';
 import { needsOf } from '../needs';
 import { type ChokeRole, chokePlacesOf } from './choke-places';
 import type { ComponentDesigns } from './component-designs';
-import { chokeTask, transformerTask } from './design-task';
+import { type ChokeTask, chokeTask, transformerTask } from './design-task';
 import { chokeBuild, transformerBuild } from './device-build';
 import { chokeFigures, chokeSummary, transformerFigures, transformerSummary } from './device-figures';
 import { balancedIn } from './winding-kind';
@@ -67,8 +67,8 @@ export function designParts(
   const transformer = ratio === null ? null : designedTransformer(facts, dimensions, ratio, field, designer, drawer);
   const chokes: Partial<Record<ChokeRole, DeviceFinding>> = {};
   for (const place of chokePlacesOf(facts, dimensions)) {
-    const need = chokeTask(facts, dimensions, place, field, drawer.left());
-    const found = designedChoke(facts, need, designer.choke(need), drawer);
+    const task = chokeTask(facts, dimensions, place, field, drawer.left());
+    const found = designedChoke(facts, task, designer.choke(task.need), drawer);
     if (found !== null) chokes[place.role] = found;
   }
   return transformer === null ? { chokes } : { transformer, chokes };
@@ -138,7 +138,7 @@ function designedTransformer(
   return { build: kind.buildOf(pick), figures, alternatives: alternativesOf(choice, pick, kind) };
 }
 
-function designedChoke(facts: Facts, need: ChokeNeed, choice: ChokeChoice, drawer: Drawer): DeviceFinding | null {
+function designedChoke(facts: Facts, task: ChokeTask, choice: ChokeChoice, drawer: Drawer): DeviceFinding | null {
   const kind: Kind<ChokeDesign> = {
     ringsOf: ({ coreCount }) => coreCount,
     buildOf: chokeBuild,
@@ -149,7 +149,7 @@ function designedChoke(facts: Facts, need: ChokeNeed, choice: ChokeChoice, drawe
   drawer.take(pick.core, pick.coreCount);
   return {
     build: chokeBuild(pick),
-    figures: chokeFigures(facts, need, pick),
+    figures: chokeFigures(facts, task, pick),
     alternatives: alternativesOf(choice, pick, kind),
   };
 }

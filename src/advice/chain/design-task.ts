@@ -4,8 +4,8 @@
  * Power: the envelope peak, and the average over ten minutes as part of it. Housing: a closed box in the sun outdoors, free air indoors.
  * Loads: what the antenna shows on each wanted band by its field solution, or by rule; where that is unknown, or so far off that nobody would
  * work there, the impedance that the ratio is made for. Rules know a resonant antenna's SWR within a factor of two only, so a transformer is
- * not sized for more than SWR 2 by them: above it the wire is trimmed, or the radio turns its power down. Chokes at the entry and at the radio have a known source only
- * once the antenna is solved; the antenna-end choke always has one (choke-source.ts).
+ * not sized for more than SWR 2 by them: above it the wire is trimmed, or the radio turns its power down. The antenna-end choke always has a known source
+ * (choke-source.ts), the one at the entry by likeness until the antenna is solved; any other only once it is.
  */
 import { type Complex, complex, magnitude, scale } from '../../base/complex';
 import { permeabilityRangeHz } from '../../catalog/ferrites';
@@ -16,7 +16,7 @@ import type { Housing } from '../../physics/core-heat';
 import { gamma, impedanceOfGamma, inputImpedance, lineConstants, swr } from '../../physics/line';
 import type { CoresOnHand, TransformerNeed } from '../../physics/transformer-need';
 import { chokeConductors } from '../../physics/wound-conductor';
-import { chokeSource } from '../choke-source';
+import { chokeSource, entryChokeSource } from '../choke-source';
 import type { Dimensions } from '../dimensions';
 import type { BandFacts, Facts } from '../facts';
 import { feedPointOf } from '../feed-impedance';
@@ -105,28 +105,38 @@ function loadOn(facts: Facts, dimensions: Dimensions, at: BandFacts, field: Fiel
   return inputImpedance(lineConstants(lineDataOf(line), at.focusMHz * 1e6), settled.feedLineLengthM, z);
 }
 
+export interface ChokeTask {
+  readonly need: ChokeNeed;
+  /** Its heat is told by antennas like this one, until the antenna itself is solved. */
+  readonly byLikeness: boolean;
+}
+
 export function chokeTask(
   facts: Facts,
   dimensions: Dimensions,
   place: ChokePlace,
   field: FieldFacts | undefined,
   onHand: readonly CoresOnHand[],
-): ChokeNeed {
+): ChokeTask {
   const { settled } = facts;
+  const sources = facts.bands.map((at) => sourceOf(facts, dimensions, place, at, field));
   const onJumper = facts.lineKind === 'open-wire' && (place.role === 'radio' || twinLeadMeetsCoax(facts));
-  return {
+  const need: ChokeNeed = {
     minimumOhm: place.minimumOhm,
     reactiveMinimumOhm: Math.max(place.minimumOhm, reactiveMinimumOhm(facts)),
-    points: facts.bands.map((at) => ({
-      hz: tabled(at.focusMHz * 1e6),
-      source: sourceOf(facts, dimensions, place, at, field),
-    })),
+    points: facts.bands.map((at, i) => ({ hz: tabled(at.focusMHz * 1e6), source: sources[i]?.source ?? null })),
     powerW: settled.powerW,
     averageFactor: averageFactorOf(facts),
     housing: housingOf(facts, place.at),
     conductors: chokeConductors(onJumper ? 'none' : settled.feedLine),
     onHand,
   };
+  return { need, byLikeness: sources.some((each) => each.byLikeness) };
+}
+
+interface Source {
+  readonly source: CommonModeSource | null;
+  readonly byLikeness: boolean;
 }
 
 function sourceOf(
@@ -135,12 +145,17 @@ function sourceOf(
   { role, distanceM }: ChokePlace,
   at: BandFacts,
   field: FieldFacts | undefined,
-): CommonModeSource | null {
+): Source {
   const { powerW } = facts.settled;
   const solved = fieldOf(field, at.band).chokeSources?.[role];
   const meetsAntenna = Math.abs((dimensions.chokeAt?.metres ?? Number.POSITIVE_INFINITY) - distanceM) < SAME_PLACE_M;
   if (facts.lineKind === 'coax' && (role === 'antenna' || meetsAntenna)) {
-    return chokeSource(facts, dimensions, at, powerW, solved);
+    return { source: chokeSource(facts, dimensions, at, powerW, solved), byLikeness: false };
   }
-  return solved === undefined ? null : { ...solved, openV: solved.openV * Math.sqrt(powerW / SOLVED_AT_W) };
+  if (solved !== undefined) {
+    return { source: { ...solved, openV: solved.openV * Math.sqrt(powerW / SOLVED_AT_W) }, byLikeness: false };
+  }
+  const isEntry = facts.lineKind === 'coax' && role === 'entry';
+  const source = isEntry ? entryChokeSource(facts, at, powerW) : null;
+  return { source, byLikeness: source !== null };
 }

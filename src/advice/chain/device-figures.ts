@@ -20,7 +20,7 @@ import type { TransformerDesign } from '../../physics/transformer-need';
 import type { DeviceBand, DeviceCurvePoint, DeviceFigures, DeviceSummary, Spread } from '../device-finding';
 import type { Facts } from '../facts';
 import type { Said } from '../finding';
-import { type TransformerTask, tabled } from './design-task';
+import { type ChokeTask, type TransformerTask, tabled } from './design-task';
 import { chokeShortfallsOf, transformerShortfallsOf, worstPoint } from './device-shortfalls';
 import { chokeWorkings, transformerWorkings } from './device-workings';
 
@@ -179,7 +179,7 @@ export function chokeSummary(facts: Facts, design: ChokeDesign): DeviceSummary {
   };
 }
 
-export function chokeFigures(facts: Facts, need: ChokeNeed, design: ChokeDesign): DeviceFigures {
+export function chokeFigures(facts: Facts, { need, byLikeness }: ChokeTask, design: ChokeDesign): DeviceFigures {
   const bands = facts.bands.map(({ band, focusMHz }, i): DeviceBand => {
     const point = design.points[i] as ChokeDesign['points'][number];
     const { impedance, lossDb, heatW, neededOhm, isReactive, voltageV, currentA } = point;
@@ -197,7 +197,7 @@ export function chokeFigures(facts: Facts, need: ChokeNeed, design: ChokeDesign)
     curve: chokeCurve(design, curveHz(facts)).map((point) => ({ ...flatPoint(point.hz), ...spreadsOf(point) })),
     inputAt: null,
     impedanceAt: (hz, lot) => impedanceAt(tabled(hz), lot),
-    notes: chokeNotes(facts, need, design),
+    notes: [...chokeNotes(facts, design), ...chokeHeatNotes(facts, need, byLikeness, design)],
   };
 }
 
@@ -207,7 +207,7 @@ const spreadsOf = (impedance: ImpedanceBand): Pick<DeviceBand, 'rOhm' | 'xOhm' |
   ohm: ohmSpread(impedance),
 });
 
-function chokeNotes(facts: Facts, { housing }: ChokeNeed, design: ChokeDesign): Said[] {
+function chokeNotes(facts: Facts, design: ChokeDesign): Said[] {
   const [index, { impedance, neededOhm, isReactive }] = needsMost(design);
   const tolerance = permeabilityTolerance(coreOf(design.core));
   const expect = {
@@ -220,20 +220,26 @@ function chokeNotes(facts: Facts, { housing }: ChokeNeed, design: ChokeDesign): 
     belowPercent: 100 * tolerance.below,
     abovePercent: 100 * tolerance.above,
   };
-  const notes: Said[] = [
+  return [
     { code: 'choke-expect', data: expect },
     { code: 'choke-doubt', data: expect },
   ];
-  const { riseK, safePowerByMode } = design;
-  if (riseK === null || safePowerByMode === null) return [...notes, { code: 'choke-heat-unknown', data: {} }];
-  const [hottest, { heatW }] = worstPoint(design.points, (point) => point.heatW ?? 0);
-  const { powerW } = facts.settled;
+}
+
+/** On the band that makes it hottest: what current on the outside leaves in it, and what the power on its way through leaves in its cable. */
+function chokeHeatNotes(facts: Facts, { housing }: ChokeNeed, byLikeness: boolean, design: ChokeDesign): Said[] {
+  const { riseK, safePowerByMode, hottest, points, conductorLengthM } = design;
+  if (riseK === null || safePowerByMode === null || hottest === null) {
+    return [{ code: facts.lineKind === 'coax' ? 'choke-heat-later' : 'choke-heat-unknown', data: {} }];
+  }
   const heat = {
-    band: facts.bands[hottest]?.band ?? '',
-    heatW: heatW ?? 0,
+    band: facts.bands[hottest.point]?.band ?? '',
+    heatW: points[hottest.point]?.heatW ?? 0,
+    cableW: hottest.cableHeatW * conductorLengthM,
     riseK,
-    powerW,
+    powerW: facts.settled.powerW,
     isClosed: housing === 'closed-box',
   };
-  return [...notes, { code: 'choke-heat', data: heat }, powerNote(cappedByMode(safePowerByMode))];
+  const code = byLikeness ? 'choke-heat-likely' : 'choke-heat';
+  return [{ code, data: heat }, powerNote(cappedByMode(safePowerByMode))];
 }

@@ -6,10 +6,13 @@ import { bandName, conductorName, coreName, modeName } from './names';
 const band = (d: Data): string => bandName(String(d.band));
 const figure = (d: Data, f: Format, key: string, figures = 2): string => f.number(Number(d[key]), figures);
 const watts = (d: Data, f: Format, key: string): string => `${figure(d, f, key)} W`;
+const least = (d: Data, f: Format, key: string): string => (Number(d[key]) < 0.1 ? 'under 0.1 W' : watts(d, f, key));
 const ohms = (d: Data, f: Format, key: string): string => {
   const value = Number(d[key]);
   return value >= 1000 ? `${f.number(value / 1000, 2)} kΩ` : `${f.number(value, 2)} Ω`;
 };
+const chokeHeat = (d: Data, f: Format): string =>
+  `At ${watts(d, f, 'powerW')} in this mode current on the outside leaves ${least(d, f, 'heatW')} of heat in it on ${band(d)}, and the power on its way through ${least(d, f, 'cableW')} in its cable: it gets ${figure(d, f, 'riseK')} °C warmer than the air ${housed(d)}.`;
 const housed = (d: Data): string => (d.isClosed === true ? 'in a closed box in the sun' : 'in free air');
 const mode = (d: Data): string => (d.mode === '' ? 'without pause' : `of ${modeName(String(d.mode))}`);
 const conductor = (d: Data): string => conductorName(String(d.conductor));
@@ -25,10 +28,13 @@ export const deviceNotes: Readonly<Record<string, Message>> = {
     `${ohms(d, f, 'ohm')} on ${band(d)}, its weakest band${d.isReactive === true ? ', mostly reactance' : ''}; ${ohms(d, f, 'neededOhm')} is asked for.`,
   'choke-doubt': (d, f) =>
     `Real rings lie up to ${figure(d, f, 'belowPercent')} % below and ${figure(d, f, 'abovePercent')} % above the maker's curve, and the capacitance of the winding is known within a half: there it has ${ohms(d, f, 'lowOhm')} to ${ohms(d, f, 'highOhm')}. Measure it if you can.`,
-  'choke-heat': (d, f) =>
-    `It takes ${watts(d, f, 'heatW')} of heat on ${band(d)} at ${watts(d, f, 'powerW')} and gets ${figure(d, f, 'riseK')} °C warmer than the air ${housed(d)}. Heat within a quarter.`,
+  'choke-heat': (d, f) => `${chokeHeat(d, f)} Heat within a quarter.`,
+  'choke-heat-likely': (d, f) =>
+    `${chokeHeat(d, f)} That is the most found at antennas like this one, good to a factor of two, until this one is worked out.`,
+  'choke-heat-later':
+    'How warm it gets is known once this very antenna is worked out with its coax. Until then feel it after the first long over.',
   'choke-heat-unknown':
-    'Its heat is not computed: what flows on the coax here depends on the whole antenna. Feel it after the first long over.',
+    'How warm it gets depends on how unevenly the two wires of the line are loaded, which no plan can tell. Feel it after the first long over.',
 };
 
 export const shortfalls: Readonly<Record<string, Message>> = {
