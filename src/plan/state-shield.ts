@@ -63,15 +63,20 @@ export function shieldSaid(facts: Facts, band: string, solved: BandField): reado
   const hottest = [...planned.chokes].sort((a, b) => b.heatW - a.heatW)[0];
   return [
     ['shield-currents', currents],
-    ...(planned.chokes.length === 0 || reception === null ? [] : [receptionSaid(band, reception)]),
+    ...(planned.chokes.length === 0 || reception === null ? [] : [receptionSaid(facts, band, reception)]),
     ...(hottest === undefined || (hottest.heatW * powerW) / 100 < TELLING_W ? [] : [dutySaid(band, hottest, facts)]),
   ];
 }
 
-const receptionSaid = (band: string, { fromHouseDb, outdoorsDb }: NonNullable<BandStudy['reception']>): Said => [
+const receptionSaid = (
+  { settled }: Facts,
+  band: string,
+  { fromHouseDb, outdoorsDb }: NonNullable<BandStudy['reception']>,
+): Said => [
   'reception',
   {
     band,
+    isPortable: settled.station === 'portable',
     houseDb: Math.round(fromHouseDb),
     ...(outdoorsDb === null ? {} : { outdoorsDb: Math.round(outdoorsDb) }),
   },
@@ -128,8 +133,8 @@ export function chokeSaid(
   };
   return [
     [outcome, data],
-    ...(built === undefined ? [] : [builtSaid(goalMet, built)]),
     tenSaid(facts, choice, format),
+    ...(built === undefined ? [] : [builtSaid(goalMet, built)]),
     ...(ownedUntried === 0 ? [] : [['owned-untried', { count: ownedUntried }] as const]),
   ];
 }

@@ -43,7 +43,7 @@ export const fieldWords = {
   'shield-currents': (d, f) =>
     `On ${band(d)} at ${figure(d, f, 'powerW', 3)} W, current on the outside of the coax where it enters: with no choke ${milliamps(d, f, 'noneMa')}, with the planned chokes ${milliamps(d, f, 'plannedMa')}${d.ownedMa === undefined ? '' : `, with what you own ${milliamps(d, f, 'ownedMa')}`}.${d.hasRadio === true ? ` At the radio ${milliamps(d, f, 'noneRadioMa')} and ${milliamps(d, f, 'plannedRadioMa')}${d.ownedMa === undefined ? '' : `, with your own ${milliamps(d, f, 'ownedRadioMa')}`}.` : ''}`,
   reception: (d, f) =>
-    `The same backwards: with the planned chokes, noise from the house reaches the receiver ${weaker(d, f, 'houseDb')} on ${band(d)} than with none${d.outdoorsDb === undefined ? '' : `, and noise that the coax picks up outdoors ${weaker(d, f, 'outdoorsDb')}`}.`,
+    `The same backwards: with the planned chokes, noise from ${d.isPortable === true ? 'where you operate' : 'the house'} reaches the receiver ${weaker(d, f, 'houseDb')} on ${band(d)} than with none${d.outdoorsDb === undefined ? '' : `, and noise that the coax picks up outdoors ${weaker(d, f, 'outdoorsDb')}`}.`,
   'choke-duty': (d, f) =>
     `The choke ${atFeed(d.distanceM) ? `at the ${feedEnd(d.hasBox === true)}` : `${f.length(Number(d.distanceM))} down the coax`} stands at about ${figure(d, f, 'voltageV')} V and takes about ${figure(d, f, 'heatW')} W while keyed on ${band(d)}.`,
   'where-power-goes': (d, f) =>

@@ -184,7 +184,7 @@ export const planScreen = {
     `At most ${ma}, on ${bandName(String(band))}, with rings from the worse end of their tolerance.`,
   ownedPlaces: 'Your own',
   noiseIntro: 'The same backwards: noise that comes in by the coax reaches the radio, against no choke:',
-  noise_fromHouseDb: 'From the house',
+  noise_fromHouseDb: ({ isPortable }) => (isPortable === true ? 'From where you operate' : 'From the house'),
   noise_outdoorsDb: 'Picked up outdoors',
   noiseOwned: ({ weaker }) => `with yours ${weaker}`,
   weakerIs: ({ db, isWeaker }) => `${db}\u00a0dB ${isWeaker === true ? 'weaker' : 'stronger'}`,

@@ -36,7 +36,7 @@ export function OutsideView({ plan, answers, isUnderway }: OutsideProps) {
           </p>
           <Currents rows={rows} />
           <ChokePlaces study={study} hasBox={boxAtFeedPoint(plan)} onHand={answers.onHand ?? []} />
-          <Noise rows={rows} />
+          <Noise rows={rows} isPortable={answers.station === 'portable'} />
           <Decibels rows={rows} />
           {study.confidence.map((line) => (
             <p class="small" key={line}>
@@ -142,6 +142,17 @@ function ChokePlaces({ study, hasBox, onHand }: PlacesProps) {
             </dd>
           </div>
         ))}
+        <div>
+          <dt>{say(planScreen.difference)}</dt>
+          <dd>
+            {Math.abs(chokes.differenceDb) < 0.5
+              ? say(planScreen.noDifference)
+              : say(planScreen.differenceIs, {
+                  db: say.format.number(Math.abs(chokes.differenceDb), 2),
+                  isLess: chokes.differenceDb < 0,
+                })}
+          </dd>
+        </div>
         {chokes.built !== null && (
           <div>
             <dt>{say(planScreen.asWound)}</dt>
@@ -156,17 +167,6 @@ function ChokePlaces({ study, hasBox, onHand }: PlacesProps) {
             <dd>{owned}</dd>
           </div>
         )}
-        <div>
-          <dt>{say(planScreen.difference)}</dt>
-          <dd>
-            {Math.abs(chokes.differenceDb) < 0.5
-              ? say(planScreen.noDifference)
-              : say(planScreen.differenceIs, {
-                  db: say.format.number(Math.abs(chokes.differenceDb), 2),
-                  isLess: chokes.differenceDb < 0,
-                })}
-          </dd>
-        </div>
       </dl>
       {chokes.text.map((line) => (
         <p key={line}>{line}</p>
@@ -189,8 +189,13 @@ function ownedText({ bands }: Study, hasBox: boolean, onHand: readonly PartOnHan
   return say(planScreen.setIs, { set, ma: milliamps(worst.owned.entryMa, say), band: worst.band });
 }
 
+interface NoiseProps {
+  readonly rows: readonly BandStudy[];
+  readonly isPortable: boolean;
+}
+
 /** By reciprocity: what comes in by the coax, against no choke. Nothing to say without a choke. */
-function Noise({ rows }: { readonly rows: readonly BandStudy[] }) {
+function Noise({ rows, isPortable }: NoiseProps) {
   const say = useSay();
   const heard = rows.filter(({ planned, reception }) => reception !== null && (planned?.chokes.length ?? 0) > 0);
   if (heard.length === 0) return null;
@@ -203,7 +208,7 @@ function Noise({ rows }: { readonly rows: readonly BandStudy[] }) {
             <th scope="col">{say(planScreen.band)}</th>
             {noiseColumns.map((column) => (
               <th scope="col" key={column}>
-                {say(planScreen[`noise_${column}`])}
+                {say(planScreen[`noise_${column}`], { isPortable })}
               </th>
             ))}
           </tr>
