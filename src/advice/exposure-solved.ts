@@ -118,7 +118,7 @@ export function solvedDistance(facts: Facts, at: BandFacts, near: NearField, tie
     ground: facts.answers.heightM === undefined && told.metres < whole.metres ? whole : told,
     ...(isTouching || around.crossing === null
       ? touching(facts, near, tests)
-      : decided(near, around.test, around.crossing)),
+      : decided(facts, near, around.test, around.crossing)),
   };
 }
 
@@ -187,8 +187,14 @@ function touching(facts: Facts, near: NearField, tests: readonly SolvedTest[]): 
   };
 }
 
-function decided(near: NearField, test: SolvedTest, crossing: Crossing): Outcome {
-  const part = strongestPart(near, 'around', test.kind, crossing.last);
+/** The part whose own distance under the deciding limit is the greatest; where parts share it, the strongest at the crossing. */
+function decided(facts: Facts, near: NearField, test: SolvedTest, crossing: Crossing): Outcome {
+  const own = near.parts.map(({ part }) => ({ part, metres: metresOf(judge(facts, near, 'around', test, part)) }));
+  const strongestThere = strongestPart(near, 'around', test.kind, crossing.last);
+  const part = own.reduce(
+    (best, each) => (each.metres > best.metres ? each : best),
+    own.find((each) => each.part === strongestThere) ?? { part: strongestThere, metres: 0 },
+  ).part;
   return {
     part,
     decidedBy: {

@@ -125,9 +125,10 @@ function solvedExposure(facts: Facts, at: BandFacts, near: NearField): Exposure 
     method: 'solved',
     decidedBy: everyone.decidedBy,
     part: everyone.part,
+    // Between two distances the strongest of all parts counts, which may ask for more than any of them: the deciding part bears that.
     parts: near.parts.flatMap(({ part }) => {
-      const knows = partDistance(facts, at, near, 'knowing', part);
-      const others = partDistance(facts, at, near, 'public', part);
+      const knows = part === knowing.part ? knowing : partDistance(facts, at, near, 'knowing', part);
+      const others = part === everyone.part ? everyone : partDistance(facts, at, near, 'public', part);
       if (knows === null || others === null) return [];
       return [
         {

@@ -5,7 +5,8 @@
 import type { Vector } from '../geometry/layout';
 import { FeedLine } from './feed-line';
 import { at, Drawing, Grid, Ground, Hatch, Marker, Person, Pole, path, px, spread } from './figures';
-import { KeepOut, LEAST_BAND_PX } from './keep-out';
+import { KeepOut, Measure } from './keep-out';
+import { decidingPlace, groundZonesOf, type SiteKeepOut, zonesOf } from './keep-out-zones';
 import { type Scale, scaleFor } from './scale';
 import type { Site } from './site';
 
@@ -20,8 +21,8 @@ interface SideViewProps {
   readonly words: SideViewWords;
   /** Names the stripes of this drawing; unique on its page. */
   readonly id: string;
-  /** People stay this far from every part of the antenna, m; left out where none is to be drawn. */
-  readonly keepOutM?: number | null;
+  /** How far people stay from each part; left out where none is to be drawn. */
+  readonly keepOut?: SiteKeepOut | null;
 }
 
 const WIDTH = 324;
@@ -46,19 +47,24 @@ interface Frame extends Scale {
   readonly height: number;
 }
 
-export function sideViewScale(site: Site, keepOutM: number | null = null): Scale {
-  return frameOf(site, keepOutM ?? 0);
-}
+export const sideViewScale = (site: Site, keepOut: SiteKeepOut | null = null): Scale => frameOf(site, keepOut);
 
-function frameOf(site: Site, aroundM: number): Frame {
+function frameOf(site: Site, keepOut: SiteKeepOut | null): Frame {
   const across = acrossOf(site);
+  const around = keepOut === null ? [] : [...zonesOf(site, keepOut), ...groundZonesOf(site, keepOut)];
+  const kept = around.flatMap(({ points, metres }) =>
+    points.flatMap((point) => [across(point) - metres, across(point) + metres]),
+  );
   const flat = site.arms.flat().map(([x, , z]): Vector => [x, 0, z]);
   const held = [...site.supports.map(({ foot }) => foot[0]), ...site.ropes.map(([, to]) => to[0])];
   const run = site.coax.map(({ point }) => across(point));
   const laid = site.returns.flat().map(([x]) => x);
-  const xs = [...flat.flatMap(([x]) => [x - aroundM, x + aroundM]), ...held, ...laid, ...run, site.feed[0]];
+  const xs = [...flat.map(([x]) => x), ...kept, ...held, ...laid, ...run, site.feed[0]];
   const [least, most] = [Math.min(...xs) - 1.5, Math.max(...xs) + 1.5];
-  const top = Math.max(...flat.map(([, , z]) => z + aroundM), ...site.supports.map(({ topM }) => topM), 3);
+  const keptTop = (keepOut === null ? [] : zonesOf(site, keepOut)).flatMap(({ points, metres }) =>
+    points.map(([, , z]) => z + metres),
+  );
+  const top = Math.max(...flat.map(([, , z]) => z), ...keptTop, ...site.supports.map(({ topM }) => topM), 3);
   const scale = scaleFor(most - least, top, WIDTH - 2 * MARGIN, MOST_HEIGHT);
   const spareM = (WIDTH - 2 * MARGIN) / scale.pixelsPerM - (most - least);
   const left = least - spareM / 2;
@@ -74,25 +80,15 @@ function frameOf(site: Site, aroundM: number): Frame {
   };
 }
 
-export function SideView({ site, words, id, keepOutM = null }: SideViewProps) {
-  const frame = frameOf(site, keepOutM ?? 0);
-  const band = 2 * (keepOutM ?? 0) * frame.pixelsPerM;
+export function SideView({ site, words, id, keepOut = null }: SideViewProps) {
+  const frame = frameOf(site, keepOut);
   const { x, y, across, ground, height, pixelsPerM, squareM } = frame;
   const flat = (points: readonly Vector[]): string => path(points.map(([px0, , z]) => [across(px0), y(z)] as const));
   return (
     <Drawing width={WIDTH} height={height} label={words.label} kind="site">
       <Hatch id={id} />
       <Grid x0={across(site.feed[0])} y0={ground} step={squareM * pixelsPerM} width={WIDTH} height={height} />
-      {band > LEAST_BAND_PX && (
-        <>
-          <clipPath id={`${id}-air`}>
-            <rect x={0} y={0} width={WIDTH} height={px(ground)} />
-          </clipPath>
-          <g clip-path={`url(#${id}-air)`}>
-            <KeepOut paths={site.arms.map(flat)} band={band} id={id} />
-          </g>
-        </>
-      )}
+      {keepOut !== null && <KeptAway site={site} frame={frame} keepOut={keepOut} id={id} />}
       <Ground y={ground} width={WIDTH} />
       {site.ends.map(([ex, , z]) => (
         <>
@@ -123,9 +119,60 @@ export function SideView({ site, words, id, keepOutM = null }: SideViewProps) {
       ))}
       <rect class="f" x={px(across(site.feed[0]) - 4.5)} y={px(y(site.feed[2]) - 4.5)} width={9} height={9} />
       <Chokes site={site} frame={frame} />
+      {keepOut !== null && <Deciding site={site} frame={frame} keepOut={keepOut} />}
       <Heights site={site} frame={frame} words={words} />
     </Drawing>
   );
+}
+
+interface KeptAwayProps {
+  readonly site: Site;
+  readonly frame: Frame;
+  readonly keepOut: SiteKeepOut;
+}
+
+const STRIP_PX = 7;
+
+/** The striped edge in the air, and the stretch of ground where nobody stands, striped below the ground line. */
+function KeptAway({ site, frame, keepOut, id }: KeptAwayProps & { readonly id: string }) {
+  const { x, y, ground, pixelsPerM } = frame;
+  const spot = (point: Vector): readonly [number, number] => [x(point), y(point[2])];
+  const bands = zonesOf(site, keepOut).map(({ points, metres }) => ({
+    d: points.length === 1 ? `${path(points.map(spot))}h0` : path(points.map(spot)),
+    bandPx: 2 * metres * pixelsPerM,
+  }));
+  const reach = groundZonesOf(site, keepOut).flatMap(({ points, metres }) =>
+    points.flatMap((point) => [x(point) - metres * pixelsPerM, x(point) + metres * pixelsPerM]),
+  );
+  const [left, right] = [Math.min(...reach), Math.max(...reach)];
+  return (
+    <>
+      <clipPath id={`${id}-air`}>
+        <rect x={0} y={0} width={WIDTH} height={px(ground)} />
+      </clipPath>
+      <g clip-path={`url(#${id}-air)`}>
+        <KeepOut bands={bands} id={id} />
+      </g>
+      {reach.length > 0 && (
+        <rect x={px(left)} y={px(ground)} width={px(right - left)} height={STRIP_PX} fill={`url(#${id})`} />
+      )}
+    </>
+  );
+}
+
+/** Down where there is room above the ground, else level away from a wire that runs to one side, else up. */
+function Deciding({ site, frame: { x, y, pixelsPerM }, keepOut }: KeptAwayProps) {
+  const place = decidingPlace(site, keepOut);
+  if (place === null) return null;
+  const { at: spot, metres } = place;
+  const from = [x(spot), y(spot[2])] as const;
+  const long = metres * pixelsPerM;
+  const wire = site.arms.flat().map((point) => x(point) - from[0]);
+  const isLeft = wire.every((away) => away > -1);
+  const isRight = wire.every((away) => away < 1);
+  if (spot[2] >= metres) return <Measure from={from} to={[from[0], from[1] + long]} />;
+  if (isLeft || isRight) return <Measure from={from} to={[from[0] + (isLeft ? -long : long), from[1]]} />;
+  return <Measure from={from} to={[from[0], from[1] - long]} />;
 }
 
 const Tree = ({ x, foot, top }: { readonly x: number; readonly foot: number; readonly top: number }) => {

@@ -2,15 +2,16 @@
 import type { Vector } from '../geometry/layout';
 import { FeedLine } from './feed-line';
 import { Drawing, Grid, Hatch, Marker, path, px } from './figures';
-import { KeepOut, LEAST_BAND_PX } from './keep-out';
+import { DottedGround, KeepOut, type KeepOutBand, Measure } from './keep-out';
+import { decidingPlace, groundZonesOf, type SiteKeepOut, type Zone, zonesOf } from './keep-out-zones';
 import { type Scale, scaleFor } from './scale';
 import type { Site } from './site';
 
 interface TopViewProps {
   readonly site: Site;
   readonly label: string;
-  /** People stay this far from every part of the antenna, m; null when no distance is known. */
-  readonly keepOutM: number | null;
+  /** How far people stay from each part; null when no distance is known. */
+  readonly keepOut: SiteKeepOut | null;
   readonly id: string;
 }
 
@@ -23,19 +24,21 @@ interface Frame extends Scale {
   readonly height: number;
 }
 
-export const topViewScale = (site: Site, keepOutM: number | null): Scale => frameOf(site, keepOutM);
+export const topViewScale = (site: Site, keepOut: SiteKeepOut | null): Scale => frameOf(site, keepOut);
 
-function frameOf(site: Site, keepOutM: number | null): Frame {
+function frameOf(site: Site, keepOut: SiteKeepOut | null): Frame {
   const wire = site.arms.flat();
-  const around = keepOutM ?? 0;
+  const around = keepOut === null ? [] : [...zonesOf(site, keepOut), ...groundZonesOf(site, keepOut)];
   const others = [
     ...site.supports.map(({ foot }) => foot),
     ...site.coax.map(({ point }) => point),
     ...site.returns.flat(),
   ];
   const reach = (axis: 0 | 1): readonly [number, number] => {
-    const near = wire.flatMap((point) => [point[axis] - around, point[axis] + around]);
-    const all = [...near, ...others.map((point) => point[axis])];
+    const kept = around.flatMap(({ points, metres }) =>
+      points.flatMap((point) => [point[axis] - metres, point[axis] + metres]),
+    );
+    const all = [...wire.map((point) => point[axis]), ...kept, ...others.map((point) => point[axis])];
     return [Math.min(...all) - 1, Math.max(...all) + 1];
   };
   const [left, right] = reach(0);
@@ -49,17 +52,23 @@ function frameOf(site: Site, keepOutM: number | null): Frame {
   };
 }
 
-export function TopView({ site, label, keepOutM, id }: TopViewProps) {
-  const frame = frameOf(site, keepOutM);
+export function TopView({ site, label, keepOut, id }: TopViewProps) {
+  const frame = frameOf(site, keepOut);
   const { at: place, height, squareM, pixelsPerM } = frame;
   const line = (points: readonly Vector[]): string => path(points.map(place));
   const [feedX, feedY] = place(site.feed);
-  const band = keepOutM === null ? 0 : 2 * keepOutM * pixelsPerM;
+  const bandsOf = (zones: readonly Zone[]): KeepOutBand[] =>
+    zones.map(({ points, metres }) => ({
+      d: points.length === 1 ? `${line(points)}h0` : line(points),
+      bandPx: 2 * metres * pixelsPerM,
+    }));
+  const deciding = keepOut === null ? null : decidingPlace(site, keepOut);
   return (
     <Drawing width={WIDTH} height={height} label={label} kind="site">
       <Hatch id={id} />
       <Grid x0={feedX} y0={feedY} step={squareM * pixelsPerM} width={WIDTH} height={height} />
-      {band > LEAST_BAND_PX && <KeepOut paths={site.arms.map(line)} band={band} id={id} />}
+      {keepOut !== null && <KeepOut bands={bandsOf(zonesOf(site, keepOut))} id={id} />}
+      {keepOut !== null && <DottedGround bands={bandsOf(groundZonesOf(site, keepOut))} id={id} />}
       {site.ropes.map(([from, to]) => (
         <path class="r" d={line([from, to])} />
       ))}
@@ -84,6 +93,9 @@ export function TopView({ site, label, keepOutM, id }: TopViewProps) {
           </>
         );
       })}
+      {deciding !== null && (
+        <Measure from={place(deciding.at)} to={place([deciding.at[0], deciding.at[1] - deciding.metres, 0])} />
+      )}
     </Drawing>
   );
 }

@@ -2,9 +2,10 @@
  * The exposure evaluation as a paper to keep and print: date, inputs, rule set with each limit and where it was read, method, result. The
  * layout is our own. Null for answers without an antenna, which have nothing to evaluate.
  */
+import { MOST_W } from '../advice/exposure-working';
 import { type Facts, factsOf, isNoSystem } from '../advice/facts';
 import type { Answers } from '../design/answers';
-import { memoryMark, placeName } from '../words/en/exposure';
+import { memoryMark, placeName, whole } from '../words/en/exposure';
 import { recordWords as words } from '../words/en/exposure-record';
 import { bandName, modeName, ruleSetName } from '../words/en/names';
 import type { Format } from '../words/format';
@@ -74,7 +75,7 @@ function resultPart({ exposure }: Plan, say: Say, format: Format): PaperPart {
       ...(hasGround ? [say(words.groundKnowing), say(words.groundPublic)] : []),
     ],
     rows: exposure.map((entry) => [
-      bandName(entry.band),
+      whole(bandName(entry.band)),
       metres(entry.knowingM),
       metres(entry.publicM),
       ...(hasGround ? [onGround(entry.groundKnowingM), onGround(entry.groundPublicM)] : []),
@@ -103,7 +104,7 @@ function placesPart({ exposure }: Plan, say: Say): PaperPart[] {
   const places = worstAtPlaces(exposure);
   if (places.length === 0) return [];
   const cell = ({ band, part, mostW }: (typeof places)[number]['knowing']): string =>
-    say(words.placeCell, { percent: 100 * part, band: bandName(band), mostW });
+    say(words.placeCell, { percent: 100 * part, band: bandName(band), mostW, topW: MOST_W });
   const table: PaperTable = {
     caption: say(words.placesCaption),
     head: [say(words.place), say(words.knowing), say(words.public)],
@@ -130,7 +131,7 @@ function limitsPart({ exposure }: Plan, rules: string, say: Say, format: Format)
       head: [say(words.band), say(words.average), ...columns.map((kind) => say(words[kind]))],
       rows: exposure.flatMap((entry) =>
         averagingTimes(entry.limits, tier).map((averagingMin) => [
-          bandName(entry.band),
+          whole(bandName(entry.band)),
           averagingMin === 0 ? say(words.crest) : say(words.averaged, { minutes: averagingMin }),
           ...columns.map((kind) =>
             limitCell(

@@ -9,6 +9,7 @@ import { ChokeOhms, chokeSquareOhm, type OhmsPoint } from '../../src/drawing/cho
 import { CoaxRoads, PartAtWork } from '../../src/drawing/coax-roads';
 import { FallPath, fallPathScale } from '../../src/drawing/fall-path';
 import { spread } from '../../src/drawing/figures';
+import type { SiteKeepOut } from '../../src/drawing/keep-out-zones';
 import { type LossAt, LossCurve, lossSquareW } from '../../src/drawing/loss-curve';
 import { Piece, Progress } from '../../src/drawing/pieces';
 import { scaleFor } from '../../src/drawing/scale';
@@ -17,7 +18,7 @@ import { siteOf } from '../../src/drawing/site';
 import { SideSpokes, type Spoke, TopSpokes } from '../../src/drawing/spokes';
 import { dipOf, goodStretches, SwrTape } from '../../src/drawing/swr-tape';
 import { Tape } from '../../src/drawing/tape';
-import { TopView } from '../../src/drawing/top-view';
+import { TopView, topViewScale } from '../../src/drawing/top-view';
 import { Winding } from '../../src/drawing/winding';
 import type { Layout } from '../../src/geometry/layout';
 
@@ -91,6 +92,19 @@ const sites: Readonly<Record<string, Partial<Layout>>> = {
 
 const words = { label: 'side view', height: (metres: number) => [`${metres.toFixed(1)} m`, 'feet'] as const };
 
+/** Invented distances: the ends decide. */
+const kept: SiteKeepOut = {
+  parts: [
+    { part: 'radiator', metres: 2 },
+    { part: 'wire-end', metres: 3 },
+    { part: 'coax', metres: 0.5 },
+    { part: 'radials', metres: 1 },
+    { part: 'counterpoise', metres: 1 },
+  ],
+  groundM: 1,
+  decides: 'wire-end',
+};
+
 /** As a file that opens by itself; the app styles drawings by class, so these show shape alone. */
 const file = (drawing: VNode): string =>
   `${render(drawing).replace('<svg', '<svg xmlns="http://www.w3.org/2000/svg"')}\n`;
@@ -112,7 +126,7 @@ describe.each(Object.entries(sites))('%s', (name, own) => {
 
   test('top view', async () => {
     if (site === null) throw new Error('no shape');
-    const svg = file(<TopView site={site} label="top view" keepOutM={3} id="stripes" />);
+    const svg = file(<TopView site={site} label="top view" keepOut={kept} id="stripes" />);
     sound(svg);
     await expect(svg).toMatchFileSnapshot(`svg/top-${name}.svg`);
   });
@@ -250,17 +264,57 @@ test('places too near each other are pushed apart, in their order and inside the
   expect(spots[3]).toBeLessThan(spots[1]);
 });
 
-test('people stay outside stripes that are drawn to scale and end at the ground', () => {
+describe('people stay outside stripes', () => {
   const site = siteOf(layout({}), { home: true, chokesM: [] });
   if (site === null) throw new Error('no shape');
-  const svg = render(<SideView site={site} words={words} id="stripes" keepOutM={3} />);
-  const { pixelsPerM } = sideViewScale(site, 3);
-  const [, width] = /stroke="url\(#stripes\)" stroke-width="([\d.]+)"/.exec(svg) ?? [];
-  expect(Number(width)).toBeCloseTo(2 * 3 * pixelsPerM, 0);
-  expect(svg).toContain('clip-path="url(#stripes-air)"');
-  expect(render(<SideView site={site} words={words} id="stripes" keepOutM={null} />)).not.toContain(
-    'url(#stripes-air)',
-  );
+  const striped = (svg: string): number[] =>
+    [...svg.matchAll(/stroke="url\(#stripes\)" stroke-width="([\d.]+)"/g)].map(([, width]) => Number(width));
+  const side = render(<SideView site={site} words={words} id="stripes" keepOut={kept} />);
+  const top = render(<TopView site={site} label="top view" id="stripes" keepOut={kept} />);
+
+  test('that are drawn to scale for each part, and end at the ground', () => {
+    for (const [svg, { pixelsPerM }] of [
+      [side, sideViewScale(site, kept)],
+      [top, topViewScale(site, kept)],
+    ] as const) {
+      // Two arms at 2 m and two ends at 3 m; half a metre of coax is too narrow for an edge.
+      const expected = [2, 2, 3, 3].map((metres) => 2 * metres * pixelsPerM);
+      const widths = striped(svg);
+      expect(widths).toHaveLength(expected.length);
+      widths.forEach((width, i) => {
+        expect(width).toBeCloseTo(expected[i], 0);
+      });
+    }
+    expect(side).toContain('clip-path="url(#stripes-air)"');
+    expect(render(<SideView site={site} words={words} id="stripes" keepOut={null} />)).not.toContain(
+      'url(#stripes-air)',
+    );
+  });
+
+  test('and off the ground that is striped from the side and dotted from above', () => {
+    const { pixelsPerM } = sideViewScale(site, kept);
+    const across = [...site.arms.flat().map(([x]) => x), ...site.coax.map(({ point: [, y] }) => -y)];
+    const spanM = Math.max(...across) - Math.min(...across) + 2;
+    const [, width] = /<rect x="[\d.]+" y="[\d.]+" width="([\d.]+)" height="7" fill="url\(#stripes\)"/.exec(side) ?? [];
+    expect(Number(width)).toBeCloseTo(spanM * pixelsPerM, 0);
+    expect(top).toContain('stroke="url(#stripes-dots)"');
+    for (const svg of [
+      render(<SideView site={site} words={words} id="stripes" keepOut={{ ...kept, groundM: 0 }} />),
+      render(<TopView site={site} label="top view" id="stripes" keepOut={{ ...kept, groundM: 0 }} />),
+    ])
+      expect(svg).not.toMatch(/height="7" fill="url|stripes-dots\)/);
+  });
+
+  test('with a measure at the part that decides, as long as its distance', () => {
+    for (const [svg, { pixelsPerM }] of [
+      [side, sideViewScale(site, kept)],
+      [top, topViewScale(site, kept)],
+    ] as const) {
+      const [, from, to] =
+        /class="s" d="M[\d.]+ ([\d.]+)L[\d.]+ ([\d.]+)M[\d.]+ [\d.]+H[\d.]+M[\d.]+ [\d.]+H[\d.]+"/.exec(svg) ?? [];
+      expect(Math.abs(Number(from) - Number(to))).toBeCloseTo(3 * pixelsPerM, 0);
+    }
+  });
 });
 
 describe('what the wire works against, and the line to it', () => {

@@ -65,14 +65,14 @@ describe('the record of an evaluation', () => {
     // read; 83 V/m and 21 A/m on the crest, read. Above 10 MHz none for the crest.
     expect(everyone.head).toEqual(['Band', 'Averaged', 'Electric V/m', 'Magnetic A/m']);
     expect(everyone.rows).toEqual([
-      ['40 m', '30 min', '76.1 †', '0.31 †'],
-      ['40 m', '6 min', '170', '0.69'],
-      ['40 m', 'never: crest', '83', '21'],
-      ['20 m', '30 min', '46.9 †', '0.155 †'],
-      ['20 m', '6 min', '105', '0.346'],
+      ['40\u00a0m', '30 min', '76.1\u00a0†', '0.31\u00a0†'],
+      ['40\u00a0m', '6 min', '170', '0.69'],
+      ['40\u00a0m', 'never: crest', '83', '21'],
+      ['20\u00a0m', '30 min', '46.9\u00a0†', '0.155\u00a0†'],
+      ['20\u00a0m', '6 min', '105', '0.346'],
     ]);
     expect(knowing.rows.length).toBe(5);
-    expect(knowing.rows[2]).toEqual(['40 m', 'never: crest', '170', '80']);
+    expect(knowing.rows[2]).toEqual(['40\u00a0m', 'never: crest', '170', '80']);
   });
 
   test('has no mark where every limit was read', () => {
@@ -84,7 +84,7 @@ describe('the record of an evaluation', () => {
   test('says of each place where people may be what part of the limit its field is', () => {
     // 40 V/m at 100 W are 1.1 · 2 · 40 = 88 V/m on the crest of 400 W: 106 % of 83 V/m, at the limit with 100 · (83/44)² = 355 W.
     expect(recordOf({ ...dipole, ruleSet: 'icnirp-2020' }, solved)).toMatch(
-      /At the radio .*110 % of the limit on 40 m; at the limit with 350 W/,
+      /At the radio .*110\u00a0% of the limit on 40\u00a0m; at the limit with 350\u00a0W/,
     );
   });
 

@@ -6,6 +6,11 @@ export const drawings = {
     `Side view to scale. The feed point is ${f.length(Number(d.feedM))} above ground, the highest wire ${f.length(Number(d.topM))}, its ends ${f.length(Number(d.endM))}.${d.coax === true ? ` Coax runs ${f.length(Number(d.coaxM))} to the radio.` : ''}${d.chokes === '' ? '' : ` Chokes sit on it at ${d.chokes}.`}`,
   top: (d, f) =>
     `The site from above, to scale: the wire is ${f.length(Number(d.runM))} across.${d.coax === true ? ` The coax leaves it ${d.square === true ? 'at a right angle' : 'along the wire'}.` : ''}${Number(d.keepOutM) > 0 ? ` People stay ${f.length(Number(d.keepOutM))} away from every part of it.` : ''}`,
+  decides: (d, f) =>
+    `The measure marks the part that keeps people farthest: ${d.part}, ${f.length(Number(d.keepOutM))}.`,
+  groundStrip: (d, f) =>
+    `Striped ground: nobody stands there while you send, at most ${f.length(Number(d.groundM))} from the nearest part, seen from above.`,
+  groundDots: 'Dots: nobody stands on this ground while you send.',
   fall: (d, f) =>
     `The site from above, to scale: striped ground reaches ${f.length(Number(d.distanceM))} from every wire and support on all sides. No overhead line may stand over it.${d.drawn === true ? ` A heavy outline ${f.length(Number(d.lineM))} away is where the nearest line may be, ${d.near === true ? 'inside the stripes' : 'outside them'}.` : ''}`,
   choke: ({ turns, cores }) =>

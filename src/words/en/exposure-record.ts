@@ -1,6 +1,6 @@
 /** The evaluation of exposure as a record to keep and print. Never that a place is without danger. */
 import type { Message } from '../message';
-import { memoryMark } from './exposure';
+import { memoryMark, whole } from './exposure';
 
 const metres = (value: unknown): number => Number(value);
 
@@ -33,8 +33,8 @@ export const recordWords = {
     'Strongest field over the height of a body, an arm’s length from the nearest conductor, on the worst band',
   place: 'Place',
   placeCell: (d, f) =>
-    `${f.number(Number(d.percent), 2)} % of the limit on ${d.band}; at the limit with ${f.number(Number(d.mostW), 2)} W`,
-  placesNote: 'Power at the crest, in the mode and with the pauses told above; no more than 3000 W was looked at.',
+    `${f.number(Number(d.percent), 2)}\u00a0% of the limit on ${whole(d.band)}; at the limit with ${f.number(Number(d.mostW), 2)}\u00a0W${Number(d.mostW) >= Number(d.topW) ? ' or more' : ''}`,
+  placesNote: 'Power at the crest, in the mode and with the pauses told above.',
   limits: ({ rules }) => `Limits: ${rules}`,
   average: 'Averaged',
   averaged: ({ minutes }) => `${minutes} min`,
@@ -44,7 +44,7 @@ export const recordWords = {
   power: 'Power W/m²',
   sources: ({ sources }) => `From: ${sources}.`,
   found: 'Values without a mark were read in the source.',
-  memory: `${memoryMark} from memory, not yet compared with the printed table: check it before you rely on it.`,
+  memory: `${memoryMark.trim()} from memory, not yet compared with the printed table: check it before you rely on it.`,
   'person-kept': (d, f) =>
     `${d.band}: the nearest person is outside this distance; up to ${f.number(Number(d.mostW), 2)} W at the crest would be.`,
   'person-inside': (d, f) =>

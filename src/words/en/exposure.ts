@@ -34,8 +34,11 @@ const placeNames: Readonly<Record<string, string>> = {
 /** A place of the site where people may be. */
 export const placeName = (place: string): string => placeNames[place] ?? place;
 
+/** Never broken at the end of a line. */
+export const whole = (text: unknown): string => String(text).replaceAll(' ', '\u00a0');
+
 /** Behind a limit that was written from memory. */
-export const memoryMark = ' †';
+export const memoryMark = '\u00a0†';
 
 export const exposureWords = {
   screen: (d, f) =>
@@ -70,8 +73,9 @@ export const placesWords = {
   intro:
     'The strongest field from foot to head, an arm’s length from the nearest conductor, as a part of its limit on the worst band: 100 % is the limit.',
   place: 'Place',
-  cell: (d, f) => `${f.number(Number(d.percent), 2)} % on ${d.band}`,
-  over: (d, f) => `${f.number(Number(d.percent), 2)} % on ${d.band}: at most ${f.number(Number(d.mostW), 2)} W`,
+  cell: (d, f) => `${f.number(Number(d.percent), 2)}\u00a0% on ${whole(d.band)}`,
+  over: (d, f) =>
+    `${f.number(Number(d.percent), 2)}\u00a0% on ${whole(d.band)}: at most ${f.number(Number(d.mostW), 2)}\u00a0W`,
   powerOn: ({ band }) => `power for the nearest person, ${band}`,
   watts: 'Watts are those at the crest, in your mode and with your pauses.',
   recalled: ({ limits }) =>

@@ -36,7 +36,7 @@ export const planScreen = {
   fromAbove: 'From above',
   topCaption: (d, f) => `To scale: 1 square is ${f.length(Number(d.squareM))}. Rings: supports.`,
   topKeepOut: (d, f) =>
-    `Stripes: people stay outside, ${f.length(Number(d.keepOutM))} from every part of the wire, on the band that asks for most.`,
+    `Stripes: people stay outside, at any height, on the band that asks for most; farthest ${f.length(Number(d.keepOutM))}.`,
   chain: 'From wire to radio',
   wire: 'Wire',
   does_transformer: 'Changes the ohms of the feed point to those of the line.',

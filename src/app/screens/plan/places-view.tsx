@@ -18,7 +18,7 @@ export function PlacesView({ exposure }: ExposureProps) {
     <>
       <h3>{say(placesWords.head)}</h3>
       <p>{say(placesWords.intro)}</p>
-      <table class="people">
+      <table class="people places">
         <thead>
           <tr>
             <th scope="col">{say(placesWords.place)}</th>
@@ -48,7 +48,7 @@ export function PlacesView({ exposure }: ExposureProps) {
 function AtPlace({ band, part, mostW }: WorstAtPlace['knowing']) {
   const say = useSay();
   const data = { percent: 100 * part, band: bandName(band), mostW };
-  return part > 1 ? <b>{say(placesWords.over, data)}</b> : <>{say(placesWords.cell, data)}</>;
+  return part > 1 ? <b>{say(placesWords.over, data)}</b> : <span>{say(placesWords.cell, data)}</span>;
 }
 
 /** Nothing where every limit was read in its source. */

@@ -3,12 +3,13 @@ import { SideView, sideViewScale } from '../../../drawing/side-view';
 import { TopView, topViewScale } from '../../../drawing/top-view';
 import type { Plan } from '../../../plan/plan-schema';
 import { drawings } from '../../../words/en/drawings';
+import { partName } from '../../../words/en/exposure';
 import { planScreen } from '../../../words/en/plan-screen';
 import { feetInchesText, metresText } from '../../../words/length-text';
 import { useSay } from '../../say';
 import { useStores } from '../../stores/stores';
 import { boxAtFeedPoint } from './feed-box';
-import { keepOutOf } from './keep-out';
+import { keepOutOf, keepOutZonesOf } from './keep-out';
 import type { SitePicture } from './site-picture';
 
 /** Nearer than this a choke sits at the feed point. */
@@ -25,6 +26,7 @@ export function SiteFigure({ picture, plan }: SiteFigureProps) {
   const { site, runM, square, chokes } = picture;
   const wire = site.arms.flat().map(([, , z]) => z);
   const keepOutM = keepOutOf(plan);
+  const keepOut = keepOutZonesOf(plan);
   const hasBox = boxAtFeedPoint(plan);
   const coaxM = site.coax.at(-1)?.alongM ?? 0;
   const label = say(drawings.side, {
@@ -41,9 +43,9 @@ export function SiteFigure({ picture, plan }: SiteFigureProps) {
   return (
     <section aria-label={say(planScreen.site)} id="site">
       <figure class="plate">
-        <SideView site={site} words={{ label, height }} id="stripes-side" keepOutM={keepOutM} />
+        <SideView site={site} words={{ label, height }} id="stripes-side" keepOut={keepOut} />
         <figcaption>
-          <p>{say(planScreen.sideScale, { squareM: sideViewScale(site, keepOutM).squareM })}</p>
+          <p>{say(planScreen.sideScale, { squareM: sideViewScale(site, keepOut).squareM })}</p>
         </figcaption>
       </figure>
       <div class="folds">
@@ -66,14 +68,22 @@ export function SiteFigure({ picture, plan }: SiteFigureProps) {
             {say(planScreen.sideCaption)} {square && site.coax.length > 0 && say(planScreen.coaxTurned)}{' '}
             {say(planScreen.supportsGuessed)}
           </p>
+          {keepOut !== null && (
+            <p>
+              {keepOut.decides !== null &&
+                say(drawings.decides, { part: partName(keepOut.decides), keepOutM: keepOutM ?? 0 })}{' '}
+              {keepOut.groundM > 0 && say(drawings.groundStrip, { groundM: keepOut.groundM })}
+            </p>
+          )}
         </details>
         <details>
           <summary>{say(planScreen.fromAbove)}</summary>
           <figure class="plate">
-            <TopView site={site} label={topLabel} keepOutM={keepOutM} id="stripes-top" />
+            <TopView site={site} label={topLabel} keepOut={keepOut} id="stripes-top" />
             <figcaption>
-              {say(planScreen.topCaption, { squareM: topViewScale(site, keepOutM).squareM })}{' '}
-              {keepOutM !== null && say(planScreen.topKeepOut, { keepOutM })}
+              {say(planScreen.topCaption, { squareM: topViewScale(site, keepOut).squareM })}{' '}
+              {keepOutM !== null && say(planScreen.topKeepOut, { keepOutM })}{' '}
+              {(keepOut?.groundM ?? 0) > 0 && say(drawings.groundDots)}
             </figcaption>
           </figure>
         </details>
