@@ -7,6 +7,7 @@ import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { createStaticServer, listen } from '../src/cli/static-server.mjs';
 import { longestTaskMs } from './bench/longest-task.mjs';
+import { searchTimes } from './bench/search-times.mjs';
 import { findBrowser, openContext } from './browser.mjs';
 import { firstScreenFiles, sentBytes, sizes } from './sizes.mjs';
 
@@ -88,6 +89,10 @@ row(`from opening to the first screen, no server, processor slowed ${slowdown}×
 const longestMs = await longestTaskMs(app);
 row('longest task of the main thread while a plan is open and its field is worked out (aim 50)', longestMs, 'ms');
 row(`the same, processor slowed ${slowdown}×`, slowdown * longestMs, 'ms');
+const { ruleMs, threeMs, allMs } = await searchTimes(app);
+row('which antenna: the list by the rules', ruleMs, 'ms');
+row('which antenna: three of it worked out from their fields (aim 2000)', threeMs, 'ms');
+row('which antenna: all of it (aim 15000)', allMs, 'ms');
 
 const { main } = await import(pathToFileURL(join(build('cli'), 'main.mjs')).href);
 const inputs = join(root, 'tests/fixtures/bench'); // invented stations, one file each, named <command>-<what>.json

@@ -122,7 +122,9 @@ describe('trees of 18 m and 60 m of room, 80 m', () => {
     const { answers } = find(trees, 'centre-fed-half-wave');
     expect(answers.heightM).toBe(18);
     expect(answers.feedLineLengthM).toBe(25);
-    expect(find(trees, 'full-wave-loop').answers).toMatchObject({ loopPlane: 'flat', heightM: 18 }); // 20 m sides
+    const loop = find(trees, 'full-wave-loop');
+    expect(loop.answers).toMatchObject({ loopPlane: 'flat', heightM: 18 }); // its sides are 20 m long
+    expect(loop.reasons).toContain('Lies flat, so it needs four supports.');
   });
 
   test('for near contacts a level half-wave beats an upright quarter wave by an S step of 6 dB or so', () => {
