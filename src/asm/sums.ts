@@ -1,10 +1,12 @@
 /**
- * The long sums beside the field integrals, in 128-bit SIMD: ground tables, interpolation over frequency, radiation. The same sums as the
- * plain ones in solver/ground-table.ts, solver/matrix-interpolation.ts and solver/far-field.ts.
+ * The long sums beside the field integrals, in 128-bit SIMD: ground tables, interpolation over frequency, radiation, near
+ * fields. The same sums as the plain ones in solver/ground-table.ts, solver/matrix-interpolation.ts, solver/far-field.ts and
+ * solver/near-waves.ts.
  */
 import { cosine, cosSin, exp, madd, sine } from './parts/simd-math';
 
 export { mark, release, reserve } from './parts/memory';
+export { directWaves, reflectedWaves, setNearTable } from './parts/near-waves';
 
 /**
  * One band of a ground table; see solver/ground-table.ts. `out` holds a row of 8·heights numbers for each ρ and is added to. `rows` and

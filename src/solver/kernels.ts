@@ -7,6 +7,7 @@ import { fillPairs } from './fill';
 import { type BandSum, type GroundTable, plainBandSum } from './ground-table';
 import { factorLdlt, solveLdlt } from './ldlt';
 import { type Combine, plainCombine } from './matrix-interpolation';
+import { type NearSums, plainNearSums } from './near-waves';
 import type { PairPlan } from './pair-plan';
 
 export interface Kernels {
@@ -19,6 +20,8 @@ export interface Kernels {
   readonly combine: Combine;
   /** The sum over currents that makes a far field; see far-field.ts. */
   readonly intensities: IntensitySum;
+  /** The sums that make a near field; see near-waves.ts. */
+  readonly nearSums: NearSums;
   /** The sum that makes a ground table; see ground-table.ts. */
   readonly bandSum: BandSum;
   /** Factors the matrix (used up) and overwrites the columns of b, one after another, with solutions. */
@@ -31,6 +34,7 @@ export const plainKernels: Kernels = {
   assemble: (plan, ends) => assembleMatrix(plan.mesh, ends),
   combine: plainCombine,
   intensities: plainIntensities,
+  nearSums: plainNearSums,
   bandSum: plainBandSum,
   factorAndSolve(matrix, bRe, bIm) {
     factorLdlt(matrix);

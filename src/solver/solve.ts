@@ -12,7 +12,7 @@ import type { Geometry, PowerShare, Solution } from './geometry';
 import { reachWithPoints } from './ground-cache';
 import { soilPermittivity } from './ground-spectrum';
 import { type Kernels, plainKernels } from './kernels';
-import { fieldAt } from './near-field';
+import { fieldVectors } from './near-field';
 import { patternOf } from './pattern';
 import { type PortSolution, type System, sharedGround, solvePorts } from './system';
 import { extrapolated, makeTwoMeshes } from './two-meshes';
@@ -85,10 +85,9 @@ function fieldsAt(
   const scaleToRms = Math.sqrt((geometry.powerW ?? 100) / inputW / 2);
   const tree = currentTree(system.mesh, currents);
   const surroundings = { k0: (2 * Math.PI * frequencyHz) / C0, ground: ground.kind, table };
-  return points.map((point) => {
-    const field = fieldAt(point, tree, surroundings);
+  return fieldVectors(points, tree, surroundings, kernels.nearSums).map((field, n) => {
     const size = (re: Float64Array, im: Float64Array): number => scaleToRms * Math.hypot(...re, ...im);
-    return { point, electricVPerM: size(field.eRe, field.eIm), magneticAPerM: size(field.hRe, field.hIm) };
+    return { point: points[n], electricVPerM: size(field.eRe, field.eIm), magneticAPerM: size(field.hRe, field.hIm) };
   });
 }
 

@@ -3,6 +3,7 @@ import type { SymmetricMatrix } from './assemble';
 import type { Kernels } from './kernels';
 import { Filler } from './wasm-fields';
 import type { KernelModules, LdltModule } from './wasm-modules';
+import { nearSumsBy } from './wasm-near';
 import { bandSumBy, Combiner, intensitiesBy } from './wasm-sums';
 
 export function wasmKernels(name: 'simd' | 'relaxed-simd', { ldlt, fields, sums }: KernelModules): Kernels {
@@ -17,6 +18,7 @@ export function wasmKernels(name: 'simd' | 'relaxed-simd', { ldlt, fields, sums 
     combine: (...input) => combiner.combine(...input),
     bandSum: bandSumBy(sums),
     intensities: intensitiesBy(sums),
+    nearSums: nearSumsBy(sums),
     factorAndSolve: (matrix, bRe, bIm) => factorAndSolve(ldlt, matrix, bRe, bIm),
   };
 }

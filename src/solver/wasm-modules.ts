@@ -98,6 +98,18 @@ export interface SumModule extends StackModule {
     directions: number,
     azimuths: number,
   ): void;
+  setNearTable(
+    at: number,
+    countU: number,
+    countV: number,
+    hMin: number,
+    inverseScaleRho: number,
+    inverseScaleH: number,
+    stepU: number,
+    stepV: number,
+  ): void;
+  directWaves(out: number, list: number, pairs: number, x: number, y: number, z: number, k0: number): void;
+  reflectedWaves(out: number, list: number, pairs: number, x: number, y: number, z: number, k0: number): void;
 }
 
 export interface KernelModules {

@@ -76,6 +76,7 @@ function shares(kernels: Kernels) {
     combine: timed('interpolate', kernels.combine),
     bandSum: kernels.bandSum,
     intensities: kernels.intensities,
+    nearSums: kernels.nearSums,
     factorAndSolve: timed('factor', kernels.factorAndSolve),
   };
   prepare(offCentre(10), range(3, 30, 1000), { kernels }); // warm, and its tables stay

@@ -3,7 +3,7 @@ import { expect, test, vi } from 'vitest';
 import { startKernels } from '../../src/cli/start-kernels';
 import type { SymmetricMatrix } from '../../src/solver/assemble';
 import { chooseKernels } from '../../src/solver/choose-kernels';
-import type { Geometry, Ground } from '../../src/solver/geometry';
+import type { Geometry, Ground, Point } from '../../src/solver/geometry';
 import { buildGroundTable } from '../../src/solver/ground-table';
 import { plainKernels } from '../../src/solver/kernels';
 import { solve } from '../../src/solver/solve';
@@ -127,6 +127,29 @@ test.each([{ kind: 'none' }, { kind: 'perfect-conductor' }, soil] as Ground[])(
     expect(fast.powerShare.radiated).toBeCloseTo(slow.powerShare.radiated, 5);
   },
 );
+
+// Points near and far, on a wire's axis, and one on the soil; from few sources to many, odd and even in number.
+const around: Point[] = [
+  [0, 0, 9.6],
+  [0.05, 0, 8],
+  [0.3, 0.1, 4],
+  [2, -11, 0.02],
+  [-3, 2, 1.8],
+  [40, 60, 2],
+];
+test.each([
+  { ground: { kind: 'none' }, within: 1e-10 },
+  { ground: { kind: 'perfect-conductor' }, within: 1e-10 },
+  { ground: soil, within: 1e-4 }, // of tables in single precision
+] as { ground: Ground; within: number }[])('near fields agree, $ground.kind', ({ ground, within }) => {
+  const upright = { id: 'mast', from: [0, 0, 7.05], to: [0, 0, 9.05], radiusM: 0.001 } as const;
+  const antenna = { ...near(ground), wires: [...near(ground).wires, upright], fieldPoints: around };
+  const slow = solve(antenna, { kernels: { ...kernels, nearSums: plainKernels.nearSums } }).fields;
+  solve(antenna, { kernels }).fields.forEach((field, n) => {
+    expect(Math.abs(field.electricVPerM / slow[n].electricVPerM - 1)).toBeLessThan(within);
+    expect(Math.abs(field.magneticAPerM / slow[n].magneticAPerM - 1)).toBeLessThan(within);
+  });
+});
 
 test('a sweep agrees', () => {
   const hz = Float64Array.from({ length: 60 }, (_, i) => 1e6 * (6 + 0.15 * i));
