@@ -1,5 +1,6 @@
 /** Published choke figures that are lower bounds, ranges or lists, not single values. */
 import { describe, expect, test } from 'vitest';
+import { HIGH_OHM } from '../../src/advice/chain/choke-minimum';
 import { magnitude } from '../../src/base/complex';
 import { beads } from '../../src/catalog/beads';
 import type { CoreId } from '../../src/catalog/core-ids';
@@ -43,6 +44,9 @@ describe('turns for 5 kΩ on one 61 mm ring of mix 31', () => {
     }
   });
 });
+
+// J. Brown, A New Choke Cookbook, 2018-19, from memory: 5 kΩ or more, mostly resistive, for transmitting chokes that count.
+test('chokes that stand where it counts are asked for 5 kΩ', () => expect(HIGH_OHM).toBe(5000));
 
 // C. Counselman, Common-Mode Chokes, 2006: above 1 kΩ, measured. A bound less the maker's 20 %.
 test('22 beads of mix 31 pass 1 kΩ at 1.8 MHz', () => {
