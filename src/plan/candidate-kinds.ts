@@ -1,5 +1,5 @@
 /**
- * One of each antenna system in its usual form, hung as the operator's support allows when its height was told: what hangs, at that height; a
+ * One of each antenna system in its usual form, hung as the operator's support allows: a wire at the height that was told; a sloper from it; a
  * loop upright where that leaves its foot 2 m above ground, else flat; coax longer by as much as the feed point is higher than usual.
  */
 import { dimensionsOf } from '../advice/dimensions';
@@ -46,22 +46,26 @@ function answersFor(answers: Answers, { radiator, fedAt, also }: Kind): Answers 
 /** Height at which wires hang when nobody told one, and the end of a sloper, m: as settled (advice/settle). */
 const USUAL_M = 8;
 const LOW_END_M = 3;
+/** Up to here a pole that people carry reaches, m. Common practice. */
+export const USUAL_SUPPORT_M = 10;
 /** People pass under a wire here, m. Common practice. */
 const FOOT_M = 2;
 
 function hung(answers: Answers): Answers {
-  const { radiator, supportHeightM: topM } = answers;
-  if (answers.heightM !== undefined || topM === undefined) return answers;
-  if (radiator === 'vertical' || radiator === 'inverted-l') return answers;
+  const { radiator, supportHeightM } = answers;
+  if (answers.heightM !== undefined || radiator === 'vertical' || radiator === 'inverted-l') return answers;
+  const topM = supportHeightM ?? USUAL_SUPPORT_M;
   if (radiator === 'loop') return hungLoop(answers, topM);
-  const lowM = answers.endHeightM ?? Math.min(LOW_END_M, topM);
-  return fedAtHeight(answers, radiator === 'sloper' ? (topM + lowM) / 2 : topM); // a sloper is fed half-way up
+  // A sloper is fed half-way up.
+  if (radiator === 'sloper')
+    return fedAtHeight(answers, (topM + (answers.endHeightM ?? Math.min(LOW_END_M, topM))) / 2);
+  return supportHeightM === undefined ? answers : fedAtHeight(answers, supportHeightM);
 }
 
 function hungLoop(answers: Answers, topM: number): Answers {
   const facts = factsOf(answers);
   if (isNoSystem(facts) || answers.loopPlane === 'flat') return fedAtHeight(answers, topM);
-  const footM = topM - dimensionsOf(facts).radiator.metres / 4;
+  const footM = topM - dimensionsOf(facts).riseM;
   return footM >= FOOT_M || answers.loopPlane === 'upright'
     ? fedAtHeight(answers, Math.max(footM, FOOT_M))
     : fedAtHeight({ ...answers, loopPlane: 'flat' }, topM);

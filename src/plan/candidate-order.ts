@@ -37,7 +37,7 @@ function placeOf(placed: readonly Candidate[], index: number, format: Format): s
   if (other === undefined || other.score.stops > 0) return say('only');
   if (here.solved !== other.solved) return say(here.solved ? 'beside-provisional' : 'provisional');
   const [better, worse] = index === 0 ? [here, other] : [other, here];
-  const said = differences(better.score, worse.score).slice(0, MOST_SAID);
+  const said = differences(better, worse).slice(0, MOST_SAID);
   const clauses = said.map(([code, data]) => say(code, data)).join(say('and'));
   if (said.length === 0) return say(index === 0 ? 'level-first' : 'level');
   return say(index === 0 ? 'first' : 'after', { clauses });
@@ -48,7 +48,10 @@ const tunedBands = ({ bandsServed, bandsWithoutTuner }: Score): number => bandsS
 const MOST_SAID = 2;
 
 /** What the worse one lacks, the weightiest first. */
-function differences(better: Score, worse: Score): readonly (readonly [PlaceCode, Data])[] {
+function differences(
+  { score: better }: Candidate,
+  { score: worse, answers }: Candidate,
+): readonly (readonly [PlaceCode, Data])[] {
   if (worse.tooHigh && !better.tooHigh) return [['needs-height', {}]];
   if (worse.bandsServed < better.bandsServed)
     return [['fewer-bands', { fewer: better.bandsServed - worse.bandsServed }]];
@@ -60,7 +63,11 @@ function differences(better: Score, worse: Score): readonly (readonly [PlaceCode
   const things = more(({ partsToBuy }) => partsToBuy);
   const all: readonly (readonly [points: number, code: PlaceCode, data: Data])[] = [
     [less, isSolved ? 'weaker' : 'more-loss', { db: less }],
-    [more(tunerPoints), needsOther ? 'other-tuner' : 'more-tuner', { bands }],
+    [
+      more(tunerPoints),
+      needsOther ? (answers.shackEnd === 'radio' ? 'a-tuner' : 'other-tuner') : 'more-tuner',
+      { bands },
+    ],
     [more((score) => entryPoints(score.entryCurrentMa)), 'more-current', { ma: worse.entryCurrentMa ?? 0 }],
     [THING_POINTS * things, 'more-to-buy', { things }],
   ];

@@ -9,6 +9,7 @@ import { REACH } from '../advice/line-run';
 import type { Band } from '../catalog/bands';
 import { openLineIds } from '../catalog/line-ids';
 import type { Answers } from '../design/answers';
+import { USUAL_SUPPORT_M } from './candidate-kinds';
 import { type Candidate, pointsOf, type Score } from './candidate-points';
 import type { ShortStudy } from './field/candidate-study';
 import type { Plan } from './plan-schema';
@@ -116,8 +117,6 @@ const most = (values: readonly number[]): number | null => (values.length === 0 
 const mean = (values: readonly number[]): number | null =>
   values.length === 0 ? null : values.reduce((sum, value) => sum + value, 0) / values.length;
 
-/** Up to here a pole that people carry reaches, m: common practice. */
-const USUAL_SUPPORT_M = 10;
 const SLACK_M = 0.5;
 
 /** Height of the highest point that its wires reach, m. */

@@ -90,6 +90,16 @@ describe('order', () => {
     expect(third?.place).toBe('Cannot be built as it stands.');
   });
 
+  test('who has no tuner is told so, who has one hears that it does not reach', () => {
+    const beyond = { bandsWithoutTuner: 1, bandsBeyondTuner: 1 };
+    const withRadio = (each: Candidate): Candidate => ({ ...each, answers: { ...each.answers, shackEnd: 'radio' } });
+    const list = [candidate('sloper'), candidate('inverted-v', beyond)];
+    expect(ordered(...list)[1]?.place).toBe('After the one above: it needs another tuner than yours.');
+    expect(ordered(...list.map(withRadio))[1]?.place).toBe(
+      'After the one above: it needs a tuner, which you do not have.',
+    );
+  });
+
   test('equals are called equal', () => {
     const [first, second] = ordered(candidate('sloper'), candidate('inverted-v'));
     expect([first?.place, second?.place]).toEqual(['First, but the next one is as good.', 'As good as the one above.']);

@@ -70,6 +70,7 @@ export const candidatePlaces = {
   'fewer-bands': (d) => `works on ${many(d.fewer, 'band', 'bands')} fewer`,
   weaker: (d) => `is ${db(d.db)} weaker in the directions that count`,
   'more-loss': (d) => `loses ${db(d.db)} more in its feed line`,
+  'a-tuner': 'needs a tuner, which you do not have',
   'other-tuner': 'needs another tuner than yours',
   'more-tuner': (d) => `needs a tuner on ${many(d.bands, 'band', 'bands')} more`,
   'more-current': (d, f) => `brings ${f.number(Number(d.ma), 2)} mA to the house for 100 W`,
