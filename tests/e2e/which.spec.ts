@@ -77,7 +77,8 @@ test('the fields of all that can be built come in while the list stands; it can 
   await page.getByRole('button', { name: 'Go on working it out' }).click();
   const names = page.locator('.candidate h2');
   const order = await names.allTextContents();
-  const heights = () => page.locator('.candidate').evaluateAll((rows) => rows.map((row) => row.clientHeight));
+  const heights = () =>
+    page.locator('section > ol > .candidate').evaluateAll((rows) => rows.map((row) => row.clientHeight));
   const before = await heights();
   const sort = page.getByRole('button', { name: /^(Put them in order by the fields|Bring the reasons up to date)$/ });
   await sort.waitFor({ timeout: 120_000 });
