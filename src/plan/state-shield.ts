@@ -133,8 +133,8 @@ export function chokeSaid(
   };
   return [
     [outcome, data],
-    tenSaid(facts, choice, format),
     ...(built === undefined ? [] : [builtSaid(goalMet, built)]),
+    ...tenSaid(facts, choice, format),
     ...(ownedUntried === 0 ? [] : [['owned-untried', { count: ownedUntried }] as const]),
   ];
 }
@@ -147,9 +147,11 @@ function builtSaid(goalMet: boolean, built: NonNullable<ChokeChoice['built']>): 
   return [goalMet && !built.goalMet ? 'choke-built-misses' : 'choke-built-holds', data];
 }
 
-function tenSaid(facts: Facts, { chosen, tenMa }: ChokeChoice, format: Speaker['format']): Said {
-  if (chosen.worstMa <= TEN_MA) return ['ten-already', {}];
-  if (tenMa === null) return ['ten-impossible', {}];
+/** Whether 10 mA are there, or with which chokes; nothing where the chosen ohms give them and only the rings' tolerance does not. */
+function tenSaid(facts: Facts, { chosen, tenMa, built }: ChokeChoice, format: Speaker['format']): readonly Said[] {
+  if ((built?.worstMa ?? chosen.worstMa) <= TEN_MA) return [['ten-already', {}]];
+  if (tenMa === null) return [['ten-impossible', {}]];
+  if (tenMa === chosen) return [];
   const set = chokeSetText(tenMa.chokes, hasBox(facts), format);
-  return ['ten-possible', { chokes: tenMa.chokes.length, tenMa: roughly(tenMa.worstMa), set }];
+  return [['ten-possible', { chokes: tenMa.chokes.length, tenMa: roughly(tenMa.worstMa), set }]];
 }

@@ -67,6 +67,30 @@ describe('chokes that the field chose', () => {
   });
 });
 
+describe('ten mA', () => {
+  const built = (worstMa: number) =>
+    ({ worstMa, worstBand: '40m', nominalMa: 5, goalMet: true, beforeMa: null }) as const;
+  const textOf = (chokes: ChokeChoice): string => planWith(chokes).fieldStudy?.chokes?.text.join(' ') ?? '';
+
+  test.each([
+    ['are there by the ohms', { ...house, worstMa: 8 }, null, 8, /below 10 mA/],
+    ['are there as wound', { ...house, worstMa: 12 }, null, 9, /below 10 mA/],
+    ['would come with other chokes', { ...house, worstMa: 12 }, chosen, 14, /would bring it to about 10 mA/],
+    ['come with none that was tried', { ...house, worstMa: 12 }, null, 14, /None of the sets tried/],
+  ] as const)('%s', (_what, asked, other, builtMa, expected) => {
+    expect(textOf({ house: asked, chosen: asked, tenMa: other, goalMet: true, built: built(builtMa) })).toMatch(
+      expected,
+    );
+  });
+
+  test('that only the spread of rings keeps away are not sold as other chokes', () => {
+    const asked = { ...house, worstMa: 8 };
+    const text = textOf({ house: asked, chosen: asked, tenMa: asked, goalMet: true, built: built(12) });
+    expect(text).toMatch(/rings from the worse end of their tolerance, about 10 mA/);
+    expect(text).not.toMatch(/would bring it|below 10 mA|None of the sets/);
+  });
+});
+
 describe('the dip of a solved sweep', () => {
   /** A dipole-like impedance with its dip at `dipMHz`. */
   const notesWith = (dipMHz: number): string[] => {
