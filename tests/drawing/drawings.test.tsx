@@ -12,6 +12,7 @@ import { spread } from '../../src/drawing/figures';
 import type { SiteKeepOut } from '../../src/drawing/keep-out-zones';
 import { type LossAt, LossCurve, lossSquareW } from '../../src/drawing/loss-curve';
 import { Piece, Progress } from '../../src/drawing/pieces';
+import { PowerTapes } from '../../src/drawing/power-tapes';
 import { scaleFor } from '../../src/drawing/scale';
 import { SideView, sideViewScale } from '../../src/drawing/side-view';
 import { siteOf } from '../../src/drawing/site';
@@ -444,6 +445,20 @@ describe('the loss of a transformer', () => {
     expect(svg.match(/<circle/g)).toHaveLength(7);
     expect(svg.match(/>[\d.]+ MHz</g)).toEqual(['>3.6 MHz<', '>10.1 MHz<', '>28.5 MHz<']);
   });
+});
+
+test('where 100 W go: filled as far as what is left, 2 px to a watt, a tick between devices and line where both have room', async () => {
+  const tapes = [
+    { name: '40 m', feedW: 70, devicesW: 10, told: '70 W' },
+    { name: '10 m', feedW: 40, devicesW: 1, told: '40 W' },
+  ];
+  const svg = file(<PowerTapes tapes={tapes} label="two bands" />);
+  sound(svg);
+  // By hand: tapes begin at 58; 70 W are 140 px, and the tick stands at 58 + 2 · 80.
+  expect(svg.match(/class="f" x="58" y="\d+" width="(140|80)"/g)).toHaveLength(2);
+  expect(svg).toContain('d="M218 8v20"');
+  expect(svg.match(/class="s"/g)).toHaveLength(1);
+  await expect(svg).toMatchFileSnapshot('svg/power-tapes.svg');
 });
 
 test('where it sends: a spoke is as long as its share, its words stand where it points', async () => {

@@ -11,6 +11,7 @@ import { BandTape } from './band-tape';
 import { budgetOf } from './budget';
 import { useFold } from './fold';
 import { Underway } from './underway';
+import { WattsView } from './watts-view';
 
 type BandRow = Plan['bands'][number];
 type BandStudy = NonNullable<Plan['fieldStudy']>['bands'][number];
@@ -54,6 +55,7 @@ export function BandsView({ plan, facts, isUnderway }: BandsViewProps) {
           );
         })}
       </ul>
+      <WattsView bands={plan.bands} />
     </section>
   );
 }
