@@ -19,6 +19,7 @@ import { mechanicsOf } from '../advice/mechanics';
 import { needsOf } from '../advice/needs';
 import { notNeededOf } from '../advice/not-needed';
 import { partsOf } from '../advice/parts';
+import { knowing } from '../advice/solved-facts';
 import { stepsOf } from '../advice/steps';
 import { verdictsOf } from '../advice/verdicts';
 import { noSuchFeedPoint } from '../advice/warnings/feed-point';
@@ -78,7 +79,8 @@ export function makePlan(answers: Answers, options: PlanOptions = {}): Plan {
   return planOf(facts, speaker, options.field, designer);
 }
 
-function planOf(facts: Facts, speaker: Speaker, studied: FieldFacts | undefined, designer: Designer): Plan {
+function planOf(asked: Facts, speaker: Speaker, studied: FieldFacts | undefined, designer: Designer): Plan {
+  const facts = knowing(asked, studied?.lengths);
   const solved = fieldOf(studied, facts.bands[0].band).feedPoint ?? null;
   const { dimensions, designs, field } = designIn(facts, studied, designer);
   const chain = chainOf(facts, dimensions, designs, solved);

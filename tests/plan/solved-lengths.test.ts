@@ -127,6 +127,21 @@ describe('where an off-centre wire is fed', () => {
     expect(dimensionsOf(facts, { lengths: told }).feedFraction).toBe(1 / 3);
   });
 
+  test('the way out of a lost band leads where the field solution found a better place, and nowhere where it found none', () => {
+    const answers: Answers = { ...offCentre, bands: ['40m', '20m', '15m'], feedFraction: 1 / 3 };
+    const told = { fraction: 1 / 3, ruleFraction: 1 / 3, told: true, swr: [] } as const;
+    const better = { fraction: 0.4, worst: { band: '40m', swr: 2.3 }, toldWorst: { band: '15m', swr: 20 } } as const;
+    const waysWith = (found: typeof better | null) => {
+      const feed = { ...told, better: found };
+      const lengths: SolvedLengths = { radiatorM: 20, ruleM: 20, pairs: {}, by: 'worst-swr', swr: [], feed };
+      const warning = planned(answers, lengths).warnings.find(({ id }) => id === 'off-centre-null');
+      return { text: warning?.waysOut.join(' ') ?? '', answers: warning?.wayAnswers ?? [] };
+    };
+    expect(waysWith(better).text).toContain('Feed at 40 %');
+    expect(waysWith(better).answers).toContainEqual({ feedFraction: 0.4 });
+    expect(waysWith(null).text).not.toContain('Feed at');
+  });
+
   test('a part that was found goes through the whole plan, with the rule beside it', () => {
     const feed = { fraction: 0.4, ruleFraction: 1 / 3, told: false, swr: [], better: null } as const;
     const lengths: SolvedLengths = { radiatorM: 20, ruleM: 20, pairs: {}, by: 'worst-swr', swr: [], feed };

@@ -11,7 +11,7 @@ import type { BandFinding, Warning } from '../finding';
 import { REACH } from '../line-run';
 import { nearestHalfWave } from '../near-half-wave';
 import { searchOf } from '../non-resonant';
-import { bandPairs, type Judged, listed, type Rule, warn } from './warning';
+import { bandPairs, type Judged, listed, type Rule, type Way, warn } from './warning';
 
 /** Mismatch at the feed point above which coax and tuner together lose most of the power, or the tuner gives up. Common practice. */
 const NOT_SERVED_SWR = 10;
@@ -58,12 +58,23 @@ function isNull({ facts, dimensions, field }: Judged, at: BandFacts, { swrAtFeed
   return Math.sin(Math.PI * halfWaves(facts, at, shortM, 1)) ** 2 < NULL_PART;
 }
 
+/** Common practice for a band that stands at a minimum at a third. */
+const A_FIFTH = 0.2;
+
+/** Another part of the wire; where a field solution has looked, only the one that does better. */
+function otherFraction({ field }: Judged): readonly Way[] {
+  const feed = field?.lengths?.feed;
+  if (feed === undefined) return [['other-fraction', { fraction: A_FIFTH, percent: 100 * A_FIFTH, isSolved: false }]];
+  const fraction = feed.better?.fraction;
+  return fraction === undefined ? [] : [['other-fraction', { fraction, percent: 100 * fraction, isSolved: true }]];
+}
+
 export const offCentreNull: Rule = (judged) =>
   bandPairs(judged).flatMap(([at, finding]) => {
     if (!isNull(judged, at, finding)) return [];
     const fraction = judged.facts.settled.feedFraction;
     const data = { band: at.band, fraction, percent: 100 * fraction, swr: finding.swrAtFeedPoint ?? 0 };
-    return [warn('off-centre-null', data, ['own-wire', 'other-fraction', ['drop-band', { band: at.band }]])];
+    return [warn('off-centre-null', data, ['own-wire', ...otherFraction(judged), ['drop-band', { band: at.band }]])];
   });
 
 const CLEAR = 0.05;
@@ -136,20 +147,12 @@ export const tunerRange: Rule = (judged) => {
     };
     const wider = reach < REACH.wide ? ['wide-tuner'] : ['tuner-at-feed-point'];
     const easier = easierLine(facts, chain, bands);
-    const other =
-      easier === null
-        ? isTiedToResonance(facts)
-          ? 'free-length'
-          : 'other-length'
-        : (['easier-line', easier] as const);
-    return [
-      warn(
-        'tuner-range',
-        data,
-        [...wider, other, ['drop-band', { band: at.band }]],
-        inZone ? 'tuner-zone' : 'tuner-range',
-      ),
-    ];
+    const usual = isTiedToResonance(facts) ? 'free-length' : 'other-length';
+    const other = easier === null ? usual : (['easier-line', easier] as const);
+    const dropBand = ['drop-band', { band: at.band }] as const;
+    return inZone
+      ? [warn('tuner-range', data, [...wider, 'other-length', dropBand], 'tuner-zone')]
+      : [warn('tuner-range', data, [...wider, other, dropBand])];
   });
 };
 

@@ -142,7 +142,10 @@ const changes: Readonly<Record<string, Readonly<Record<string, Change>>>> = {
       lengthChoice === 'resonant' ? { feedLine: 'rg-58' } : null,
   },
   'band-not-served': { 'drop-band': dropBand },
-  'off-centre-null': { 'other-fraction': () => ({ feedFraction: 0.2 }), 'drop-band': dropBand },
+  'off-centre-null': {
+    'other-fraction': ({ fraction }) => ({ feedFraction: Math.round(100 * Number(fraction)) / 100 }),
+    'drop-band': dropBand,
+  },
   'wire-near-half-wave': { 'drop-band': dropBand },
   'tuner-range': {
     'wide-tuner': wideTuner,

@@ -109,7 +109,10 @@ export const feedWarnings = {
     why: 'At such a place the wire shows thousands of ohms, and the coax would burn what a tuner lets through. The formula is rough so near the minimum; that it is unusable is certain.',
     waysOut: {
       'own-wire': ownWire,
-      'other-fraction': 'Feed at another part, near a fifth of the wire. Another band may suffer instead.',
+      'other-fraction': (d, f) =>
+        d.isSolved === true
+          ? `Feed at ${say.number(d, f, 'percent')} % of the wire: solved for your wire, the worst of your bands is then clearly better off.`
+          : 'Feed at another part, near a fifth of the wire. Another band may suffer instead.',
       'drop-band': dropBand,
     },
   },

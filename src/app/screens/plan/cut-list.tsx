@@ -53,6 +53,9 @@ export function CutList({ plan, planId, isUnderway }: CutListProps) {
       </table>
       <details>
         <summary>{say(planScreen.cutFound)}</summary>
+        {plan.fieldStudy?.lengths?.text.map((line) => (
+          <p key={line}>{line}</p>
+        ))}
         <div class="group">
           {plan.cuts.map((cut) => (
             <div key={cut.piece}>
