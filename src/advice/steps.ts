@@ -173,7 +173,9 @@ function connectData({ chain, facts }: Plan): Data {
     device === 'choke' && distanceM !== null ? [distanceM] : [],
   );
   const box = chain.some(({ device, at }) => device !== 'line' && at === 'feed-point');
-  return { chokesM: [...new Set(placesM)].join('|'), box, square: facts.settled.feedLineRoute === 'square' };
+  const transformed = chain.some(({ device, at }) => device === 'transformer' && at !== 'feed-point');
+  const square = facts.settled.feedLineRoute === 'square';
+  return { chokesM: [...new Set(placesM)].join('|'), box, square, transformed };
 }
 
 function tuning({ facts, dimensions, cuts }: Plan): Draft[] {

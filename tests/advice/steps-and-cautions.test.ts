@@ -202,7 +202,20 @@ describe('steps', () => {
     expect(steps.find(({ id }) => id === 'set-tuner')?.cautions).toContain('rf-exposure');
   });
 
+  const stepText = (given: GivenAnswers, wanted: StepId): string => {
+    const step = wholePlan(given).steps.find(({ id }) => id === wanted)!;
+    return render(stepWords[step.code], step.data, createFormat('metric'));
+  };
+
+  test('a transformer at the end of the line is named with the choke there', () => {
+    const twin = stepText({ radiator: 'folded-wire', fedAt: 'centre', feedLine: 'twin-lead' }, 'connect');
+    expect(twin).toContain('Transformer and choke go at');
+    expect(stepText({ fedAt: 'centre' }, 'connect')).toContain('Chokes go at the feed point and at');
+  });
+
   test('the first test is at 10 W, or all that there is', () => {
+    expect(stepText({ powerW: 100 }, 'transmit-test')).toContain('Then go up to 100 W.');
+    expect(stepText({ powerW: 10 }, 'transmit-test')).not.toContain('Then go up');
     const firstW = (powerW: number): unknown =>
       wholePlan({ powerW }).steps.find(({ id }) => id === 'transmit-test')?.data.firstW;
     expect(firstW(100)).toBe(10);

@@ -58,7 +58,7 @@ const metres = (d: Data, f: Format, key: string): string => f.length(Number(d[ke
 const cut = (d: Data, f: Format): string => `Cut ${metres(d, f, 'conductorM')} of ${conductor(d)}`;
 const capacitor = (d: Data, f: Format): string =>
   Number(d.capacitorPf) > 0
-    ? ` Put ${figure(d, f, 'capacitorPf')} pF (mica or ceramic NP0, 1 kV or more) across the ${Math.min(Number(d.turns), Number(d.secondaryTurns))} turns: it keeps the match on the highest band.`
+    ? ` Put ${figure(d, f, 'capacitorPf')} pF (mica or ceramic NP0, for the volts that the shopping list says) across the ${Math.min(Number(d.turns), Number(d.secondaryTurns))} turns: it takes the winding’s stray inductance out of the match.`
     : '';
 const winding = (d: Data, turns: string): string =>
   d.isPair === true ? `${d[turns]} turns of a close pair of wires` : `${d[turns]} turns`;

@@ -11,9 +11,7 @@ const bandList = (d: Data): string => String(d.bands).split(' ').map(bandName).j
 /** Above a raised hand an end is out of reach; lower ones have to be kept from people some other way. */
 const OUT_OF_REACH_M = 2.5;
 const kept = (heightM: number, f: Format): string =>
-  heightM >= OUT_OF_REACH_M
-    ? `${f.length(heightM)}, out of reach`
-    : `${f.length(heightM)}, and keep people away from it`;
+  heightM >= OUT_OF_REACH_M ? `${f.length(heightM)}, out of reach` : `${f.length(heightM)}, and keep people away`;
 
 /** "at the box and at 10.7 m (35 ft)": places counted from the feed-point end of the line. */
 function places(d: Data, f: Format): string {
@@ -24,7 +22,8 @@ function places(d: Data, f: Format): string {
   const last = list.at(-1);
   if (last === undefined) return '';
   const text = list.length === 1 ? last : `${list.slice(0, -1).join(', ')} and ${last}`;
-  return ` ${plural(list.length, 'The choke goes', 'Chokes go')} ${text}, counted along the line from the feed point.`;
+  const what = d.transformed === true ? 'Transformer and choke go' : plural(list.length, 'The choke goes', 'Chokes go');
+  return ` ${what} ${text}, counted along the line from the feed point.`;
 }
 
 const box = (d: Data): string => (d.box === true ? 'Hang the box so that the wire, not the box, takes the pull.' : '');
@@ -127,7 +126,7 @@ export const steps: Readonly<Record<string, Message>> = {
     `Set the tuner on each band with the lowest power that lets it work: ${bandList(d)}. Note the settings. There is nothing to trim.`,
   trim: 'Enter the dip on Trim. Lower, fold what it says, raise, measure again. Stop when it says stop.',
   'transmit-test': (d, f) =>
-    `Send with ${f.number(Number(d.firstW))} W for ten seconds on each band. If the SWR wanders when the coax is moved, the coax is sending too: check the chokes. Then go up to ${f.number(Number(d.powerW))} W. If the SWR climbs, stop and let the cores cool.`,
+    `Send with ${f.number(Number(d.firstW))} W for ten seconds on each band. If the SWR wanders when the coax is moved, the coax is sending too: check the chokes.${Number(d.powerW) > Number(d.firstW) ? ` Then go up to ${f.number(Number(d.powerW))} W.` : ''} If the SWR climbs, stop and let the cores cool.`,
   leave: 'Disconnect the radio. Look up again, lower the antenna, and count every part back into the bag.',
   'storm-home':
     'Unplug the feed line before a storm is near and leave its end outside or on the earthed plate. At the first thunder touch nothing.',
