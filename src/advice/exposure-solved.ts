@@ -58,7 +58,7 @@ export interface SolvedDistance extends Metres {
 
 const isSolved = (test: ExposureTest): test is SolvedTest => test.kind !== 'power';
 
-/** Without a magnetic limit of its own (European workers, from 10 MHz up) a set is judged by what it has. */
+/** Power density says nothing so near. */
 const solvedTests = ({ settled }: Facts, tier: Tier, { focusMHz }: BandFacts): readonly SolvedTest[] =>
   testsFor(settled.ruleSet, tier, focusMHz).filter(isSolved);
 

@@ -11,11 +11,11 @@ const international: Readonly<Record<Tier, readonly LimitSetId[]>> = {
   public: ['icnirp-body-public', 'icnirp-local-public', 'icnirp-crest-public'],
 };
 
-/** The Australian standard repeats the international levels. */
+/** The Australian standard repeats the international levels: that it does is from memory, wherever those were read. */
 export const limitSets: Readonly<Record<RuleSet, Readonly<Record<Tier, readonly LimitSetId[]>>>> = {
   'us-fcc': { knowing: ['us-controlled'], public: ['us-uncontrolled'] },
   'icnirp-2020': international,
-  'eu-1999-519': { knowing: ['eu-workers', 'eu-workers-crest'], public: ['eu-public'] },
+  'eu-1999-519': { knowing: ['eu-workers', 'eu-workers-magnetic', 'eu-workers-crest'], public: ['eu-public'] },
   'ca-safety-code-6': {
     knowing: ['ca-controlled', 'ca-controlled-crest'],
     public: ['ca-uncontrolled', 'ca-uncontrolled-crest'],
@@ -56,6 +56,14 @@ export const limitsOn = (ruleSet: RuleSet, frequencyMHz: number): ExposureLimit[
   (['knowing', 'public'] as const).flatMap((tier) =>
     testsFor(ruleSet, tier, frequencyMHz).map(({ set, kind, limit }) => {
       const { value, provenance, source } = exposureLimits[set];
-      return { tier, kind, limit, averagingMin: value.averagingMin, provenance, source };
+      const isRepeated = ruleSet === 'au-rps-s1';
+      return {
+        tier,
+        kind,
+        limit,
+        averagingMin: value.averagingMin,
+        provenance: isRepeated ? 'memory' : provenance,
+        source,
+      };
     }),
   );

@@ -4,8 +4,7 @@
  *   F(d) = F1 (d/d1)^n between two distances, n from their fields (straight on log-log paper); beyond the last F falls as 1/d
  *
  * The field at a distance counts as at least what any greater distance has, so the distance found is the last at which the limit is passed. A
- * margin on the field covers what falls between points: at most cos 15° along the wire and cos 22.5° between slanting rays where a lobe is as
- * narrow as a dipole's, together 6 % seen against searches ten times as dense; the solver's own error adds to it.
+ * margin on the field covers what falls between points, 5 % seen against blind points (geometry/near-places); the solver's own error adds to it.
  */
 import type { AntennaPart } from '../design/antenna-part';
 import type { NearField } from './field-facts';

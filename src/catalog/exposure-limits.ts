@@ -4,8 +4,8 @@ import { found, recalled, type Sourced } from './sourced';
  * Limits on electric and magnetic fields where people may be, 1.8 to 54 MHz: level = a · f^b, f in MHz; E in V/m, H in A/m, both rms, S in W/m².
  * `averagingMin` 0 means that the level holds for the crest of a transmission and knows no averaging.
  *
- * Read in the source: the US rule, ICNIRP local levels (table 6) and stimulation levels, the European levels for workers. From memory, checked by
- * continuity at the joins only: ICNIRP whole-body levels, 1999/519/EC, Safety Code 6. Below 30 MHz the US values of S are plane-wave equivalents
+ * Read in the source: the US rule, ICNIRP local levels (table 6) and stimulation levels, the European electric levels for workers. From memory,
+ * checked by continuity at the joins only: ICNIRP whole-body levels, 1999/519/EC, Safety Code 6, the European magnetic levels for workers. Below 30 MHz the US values of S are plane-wave equivalents
  * for reference; ICNIRP has none there. A planning aid: national law may be stricter.
  */
 export interface Level {
@@ -103,6 +103,11 @@ export const exposureLimits = {
       magnetic: [],
       power: [],
     },
+    'eu-worker-levels',
+  ),
+  // 2.0/f µT and 0.2 µT in air, as amperes per metre.
+  'eu-workers-magnetic': recalled(
+    { averagingMin: 6, electric: [], magnetic: [level(0.1, 10, 1.6, -1), level(10, 400, 0.16)], power: [] },
     'eu-worker-levels',
   ),
   'eu-workers-crest': found(

@@ -63,27 +63,19 @@ function stationLines(facts: Facts, plan: Plan, say: Say, { assumed, format }: R
 }
 
 function resultPart({ exposure }: Plan, say: Say, format: Format): PaperPart {
-  const hasGround = exposure.some(({ method }) => method === 'solved');
+  const table = (caption: Message, cells: (entry: Entry) => readonly string[]): PaperTable => ({
+    caption: say(caption),
+    head: [say(words.band), say(words.knowing), say(words.public)],
+    rows: exposure.map((entry) => [whole(bandName(entry.band)), ...cells(entry)]),
+  });
   const metres = (value: number | null): string => (value === null ? say(words.noDistance) : format.length(value));
   const onGround = (value: number | null): string => (value === 0 ? say(words.nowhere) : metres(value));
-  const table: PaperTable = {
-    caption: say(words.resultCaption),
-    head: [
-      say(words.band),
-      say(words.knowing),
-      say(words.public),
-      ...(hasGround ? [say(words.groundKnowing), say(words.groundPublic)] : []),
-    ],
-    rows: exposure.map((entry) => [
-      whole(bandName(entry.band)),
-      metres(entry.knowingM),
-      metres(entry.publicM),
-      ...(hasGround ? [onGround(entry.groundKnowingM), onGround(entry.groundPublicM)] : []),
-    ]),
-  };
+  const whereSolved = exposure.some(({ method }) => method === 'solved')
+    ? [table(words.ground, (entry) => [onGround(entry.groundKnowingM), onGround(entry.groundPublicM)])]
+    : [];
   return tablesOf(
     say(words.results),
-    [table],
+    [table(words.resultCaption, (entry) => [metres(entry.knowingM), metres(entry.publicM)]), ...whereSolved],
     exposure.flatMap((entry) => resultLines(entry, say)),
     true,
   );

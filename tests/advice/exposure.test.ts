@@ -89,12 +89,19 @@ test('a loop under half a wave round gets no distance, and says why', () => {
 
 test('every limit of a band is told with how its number came in', () => {
   const { limits } = on(exposureFor({ ...dipole, bands: ['40m'], ruleSet: 'eu-1999-519' }), '40m');
-  // Recommendation 1999/519/EC from memory: two fields; Directive 2013/35/EU read in the source: 610/f V/m, and none for magnetic fields.
+  // Recommendation 1999/519/EC from memory: two fields; Directive 2013/35/EU: 610/f V/m read in the source, 1.6/f A/m from memory.
   expect(limits.map(({ tier, kind, provenance, averagingMin }) => [tier, kind, provenance, averagingMin])).toEqual([
     ['knowing', 'electric', 'found', 6],
+    ['knowing', 'magnetic', 'memory', 6],
     ['public', 'electric', 'memory', 6],
     ['public', 'magnetic', 'memory', 6],
   ]);
+});
+
+test('that the Australian levels are the international ones is from memory, every one', () => {
+  const { limits } = on(exposureFor({ ...dipole, bands: ['40m'], ruleSet: 'au-rps-s1' }), '40m');
+  expect(limits.length).toBe(12);
+  for (const { provenance } of limits) expect(provenance).toBe('memory');
 });
 
 // E = 20/d V/m and H = 0.02/d A/m per 100 W at every height, from the wire; half of it from the coax; a tenth on the ground.

@@ -21,6 +21,8 @@ test('the record is reached from the plan by keyboard, dated by the phone, and k
   const { page, complaints } = await openBrowser();
   const id = await withPlan(page, url, 'endFed');
   await openAt(page, `#/plan/${id}`);
+  await page.locator('summary#people').focus();
+  await page.keyboard.press('Enter');
   const link = page.getByRole('link', { name: 'Exposure record to keep' });
   await link.focus();
   await page.keyboard.press('Enter');
@@ -73,6 +75,7 @@ test.each(['A4', 'Letter'] as const)('the caution card stands on one page, %s', 
   const { page } = await openBrowser({ ...desktop, colorScheme: 'dark' });
   const id = await withPlan(page, url, 'endFed');
   await openAt(page, `#/plan/${id}`);
+  await page.locator('summary#people').click();
   await page.getByRole('link', { name: 'Cautions on one page' }).click();
   await heading(page, cardTitle);
   expect(pagesOf(await page.pdf({ format }))).toBe(1);

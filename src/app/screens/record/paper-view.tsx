@@ -83,27 +83,30 @@ function Part({ part: { heading, lines, isList, tables } }: { readonly part: Pap
   );
 }
 
+/** Wider than a phone only where letters are made very large: then it is moved aside in a box of its own. */
 const Table = ({ table: { caption, head, rows } }: { readonly table: PaperTable }) => (
-  <table>
-    <caption>{caption}</caption>
-    <thead>
-      <tr>
-        {head.map((title) => (
-          <th key={title} scope="col">
-            {title}
-          </th>
-        ))}
-      </tr>
-    </thead>
-    <tbody>
-      {rows.map(([name, ...cells], index) => (
-        <tr key={index}>
-          <th scope="row">{name}</th>
-          {cells.map((cell, column) => (
-            <td key={head[column + 1]}>{cell}</td>
+  <div class="paper-table">
+    <table>
+      <caption>{caption}</caption>
+      <thead>
+        <tr>
+          {head.map((title) => (
+            <th key={title} scope="col">
+              {title}
+            </th>
           ))}
         </tr>
-      ))}
-    </tbody>
-  </table>
+      </thead>
+      <tbody>
+        {rows.map(([name, ...cells], index) => (
+          <tr key={index}>
+            <th scope="row">{name}</th>
+            {cells.map((cell, column) => (
+              <td key={head[column + 1]}>{cell}</td>
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  </div>
 );
