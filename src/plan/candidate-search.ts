@@ -14,6 +14,8 @@ import { makePlan } from './make-plan';
 
 export interface SearchOptions {
   readonly designer?: Designer;
+  /** Studies under way together: one more than there are solvers, and none waits. */
+  readonly atOnce?: number;
   /** What an earlier search of the same answers solved; it is not solved again. */
   readonly known?: readonly Candidate[];
   /** The candidates so far, always in the order of the rules; `done` of all are solved, or found to be beyond the solver. */
@@ -22,16 +24,13 @@ export interface SearchOptions {
   readonly isCancelled?: () => boolean;
 }
 
-/** Studies at once, so that no solver waits for the next. */
-const AT_ONCE = 3;
-
 /** In the order of the rules, solved as far as they can be; candidate-order puts them in their own. */
 export async function searchCandidates(
   answers: Answers,
   instrument: FieldInstrument,
   options: SearchOptions = {},
 ): Promise<readonly Candidate[]> {
-  const { onPartial, isCancelled, known = [] } = options;
+  const { onPartial, isCancelled, known = [], atOnce = 1 } = options;
   const designer = options.designer ?? createDesigner();
   const format = createFormat(answers.units ?? 'metric');
   const found = candidatesByRule(answers, (chosen) => makePlan(chosen, { designer }), format);
@@ -55,7 +54,7 @@ export async function searchCandidates(
       onPartial?.([...found], done);
     }
   };
-  await Promise.all(Array.from({ length: AT_ONCE }, solveNext));
+  await Promise.all(Array.from({ length: atOnce }, solveNext));
   return found;
 }
 

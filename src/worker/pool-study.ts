@@ -24,11 +24,11 @@ export function studyInPool(
 export function searchInPool(
   answers: Answers,
   pool: SolverPool,
-  options: Omit<SearchOptions, 'isCancelled'>,
+  options: Omit<SearchOptions, 'isCancelled' | 'atOnce'>,
   rest: () => Promise<void>,
 ): Job<readonly Candidate[]> {
   return inPool(pool, rest, (instrument, isCancelled) =>
-    searchCandidates(answers, instrument, { ...options, isCancelled }),
+    searchCandidates(answers, instrument, { ...options, isCancelled, atOnce: pool.size + 1 }),
   );
 }
 

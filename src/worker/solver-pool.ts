@@ -48,7 +48,7 @@ export class SolverPool {
 
   constructor(
     private readonly startWorker: () => WorkerLike,
-    private readonly size: number,
+    readonly size: number,
   ) {}
 
   solve(geometry: Geometry, mesh: 'default' | 'fine' = 'default'): Job<Solution> {
