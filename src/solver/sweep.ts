@@ -1,7 +1,7 @@
 /**
  * Many frequencies from few solutions. The matrix comes from a handful of exact fills (matrix-interpolation.ts), the port currents from
- * a rational fit (rational-fit.ts) of solutions placed where two fits of different order disagree most. Each new solution is first
- * predicted: the fit is good when three predictions in a row were within tolerance.
+ * a rational fit (port-fit.ts). Each of the two meshes (two-meshes.ts) has a fit of its own: their resonances lie apart, and a fit of what both
+ * give together would have to follow twice as many.
  */
 import { type Complex, complex } from '../base/complex';
 import { InputError } from '../base/input-error';
@@ -15,15 +15,9 @@ import {
   matrixAt,
   setNode,
 } from './matrix-interpolation';
+import { PortFit } from './port-fit';
 import { type Prepared, type Sweep, withLoads } from './prepared';
-import {
-  evaluateRational,
-  fitRational,
-  functionSizes,
-  largestDifference,
-  type RationalFit,
-  refitRational,
-} from './rational-fit';
+import { evaluateRational, type RationalFit } from './rational-fit';
 import { type System, solveMatrix, solvePorts, systemMatrix } from './system';
 import { extrapolated, makeTwoMeshes, type TwoMeshes } from './two-meshes';
 
@@ -46,12 +40,10 @@ export interface SweepProgress {
   readonly partial?: () => Prepared;
 }
 
-/** Relative to the greatest current of each port; Γ at 200 Ω is then good to 1e-3 and better. */
-const TOLERANCE = 2e-4;
-const CONFIRMATIONS = 3;
-const MOST_SAMPLES = 100;
-/** Solutions a wide sweep needs beside those at the nodes; only for the estimate of progress. */
-const EXPECTED_MORE = 14;
+/** Relative to the greatest current of each port, for each mesh; with both together Γ at 200 Ω is then good to 1e-3 and better. */
+const TOLERANCE = 1.2e-4;
+/** Solutions a wide sweep needs of a mesh beside those at the nodes; only for the estimate of progress. */
+const EXPECTED_MORE = 10;
 
 export const sweep = (geometry: Geometry, frequenciesHz: Float64Array, options: SweepOptions = {}): Sweep =>
   withLoads(prepare(geometry, frequenciesHz, options));
@@ -84,6 +76,9 @@ export function prepareInSteps(
   const nodes = lowHz < highHz ? interpolationNodes(lowHz, highHz, Math.max(...heights)) : new Float64Array(1);
   return frequenciesHz.length <= nodes.length ? job.solveEach() : job.solveByFit(nodes, lowHz, highHz);
 }
+
+/** What a fit has come to. */
+type SettledFit = { readonly now: RationalFit; readonly error: number; readonly solves: number };
 
 class SweepJob {
   private done = 0;
@@ -119,81 +114,49 @@ class SweepJob {
 
   *solveByFit(nodesHz: Float64Array, lowHz: number, highHz: number): SweepSteps {
     const { meshes, kernels } = this;
-    const expected = 2 * nodesHz.length + EXPECTED_MORE;
+    const edgesHz = [lowHz, highHz];
     // One mesh after the other, so that kernels need not change antennas at every node.
-    const coarse = new MeshOverRange(meshes.coarse, nodesHz, kernels);
-    for (let i = 0; i < nodesHz.length; i++) {
-      coarse.solveNode(i);
-      yield this.progress(expected);
-    }
-    const fine = new MeshOverRange(meshes.fine, nodesHz, kernels);
-    const x: number[] = [];
-    const values: Float64Array[] = [];
-    const addSample = (frequencyHz: number, y: PortMatrix): Float64Array => {
-      x.push(frequencyHz);
-      values.push(interleaved(y));
-      return values[values.length - 1];
-    };
-    for (let i = 0; i < nodesHz.length; i++) {
-      addSample(nodesHz[i], extrapolated(fine.solveNode(i), coarse.atNode[i]));
-      yield this.progress(expected);
-    }
-    const between = (frequencyHz: number): PortMatrix =>
-      extrapolated(fine.solveBetween(frequencyHz), coarse.solveBetween(frequencyHz));
-    for (const edge of [lowHz, highHz]) addSample(edge, between(edge));
-    let confirmed = 0;
-    let fitError = 1;
-    let fit = fitRational({ x, values }, TOLERANCE / 100, MOST_SAMPLES);
-    let other = fitRational({ x, values }, TOLERANCE / 100, fit.support.length - 1);
-    const predicted = new Float64Array(values[0].length);
-    while (x.length < MOST_SAMPLES && confirmed < CONFIRMATIONS) {
-      const next = this.nextFrequency(fit, other, x, functionSizes(values), confirmed);
-      evaluateRational(predicted, fit, next);
-      const found = addSample(next, between(next));
-      const error = largestDifference(predicted, found, functionSizes(values));
-      fitError = confirmed === 0 ? error : Math.max(fitError, error);
-      confirmed = error < TOLERANCE ? confirmed + 1 : 0;
-      // One more support point where the fit was wrong, as long as enough other samples are left to settle the weights.
-      const spare = (x.length - fit.support.length - 1) * (found.length / 2);
-      const grows = error > TOLERANCE / 20 && spare > fit.support.length;
-      other = fit;
-      fit = refitRational({ x, values }, fit, grows);
-      const [drawn, drawnError, solves] = [fit, fitError, x.length];
-      yield { ...this.progress(expected), partial: () => this.fitted(drawn, drawnError, solves) };
-    }
-    return this.fitted(fit, fitError, x.length);
+    const coarse = yield* this.fitMesh(new MeshOverRange(meshes.coarse, nodesHz, kernels), edgesHz);
+    const fine = yield* this.fitMesh(new MeshOverRange(meshes.fine, nodesHz, kernels), edgesHz, coarse);
+    return this.fitted(fine, coarse);
   }
 
-  /** Where two fits differ most, among frequencies not next to a sample; every third time the middle of the widest gap. */
-  private nextFrequency(
-    fit: RationalFit,
-    other: RationalFit,
-    x: readonly number[],
-    sizes: Float64Array,
-    confirmed: number,
-  ): number {
-    const sorted = [...x].sort((a, b) => a - b);
-    if (confirmed % 2 === 1) {
-      const gaps = sorted.slice(1).map((to, i) => to - sorted[i]);
-      const widest = gaps.indexOf(Math.max(...gaps));
-      return (sorted[widest] + sorted[widest + 1]) / 2;
+  /** With the fit of the coarse mesh at hand, the sweep so far can be drawn. */
+  private *fitMesh(
+    mesh: MeshOverRange,
+    edgesHz: readonly number[],
+    coarse?: PortFit,
+  ): Generator<SweepProgress, PortFit, void> {
+    const { nodesHz } = mesh;
+    const expected = 2 * (nodesHz.length + EXPECTED_MORE);
+    const fit = new PortFit(TOLERANCE);
+    for (let i = 0; i < nodesHz.length; i++) {
+      fit.add(nodesHz[i], mesh.solveNode(i));
+      yield this.progress(expected);
     }
-    const [a, b] = [new Float64Array(2 * sizes.length), new Float64Array(2 * sizes.length)];
-    let best = { at: (sorted[0] + sorted[1]) / 2, value: -1 };
-    for (let i = 1; i < sorted.length; i++) {
-      for (const share of [0.25, 0.5, 0.75]) {
-        const at = sorted[i - 1] + share * (sorted[i] - sorted[i - 1]);
-        evaluateRational(a, fit, at);
-        evaluateRational(b, other, at);
-        const value = largestDifference(a, b, sizes);
-        if (value > best.value) best = { at, value };
+    for (const edgeHz of edgesHz) fit.add(edgeHz, mesh.solveBetween(edgeHz));
+    while (!fit.isSettled) {
+      fit.refine((frequencyHz) => mesh.solveBetween(frequencyHz));
+      const progress = this.progress(expected);
+      if (coarse === undefined) yield progress;
+      else {
+        const drawn = { now: fit.now, error: fit.error, solves: fit.solves };
+        yield { ...progress, partial: () => this.fitted(drawn, coarse) };
       }
     }
-    return best.at;
+    return fit;
   }
 
-  private fitted(fit: RationalFit, fitError: number, solves: number): Prepared {
-    return this.prepared((out, f) => evaluateRational(out, fit, this.frequenciesHz[f]), fitError, solves);
+  /** From the fits of both meshes; an error of the fine one counts 4/3, of the coarse one 1/3. */
+  private fitted(fine: SettledFit, coarse: SettledFit): Prepared {
+    const { frequenciesHz } = this;
+    const other = new Float64Array(2 * this.system.vectors.count * this.driven);
+    const read = (out: Float64Array, f: number): void => {
+      evaluateRational(out, fine.now, frequenciesHz[f]);
+      evaluateRational(other, coarse.now, frequenciesHz[f]);
+      for (let q = 0; q < out.length; q++) out[q] += (out[q] - other[q]) / 3;
+    };
+    return this.prepared(read, (4 * fine.error + coarse.error) / 3, fine.solves);
   }
 
   private prepared(read: (out: Float64Array, f: number) => void, fitError: number, solves: number): Prepared {
@@ -220,12 +183,11 @@ class SweepJob {
 
 /** One mesh over a range of frequencies: exact at the nodes, between them from the interpolated matrix. */
 class MeshOverRange {
-  readonly atNode: PortMatrix[] = [];
   private readonly interpolant: MatrixInterpolant;
 
   constructor(
     private readonly system: System,
-    nodesHz: Float64Array,
+    readonly nodesHz: Float64Array,
     private readonly kernels: Kernels,
   ) {
     this.interpolant = emptyInterpolant(system.mesh, nodesHz);
@@ -234,8 +196,7 @@ class MeshOverRange {
   solveNode(i: number): PortMatrix {
     const matrix = systemMatrix(this.system, this.interpolant.nodesHz[i], this.kernels);
     setNode(this.interpolant, i, matrix, this.kernels.combine);
-    this.atNode[i] = solveMatrix(this.system, matrix, this.kernels).y;
-    return this.atNode[i];
+    return solveMatrix(this.system, matrix, this.kernels).y;
   }
 
   solveBetween(frequencyHz: number): PortMatrix {
