@@ -106,6 +106,8 @@ export interface Part {
   readonly quantity: number;
   readonly unit: 'piece' | 'metre' | 'set' | 'pair' | 'roll';
   readonly have: number;
+  /** All there is of it on hand, for whoever shops for several plans: `have` is never more than is asked for. */
+  readonly owned: number;
   readonly for: Said;
   readonly substitute: Said;
   readonly where: 'wire-and-rope' | 'electrical' | 'radio' | 'hardware' | 'made';

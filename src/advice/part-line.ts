@@ -9,6 +9,8 @@ interface Line {
   readonly quantity: number;
   readonly unit?: Part['unit'];
   readonly have?: number;
+  /** Where it is more than `have`. */
+  readonly owned?: number;
   readonly for: Said;
   readonly or?: Said;
   readonly where: Part['where'];
@@ -20,6 +22,7 @@ export function partLine({
   quantity,
   unit = 'piece',
   have = 0,
+  owned = have,
   for: place,
   or = say('no-substitute'),
   where,
@@ -30,6 +33,7 @@ export function partLine({
     quantity: asked,
     unit,
     have: Math.min(asked, Math.floor(have + 1e-9)),
+    owned: Math.floor(owned + 1e-9),
     for: place,
     substitute: or,
     where,
@@ -40,6 +44,8 @@ export function partLine({
 export interface Drawer {
   /** Rings of this trade code, as many as are left and wanted. */
   takeRings(core: string, wanted: number): number;
+  /** All rings of this trade code, taken or not. */
+  rings(core: string): number;
   /** Metres of this wire, from all its drums together. */
   wireM(wire: string): number;
   /** The longest single piece of this line, m. */
@@ -55,6 +61,8 @@ export function drawerOf(onHand: readonly PartOnHand[]): Drawer {
       rings.set(core, (rings.get(core) ?? 0) - taken);
       return taken;
     },
+    rings: (core) =>
+      onHand.reduce((sum, part) => sum + (part.part === 'core' && part.core === core ? part.count : 0), 0),
     wireM: (wire) =>
       onHand.reduce((sum, part) => sum + (part.part === 'wire' && part.wire === wire ? part.lengthM : 0), 0),
     lineM: (line) =>

@@ -14,35 +14,44 @@ const DRAIN_RESISTORS = 3;
 export function deviceParts(facts: Facts, dimensions: Dimensions, chain: readonly Link[], drawer: Drawer): Part[] {
   const owned = ownedDevices(facts, dimensions, chain);
   return chain.flatMap((link) => {
-    if (owned.has(link)) return [whole(link, 1)];
+    if (owned.links.has(link)) return [whole(link, 1, owned.fitting[link.device])];
     if (link.build !== null) return wound(link, link.build, drawer, facts, meetsWire(link, chain));
     if (link.device === 'arrester') return arresterParts(facts, link);
     return link.device === 'tuner' && link.buy.code !== 'buy-nothing' ? [whole(link, 0)] : []; // one inside the radio is no part
   });
 }
 
+interface OwnedDevices {
+  readonly links: ReadonlySet<Link>;
+  /** Parts on hand that fit, used or not, by device. */
+  readonly fitting: Readonly<Partial<Record<Link['device'], number>>>;
+}
+
 /** Devices that a part on hand fits, each part used once. */
-function ownedDevices(facts: Facts, dimensions: Dimensions, chain: readonly Link[]): Set<Link> {
+function ownedDevices(facts: Facts, dimensions: Dimensions, chain: readonly Link[]): OwnedDevices {
   const owned = new Set<Link>();
+  const fitting: Partial<Record<Link['device'], number>> = {};
   for (const { part, verdict } of verdictsOf(facts, chain, dimensions)) {
     const kind = facts.settled.onHand[part]?.part;
     if (verdict !== 'fits' || kind === undefined) continue;
     const device = kind === 'transformer' || kind === 'two-in-one' ? 'transformer' : 'choke';
     if (kind === 'core' || kind === 'wire' || kind === 'line') continue;
+    fitting[device] = (fitting[device] ?? 0) + 1;
     const link = chain.find((each) => each.device === device && !owned.has(each));
     if (link !== undefined) owned.add(link);
   }
-  return owned;
+  return { links: owned, fitting };
 }
 
 const placeOf = ({ device, at, ratio, distanceM }: Link): Said =>
   say('for-device', { device, at, ratio: ratio ?? 0, distanceM: distanceM ?? 0 });
 
-const whole = (link: Link, have: number): Part =>
+const whole = (link: Link, have: number, owned = have): Part =>
   partLine({
     item: say(`device-${link.device}`, { ratio: link.ratio ?? 0, kind: link.kind ?? '' }),
     quantity: 1,
     have,
+    owned,
     for: placeOf(link),
     where: link.device === 'tuner' ? 'radio' : 'made',
   });
@@ -59,13 +68,15 @@ function wound(link: Link, build: BuildFinding, drawer: Drawer, { settled }: Fac
   const electrical = (
     item: Said,
     quantity: number,
-    more: { unit?: Part['unit']; have?: number; or?: Said } = {},
+    more: { unit?: Part['unit']; have?: number; owned?: number; or?: Said } = {},
   ): Part => partLine({ item, quantity, for: place, where: 'electrical', ...more });
   const parts: Part[] = [];
   if (build.core !== null) {
     const count = build.count ?? 1;
     const or = ringSubstitute(link);
-    parts.push(electrical(say('ring', { core: build.core }), count, { have: drawer.takeRings(build.core, count), or }));
+    const owned = drawer.rings(build.core);
+    const have = drawer.takeRings(build.core, count);
+    parts.push(electrical(say('ring', { core: build.core }), count, { have, owned, or }));
   }
   if (build.conductor !== null && build.conductorLengthM !== null) {
     const coax = coaxIds.some((id) => id === build.conductor);

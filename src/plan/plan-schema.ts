@@ -79,6 +79,8 @@ export const Plan = z.strictObject({
       quantity: z.number(),
       unit: z.enum(['piece', 'metre', 'set', 'pair', 'roll']),
       have: z.number(),
+      /** All there is of it on hand, where several plans are shopped for. */
+      owned: z.number(),
       for: text,
       substitute: text,
       where: z.enum(['wire-and-rope', 'electrical', 'radio', 'hardware', 'made']),

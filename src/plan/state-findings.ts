@@ -63,6 +63,7 @@ export const stateParts = (list: readonly Part[], speaker: Speaker): Plan['parts
     quantity: part.quantity,
     unit: part.unit,
     have: part.have,
+    owned: part.owned,
     for: speaker.say(partFor, part.for),
     substitute: speaker.say(partSubstitutes, part.substitute),
     where: part.where,

@@ -1,19 +1,17 @@
 /** Parts to tick with a thumb: the whole row is the target, nothing moves when it is ticked. */
-import type { SavedPlan } from '../../design/saved-plan';
 import { shopScreen } from '../../words/en/shop-screen';
 import { Icon } from '../parts/icon';
 import { useSay } from '../say';
-import { useStores } from '../stores/stores';
-import { isTicked, type PartRow, shelves, tickKey } from './part-rows';
+import { itemText, type PartRow, shelves } from './part-rows';
 
-interface PartListProps {
-  readonly rows: readonly PartRow[];
-  readonly saved: SavedPlan;
+interface PartListProps<R extends PartRow> {
+  readonly rows: readonly R[];
   readonly list: 'shop' | 'pack';
-  onTicked(key: string, on: boolean): void;
+  isTicked(row: R): boolean;
+  onTick(row: R, on: boolean): void;
 }
 
-export function PartList({ rows, saved, list, onTicked }: PartListProps) {
+export function PartList<R extends PartRow>({ rows, ...ticking }: PartListProps<R>) {
   const say = useSay();
   return (
     <div class="shelf stack">
@@ -25,7 +23,7 @@ export function PartList({ rows, saved, list, onTicked }: PartListProps) {
             <h2 id={`shelf-${shelf}`}>{say(shopScreen[shelf])}</h2>
             <ul class="rows">
               {here.map((row) => (
-                <Row key={row.key} row={row} saved={saved} list={list} onTicked={onTicked} />
+                <Row key={row.key} row={row} {...ticking} />
               ))}
             </ul>
           </section>
@@ -35,24 +33,15 @@ export function PartList({ rows, saved, list, onTicked }: PartListProps) {
   );
 }
 
-function Row({ row, saved, list, onTicked }: Omit<PartListProps, 'rows'> & { readonly row: PartRow }) {
+function Row<R extends PartRow>({ row, list, isTicked, onTick }: Omit<PartListProps<R>, 'rows'> & { readonly row: R }) {
   const say = useSay();
-  const { library } = useStores();
-  const ticked = isTicked(saved, list, row);
+  const ticked = isTicked(row);
   const words =
     list === 'shop' ? ([shopScreen.have, shopScreen.buy] as const) : ([shopScreen.in, shopScreen.out] as const);
-  const key = tickKey(list, row);
   return (
     <li>
       <label class="item">
-        <input
-          type="checkbox"
-          checked={ticked}
-          onChange={(event) => {
-            library.edit(saved.id, { kind: 'tick', key, on: event.currentTarget.checked });
-            onTicked(key, event.currentTarget.checked);
-          }}
-        />
+        <input type="checkbox" checked={ticked} onChange={(event) => onTick(row, event.currentTarget.checked)} />
         <span class="tk">
           <span class="tickbox" aria-hidden="true">
             <Icon name="tick" />
@@ -64,8 +53,11 @@ function Row({ row, saved, list, onTicked }: Omit<PartListProps, 'rows'> & { rea
           {row.unit === 'metre' && <small> {say(shopScreen.metres)}</small>}
         </span>
         <span class="what">
-          <b>{row.item}</b>
+          <b>{itemText(row, say.format)}</b>
           <span>{say(shopScreen.use, { use: row.for })}</span>
+          {list === 'shop' && row.have > 0 && row.have < row.quantity && (
+            <span class="sub">{say(shopScreen.partly, { have: row.have, of: row.quantity })}</span>
+          )}
           {list === 'shop' && row.substitute !== '' && (
             <span class="sub">
               <b>{say(shopScreen.or)}</b> {row.substitute}

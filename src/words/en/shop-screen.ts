@@ -1,5 +1,6 @@
 /** What stands on the Shop screen and on the packing list. */
 import type { Message } from '../message';
+import { many } from './many';
 
 export const shopScreen = {
   title: 'Shop',
@@ -13,6 +14,12 @@ export const shopScreen = {
   metres: 'm',
   use: ({ use }) => `For ${use}`,
   or: 'Or:',
+  partly: ({ have, of }) => `${have} of ${of} on hand`,
+  withOthers: ({ count }) =>
+    Number(count) === 0
+      ? 'Shop for other plans too'
+      : `Shopped for with it: ${many(count, 'other plan', 'other plans')}`,
+  withOthersWhy: 'One list: like parts are added up, and what you have is counted once. Ticks stand in each plan.',
   undo: 'Undo',
   none: 'This plan needs no parts.',
   'wire-and-rope': 'Wire, rope and coax',

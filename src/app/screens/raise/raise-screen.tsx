@@ -174,7 +174,12 @@ function Packing({ plan, saved }: { readonly plan: Plan; readonly saved: SavedPl
     <section aria-labelledby="packing" class="packing">
       <h2 id="packing">{say(raiseScreen.packing)}</h2>
       <p role="status">{say(shopScreen.packed, { have: ticked.length, buy: rows.length - ticked.length })}</p>
-      <PartList rows={rows} saved={saved} list="pack" onTicked={() => undefined} />
+      <PartList
+        rows={rows}
+        list="pack"
+        isTicked={(row) => isTicked(saved, 'pack', row)}
+        onTick={(row, on) => library.edit(saved.id, { kind: 'tick', key: tickKey('pack', row), on })}
+      />
       {ticked.length > 0 && (
         <button
           type="button"

@@ -6,7 +6,7 @@ import { placeNames } from '../../../words/en/devices';
 import { planScreen } from '../../../words/en/plan-screen';
 import { sheet } from '../../../words/en/share-screen';
 import { shopScreen } from '../../../words/en/shop-screen';
-import { isTicked, partRows, shelves } from '../../jobs/part-rows';
+import { isTicked, itemText, partRows, shelves } from '../../jobs/part-rows';
 import { Length } from '../../parts/length';
 import { useSay } from '../../say';
 import { BuildView } from '../plan/build-view';
@@ -132,7 +132,7 @@ export function PartsTable({ plan, saved }: PlanProps & { readonly saved: SavedP
                     {row.unit === 'metre' && ` ${say(shopScreen.metres)}`}
                   </b>
                   <span>
-                    {row.item}
+                    {itemText(row, say.format)}
                     {isTicked(saved, 'shop', row) && ` (${say(sheet.have)})`}
                     {row.substitute !== '' && (
                       <span class="more">

@@ -1,18 +1,26 @@
-/** The shopping list: ticked with a thumb, read at arm's length, sent as text. */
+/** The shopping list: ticked with a thumb, read at arm's length, sent as text; for one plan or for several at once. */
 import { useState } from 'preact/hooks';
+import { completeAnswers } from '../../../advice/route';
+import type { Answers } from '../../../design/answers';
+import type { SavedPlan } from '../../../design/saved-plan';
 import { shoppingAsText } from '../../../plan/plain-text';
 import { jobs } from '../../../words/en/job-screens';
 import { shopScreen } from '../../../words/en/shop-screen';
+import { isMergedTicked, type MergedRow, mergedRows, type PlanRows, type Tick, ticksOf } from '../../jobs/merged-rows';
 import { type OpenPlan, WithPlan } from '../../jobs/open-plan';
 import { PartList } from '../../jobs/part-list';
-import { isTicked, type PartRow, partRows } from '../../jobs/part-rows';
+import { itemText, partRows } from '../../jobs/part-rows';
 import { SendText } from '../../jobs/send-text';
 import { Icon } from '../../parts/icon';
 import { SaveTrouble } from '../../parts/save-note';
 import { Top } from '../../parts/top';
 import { type JobRoute, to } from '../../routes';
 import { useSay } from '../../say';
+import { effectiveDraft } from '../../stores/effective-answers';
+import { useAllPlanned } from '../../stores/planned';
 import { useStores } from '../../stores/stores';
+import { planName } from '../plans/plan-line';
+import { isShoppedWith, OtherPlans } from './other-plans';
 import '../../jobs/jobs.css';
 import '../../jobs/part-list.css';
 
@@ -20,18 +28,59 @@ export function ShopScreen({ route }: { route: JobRoute }) {
   return <WithPlan planId={route.planId}>{(open) => <Shopping {...open} />}</WithPlan>;
 }
 
-function Shopping({ plan, saved, name }: OpenPlan) {
+interface Whole {
+  readonly saved: SavedPlan;
+  readonly answers: Answers;
+}
+
+/** Every other plan that is answered far enough to have a list. */
+function useOthers(planId: string): readonly Whole[] {
+  const { library, settings, parts } = useStores();
+  return library.plans.value.flatMap((saved) => {
+    const answers = completeAnswers(effectiveDraft(saved.answers, settings.settings.value, parts.parts.value));
+    return saved.id === planId || answers === null ? [] : [{ saved, answers }];
+  });
+}
+
+/** The list of this plan, then those of the plans that are shopped for with it, as far as they are made. */
+function useLists({ plan, saved, name }: OpenPlan, others: readonly Whole[]): readonly PlanRows[] {
+  const say = useSay();
+  const chosen = others.filter((other) => isShoppedWith(saved, other.saved.id));
+  const planned = useAllPlanned(
+    chosen.map(({ answers }) => answers),
+    [saved.id, ...chosen.map((other) => other.saved.id)].join(' '),
+  );
+  const more = chosen.flatMap((other, index): PlanRows[] => {
+    const made = planned?.[index]?.plan;
+    return made === undefined
+      ? []
+      : [{ saved: other.saved, name: planName(other.saved, say, made), rows: partRows(made) }];
+  });
+  return [{ saved, name, rows: partRows(plan) }, ...more];
+}
+
+function Shopping(open: OpenPlan) {
+  const { saved, name } = open;
   const say = useSay();
   const { library } = useStores();
-  const [last, setLast] = useState<{ readonly key: string; readonly on: boolean } | null>(null);
-  const rows = partRows(plan);
-  const isHere = (row: PartRow): boolean => isTicked(saved, 'shop', row);
+  const [last, setLast] = useState<readonly Tick[]>([]);
+  const others = useOthers(saved.id);
+  const lists = useLists(open, others);
+  const rows = mergedRows(lists);
+  const isHere = (row: MergedRow): boolean => isMergedTicked(row, 'shop');
   const have = rows.filter(isHere).length;
-  const text = (): string =>
-    shoppingAsText(rows, (part) => rows.some((row) => row === part && isHere(row)), { name, format: say.format });
-  const undo = (): void => {
-    if (last !== null) library.edit(saved.id, { kind: 'tick', key: last.key, on: !last.on });
-    setLast(null);
+  const tick = (ticks: readonly Tick[]): void => {
+    for (const { planId, key, on } of ticks) library.edit(planId, { kind: 'tick', key, on });
+  };
+  const text = (): string => {
+    const told = rows.map((row) => ({ row, part: { ...row, item: itemText(row, say.format) } }));
+    const isTold = (part: object): boolean => told.some((each) => each.part === part && isHere(each.row));
+    const names = lists.map((list) => list.name).join(', ');
+    return shoppingAsText(
+      told.map(({ part }) => part),
+      isTold,
+      { name: names, format: say.format },
+    );
   };
   return (
     <>
@@ -43,11 +92,28 @@ function Shopping({ plan, saved, name }: OpenPlan) {
         </div>
         <SaveTrouble />
         <p>{say(rows.length === 0 ? shopScreen.none : shopScreen.tick)}</p>
-        <PartList rows={rows} saved={saved} list="shop" onTicked={(key, on) => setLast({ key, on })} />
+        {others.length > 0 && <OtherPlans saved={saved} others={others.map((other) => other.saved)} />}
+        <PartList
+          rows={rows}
+          list="shop"
+          isTicked={isHere}
+          onTick={(row, on) => {
+            const ticks = ticksOf(row, 'shop', on);
+            tick(ticks);
+            setLast(ticks);
+          }}
+        />
       </main>
       <section class="act" aria-label={say(jobs.next)}>
         <SendText title={name} text={text} main />
-        <button type="button" class={last === null ? 'btn tall wait' : 'btn tall'} onClick={undo}>
+        <button
+          type="button"
+          class={last.length === 0 ? 'btn tall wait' : 'btn tall'}
+          onClick={() => {
+            tick(last.map((each) => ({ ...each, on: !each.on })));
+            setLast([]);
+          }}
+        >
           <Icon name="undo" />
           {say(shopScreen.undo)}
         </button>
