@@ -37,6 +37,7 @@ test('"Not sure" at the radiator leads to a ranked list; an antenna opens as the
     texts.findIndex((text) => text.includes('centre-fed half-wave')),
   );
 
+  const order = await page.locator('.candidate h2').allTextContents();
   const name = (await rows.first().getByRole('heading', { level: 2 }).textContent()) ?? '';
   await page.getByRole('button', { name: `Open as a plan: ${name}`, exact: true }).click();
   await page.waitForURL(/#\/plan\/[0-9a-f-]+$/);
@@ -48,8 +49,11 @@ test('"Not sure" at the radiator leads to a ranked list; an antenna opens as the
   expect(await answers()).toMatchObject({ bands: ['40m', '20m'], spanM: 9, shackEnd: 'radio' });
   expect((await answers())?.radiator).toBeDefined();
 
+  // What the antenna that was opened answers (its height, say) binds none of the others.
   await page.goBack();
   await heading(page, 'Which antenna?');
+  await rows.first().waitFor();
+  expect(await page.locator('.candidate h2').allTextContents()).toEqual(order);
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect.poll(async () => (await answers())?.radiator).toBeUndefined();
   expect(await answers()).toMatchObject({ spanM: 9 });

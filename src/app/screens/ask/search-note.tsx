@@ -8,8 +8,8 @@ export function SearchNote({ search }: { readonly search: Searching }) {
   const say = useSay();
   const note = useRef<HTMLParagraphElement>(null);
   const { state, moves } = search;
-  if (state.shown === null && state.kind !== 'failed') return null;
-  const shown = state.shown ?? [];
+  const { shown } = state;
+  if (shown === null) return null;
   const stopped = shown.filter(({ score }) => score.stops > 0).length;
   const progress = { done: Math.max(state.done - stopped, 0), of: shown.length - stopped };
   const words = {

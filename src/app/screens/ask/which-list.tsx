@@ -42,12 +42,20 @@ const before = signal<ReadonlyMap<string, DraftAnswers>>(new Map());
 const editsTo = (answers: DraftAnswers): NewEdit[] =>
   chosen.map((key) => ({ kind: 'answer', key, answer: pick(answers, key) }));
 
+/** The answers without what the candidate that was opened last answered in their place. */
+function siteAnswers({ id, answers }: SavedPlan): DraftAnswers {
+  const stood = before.value.get(id);
+  if (stood === undefined) return answers;
+  const kept = Object.entries(answers).filter(([key]) => !chosen.some((each) => each === key));
+  return Object.assign(Object.fromEntries(kept), ...chosen.map((key) => pick(stood, key)));
+}
+
 export function WhichList({ plan }: { readonly plan: SavedPlan }) {
   const say = useSay();
-  const { library, settings, parts, planner } = useStores();
-  const draft = effectiveDraft(plan.answers, settings.settings.value, parts.parts.value);
+  const { library, settings, parts } = useStores();
+  const draft = effectiveDraft(siteAnswers(plan), settings.settings.value, parts.parts.value);
   const search = useSearch(draft);
-  const { shown } = search.state;
+  const { shown, kind } = search.state;
   const open = (candidate: Candidate): void => {
     before.value = new Map(before.value).set(plan.id, plan.answers);
     library.edit(plan.id, ...editsTo(candidate.answers));
@@ -68,8 +76,8 @@ export function WhichList({ plan }: { readonly plan: SavedPlan }) {
           <How />
         </div>
         <section aria-label={say(which.title)}>
-          {planner.failed.value !== null && <p class="stop">{say(shell.planFailed)}</p>}
-          {shown === null && planner.failed.value === null && <p role="status">{say(which.working)}</p>}
+          {shown === null && kind === 'failed' && <p class="stop">{say(shell.planFailed)}</p>}
+          {shown === null && kind === 'working' && <p role="status">{say(which.working)}</p>}
           {shown !== null && <Lists candidates={shown} onOpen={open} />}
         </section>
       </main>
