@@ -1,4 +1,5 @@
 /** Sentences of words/ in the operator's units. */
+import { language } from '../words/en/language';
 import type { Format } from '../words/format';
 import { createFormat } from '../words/format';
 import { type Data, type Message, render } from '../words/message';
@@ -20,6 +21,16 @@ const said = { metric: sayIn('metric'), imperial: sayIn('imperial') } as const;
 
 export const useSay = (): Say => said[useStores().settings.units.value];
 
-/** The time of day as the phone writes it. */
-export const clock = (at: number): string =>
-  new Intl.DateTimeFormat(undefined, { hour: '2-digit', minute: '2-digit' }).format(at);
+/** The phone's own variety of the language of the words, where it has one: an Irish phone and an American one write a date in two ways. */
+function variety(): string {
+  const ownOf = (tag: string): string | undefined => tag.split('-')[0];
+  return navigator.languages.find((tag) => ownOf(tag) === ownOf(language.tag)) ?? language.tag;
+}
+
+/** The time of day, in twelve hours or twenty-four as the phone has it. */
+export function clock(at: number): string {
+  const { hourCycle = 'h23' } = new Intl.DateTimeFormat(undefined, { hour: 'numeric' }).resolvedOptions();
+  return new Intl.DateTimeFormat(variety(), { hour: '2-digit', minute: '2-digit', hourCycle }).format(at);
+}
+
+export const day = (at: number): string => new Intl.DateTimeFormat(variety(), { dateStyle: 'long' }).format(at);

@@ -142,4 +142,11 @@ test.each(['left', 'right'] as const)('the main action is under the %s thumb', a
     if (!main || !other) throw new Error('no row of actions');
     expect(hand === 'left' ? main.x < other.x : main.x > other.x, place).toBe(true);
   }
+  // The units change sides; figures stand in the order of every number pad.
+  await openScreen(page, url, `#/ask/${id}/heightM`);
+  const xOf = async (key: string): Promise<number> =>
+    (await page.locator('.keys').getByRole('button', { name: key, exact: true }).boundingBox())?.x ?? Number.NaN;
+  const [one, two, three, metres] = await Promise.all(['1', '2', '3', 'm'].map(xOf));
+  expect([one < two, two < three]).toEqual([true, true]);
+  expect(hand === 'left' ? metres < one : metres > three).toBe(true);
 });

@@ -1,6 +1,6 @@
 /** Lets nobody past a caution unread: one gate after the other, each left by ticking its lines and then pressing Next. */
 import type { ComponentChildren } from 'preact';
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { SavedPlan } from '../../design/saved-plan';
 import { gateWords, jobs } from '../../words/en/job-screens';
 import { Icon } from '../parts/icon';
@@ -30,6 +30,12 @@ export function GatesFirst({ gates, saved, title, backHref, beside, children }: 
   // A site answer changed in another tab opens gates again that were passed.
   const unreadBefore = firstUnread(saved, gates, 0);
   const shown = Math.min(at, unreadBefore);
+  // What is behind a gate is another page to whoever reads by ear or key: it begins at its heading.
+  const before = useRef(shown);
+  useEffect(() => {
+    if (before.current !== shown) document.querySelector<HTMLElement>('main h1')?.focus({ preventScroll: true });
+    before.current = shown;
+  }, [shown]);
   const gate = gates[shown];
   if (gate === undefined) return <>{children()}</>;
   const left = unreadLines(saved, gate).length;

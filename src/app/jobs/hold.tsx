@@ -23,6 +23,11 @@ export function Holding({ onLetGo, children }: { readonly onLetGo: () => void; r
   useEffect(() => {
     dialog.current?.showModal();
   }, []);
+  /** Closed before it goes, so that the browser gives the focus back to the button that opened it. */
+  const letGo = (): void => {
+    dialog.current?.close();
+    onLetGo();
+  };
   return (
     <dialog
       ref={dialog}
@@ -49,7 +54,7 @@ export function Holding({ onLetGo, children }: { readonly onLetGo: () => void; r
         <button
           type="button"
           class={first ? 'btn ab' : 'btn ab wait'}
-          onClick={() => (first ? onLetGo() : setFirst(false))}
+          onClick={() => (first ? letGo() : setFirst(false))}
         >
           B
         </button>

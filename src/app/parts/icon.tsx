@@ -19,7 +19,7 @@ const paths = {
 export type IconName = keyof typeof paths;
 
 /** These point along the line of reading and are mirrored where that runs from right to left. */
-const pointing: readonly IconName[] = ['back', 'next', 'undo', 'erase', 'shop'];
+const pointing: readonly IconName[] = ['back', 'next', 'undo', 'shop'];
 
 export const Icon = ({ name }: { name: IconName }) => (
   <svg

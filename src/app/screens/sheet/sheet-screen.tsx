@@ -10,7 +10,7 @@ import { LocalCodes } from '../../jobs/gate';
 import { type OpenPlan, WithPlan } from '../../jobs/open-plan';
 import { Top } from '../../parts/top';
 import { type PlanRoute, to } from '../../routes';
-import { useSay } from '../../say';
+import { day, useSay } from '../../say';
 import { Answer } from '../plan/answer';
 import { Danger } from '../plan/danger';
 import { AssumedList, BandTable, MeasuredTable, MindList, PeopleTable, StepList } from './doings';
@@ -24,8 +24,6 @@ import './sheet.css';
 export function SheetScreen({ route }: { route: PlanRoute }) {
   return <WithPlan planId={route.planId}>{(open) => <Sheet key={open.saved.id} {...open} />}</WithPlan>;
 }
-
-const day = (at: number): string => new Intl.DateTimeFormat(undefined, { dateStyle: 'long' }).format(at);
 
 function Sheet({ saved, answers, plan, name }: OpenPlan) {
   const say = useSay();
