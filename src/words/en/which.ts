@@ -30,6 +30,7 @@ export const which = {
   radiated: 'Radiated',
   swr: 'SWR at the radio',
   entry: 'Current at the house',
+  entryPortable: 'Current at the radio',
   watts: ({ least, most }) => (least === most ? `${most}\u00a0W` : `${least} to ${most}\u00a0W`),
   ratios: ({ least, most }) => (least === most ? `${most}` : `${least} to ${most}`),
   milliamperes: ({ ma }) => (ma === 0 ? 'hardly any' : `up to ${ma}\u00a0mA`),

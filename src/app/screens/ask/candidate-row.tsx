@@ -49,7 +49,7 @@ function Figures({ candidate }: { readonly candidate: Candidate }) {
   const rows = [
     { head: which.radiated, value: figures?.radiated },
     { head: which.swr, value: figures?.swr },
-    { head: which.entry, value: figures?.entry },
+    { head: candidate.answers.station === 'portable' ? which.entryPortable : which.entry, value: figures?.entry },
   ];
   return (
     <section class="solved">
