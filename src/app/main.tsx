@@ -3,6 +3,7 @@ import { render } from 'preact';
 import { shell } from '../words/en/screens';
 import { App } from './app';
 import { takeOpenedFiles } from './handed-in';
+import { keepFocus } from './kept-focus';
 import { fetchParts } from './later';
 import { startPwa } from './pwa';
 import { startRouter } from './router';
@@ -25,6 +26,7 @@ async function start(root: HTMLElement): Promise<void> {
     setOrRemove(document.documentElement, 'data-hand', hand);
   });
   startRouter();
+  keepFocus();
   takeOpenedFiles();
   render(
     <StoresContext.Provider value={stores}>

@@ -1,0 +1,15 @@
+/**
+ * The focus is never lost: what was pressed may be gone after the press, a row that was removed or a strip that was dealt with, and the
+ * browser then leaves the focus on nothing. It goes to the heading of the screen, from where the next Tab leads on.
+ */
+export function keepFocus(): void {
+  document.addEventListener('click', ({ target }) => {
+    const pressed = target instanceof Element ? target.closest('a, button, input, summary') : null;
+    if (pressed === null) return;
+    // After the screen was drawn anew.
+    requestAnimationFrame(() => {
+      const lost = !pressed.isConnected && document.activeElement === document.body;
+      if (lost) document.querySelector<HTMLElement>('main h1, .top h1')?.focus({ preventScroll: true });
+    });
+  });
+}
