@@ -25,11 +25,13 @@ import { partDistance, powerAt, solvedDistance } from './exposure-solved';
 import { type ExposureTest, limitsOn, type Tier, testsFor } from './exposure-tests';
 import {
   dutyInputs,
+  noWatts,
   powerInput,
   type RawWatts,
   roundUpM,
   statedWatts,
   stepInput,
+  TOUCHING_M,
   type Watts,
 } from './exposure-working';
 import type { BandFacts, Facts } from './facts';
@@ -233,6 +235,8 @@ const screenSaid = (test: ExposureTest): Said => ({
 function powerFor(source: Radiation, nearestM: number): Watts {
   const { facts, at } = source;
   const tests = testsFor(facts.settled.ruleSet, 'public', at.focusMHz);
+  const [first] = tests;
+  if (first !== undefined && nearestM < TOUCHING_M) return noWatts(nearestM, first);
   const allowed = tests.map((test) => screenWatts(source, test, nearestM));
   if (nearestM < reactiveLimitM(at.wavelengthM)) allowed.push(nearWireWatts(nearestM));
   return statedWatts(allowed.reduce((least, each) => (each.watts < least.watts ? each : least)));

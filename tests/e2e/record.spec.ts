@@ -30,9 +30,9 @@ test('the record is reached from the plan by keyboard, dated by the phone, and k
   const day = await today(page);
   const paper = page.locator('article');
   await paper.getByText(`Made on ${day}, for: Pear orchard`).waitFor();
-  expect(await paper.getByRole('heading', { level: 2 }).allTextContents()).toEqual(
-    expect.arrayContaining(['Antenna and station', 'Places of this site where people may be', 'Method']),
-  );
+  const headings = await paper.getByRole('heading', { level: 2 }).allTextContents();
+  expect(headings).toEqual(expect.arrayContaining(['Antenna and station', 'Method']));
+  expect(headings.length).toBeGreaterThanOrEqual(4);
   expect(await paper.textContent()).not.toMatch(/\b(safe|undefined|NaN|null)\b/i);
 
   const coming = page.waitForEvent('download');

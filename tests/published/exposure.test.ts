@@ -110,7 +110,7 @@ describe('rows that are not in print', () => {
 
 // One metre across is π metres round, 0.29 wavelengths at 28 MHz. 1.76 dBi is the gain of a small loop.
 const loops = published<TableRow>('exposure-small-loop.json');
-test.each(titled(loops))('%s: the far-field formula falls short, so no distance is given', (_title, row) => {
+test.each(titled(loops))('%s: the far-field formula falls short, so it gives no distance', (_title, row) => {
   const { frequencyMHz, powerW } = row.inputs;
   const [controlled, uncontrolled] = distances(frequencyMHz, 1.76, powerW);
   expect(controlled).toBeLessThan(row.expected[0]);

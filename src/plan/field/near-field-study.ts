@@ -10,6 +10,9 @@ import type { Solution } from '../../solver/geometry';
 import type { FieldSite } from './field-site';
 import { POWER_W } from './shield-currents';
 
+/** Of the power, however lossy the chokes. */
+const MOST_IN_LOADS = 0.95;
+
 export const placesNear = (site: FieldSite, frequencyMHz: number, reachM: number): NearPlaces =>
   nearPlaces(site.wires.wires, spotsOf(site), C0 / (frequencyMHz * 1e6), reachM);
 
@@ -31,14 +34,22 @@ function feedOf({ wires }: FieldSite): Vector {
   return gap?.at === 'to' ? fed.to : fed.from;
 }
 
-/** `fields` of the solution belong to the points of `places`, in order, at 100 W. */
-export function nearFieldOf(places: NearPlaces, { fields, gainDbi }: Solution): NearField {
+/**
+ * `fields` of the solution belong to the points of `places`, in order, at 100 W. What chokes and an earth turn into heat is given no credit: on a
+ * loop much smaller than a wave that is most of the power, and better chokes would send it into the loop.
+ */
+export function nearFieldOf(places: NearPlaces, { fields, gainDbi, powerShare }: Solution): NearField {
+  const uncredited = 1 / Math.sqrt(1 - Math.min(Math.max(powerShare.loads, 0), MOST_IN_LOADS));
   const empty = (count: number) => ({ electric: zeros(count), magnetic: zeros(count) });
   const parts = new Map<AntennaPart, Record<'around' | 'ground', ReturnType<typeof empty>>>();
   const people = new Map<PeoplePlace, { electric: number; magnetic: number }>();
   places.rays.forEach(({ part, place, ...shells }, index) => {
-    const field = fields[index];
-    if (field === undefined) return;
+    const solved = fields[index];
+    if (solved === undefined) return;
+    const field = {
+      electricVPerM: uncredited * solved.electricVPerM,
+      magneticAPerM: uncredited * solved.magneticAPerM,
+    };
     if (place !== null) {
       const before = people.get(place) ?? { electric: 0, magnetic: 0 };
       people.set(place, {
@@ -56,7 +67,7 @@ export function nearFieldOf(places: NearPlaces, { fields, gainDbi }: Solution): 
     }
   });
   const radiator = parts.get('radiator');
-  if (radiator !== undefined) raiseToFarField(radiator.around, places.aroundM, gainDbi);
+  if (radiator !== undefined) raiseToFarField(radiator.around, places.aroundM, gainDbi, uncredited);
   return {
     aroundM: places.aroundM,
     groundM: places.groundM,
@@ -76,11 +87,12 @@ function raiseToFarField(
   { electric, magnetic }: { readonly electric: number[]; readonly magnetic: number[] },
   distancesM: readonly number[],
   gainDbi: number,
+  uncredited: number,
 ): void {
   const last = distancesM.length - 1;
   const density = (POWER_W * gainNumber(gainDbi)) / (4 * Math.PI * (distancesM[last] ?? 1) ** 2);
-  raise(electric, last, Math.sqrt(density * ETA0));
-  raise(magnetic, last, Math.sqrt(density / ETA0));
+  raise(electric, last, uncredited * Math.sqrt(density * ETA0));
+  raise(magnetic, last, uncredited * Math.sqrt(density / ETA0));
 }
 
 const zeros = (count: number): number[] => new Array<number>(count).fill(0);

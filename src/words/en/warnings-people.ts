@@ -9,7 +9,8 @@ export const peopleWarnings = {
     why: (d) =>
       `That is the distance for people who were not told, under the ${ruleSetName(String(d.ruleSet))}, counted from the nearest part, counterpoise and the outside of the coax included.`,
     waysOut: {
-      'less-power': (d, f) => `Use at most ${say.watts(d, f, 'mostW')} on these bands while somebody is there.`,
+      'less-power': (d, f) =>
+        `Use at most ${say.watts(d, f, 'mostW')} at the crest on these bands while somebody is there.`,
       'move-it': (d, f) => `Move or raise the antenna, so that every part is ${say.length(d, f, 'keepM')} from them.`,
       'keep-away': 'Close the place off, and stop sending the moment anybody comes near.',
     },
