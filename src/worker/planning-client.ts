@@ -81,7 +81,8 @@ export class PlanningClient {
     const result = new Promise<Result>((resolve, reject) => {
       const settled = (): void => {
         this.pending.delete(id);
-        if (this.pending.size === 0) this.afterwards(() => this.endIfIdle(id));
+        const { lastId } = this; // requests may end in another order than they began
+        if (this.pending.size === 0) this.afterwards(() => this.endIfIdle(lastId));
       };
       const fail = (error: InputError): void => {
         settled();

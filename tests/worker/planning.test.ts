@@ -149,6 +149,15 @@ test('a solver is started when asked for, told of when it breaks, and ended when
   expect(solvers[0]?.ended).toBe(true);
 });
 
+test('an idle worker is ended also when its last request to end was not the last to begin', async () => {
+  const put: (() => void)[] = [];
+  const { client, workers } = startedClient((end) => put.push(end));
+  await Promise.all([client.study(dipole, {}).result, client.plan(dipole, undefined)]);
+  expect(put).toHaveLength(1);
+  put[0]?.();
+  expect(workers[0]?.ended).toBe(true);
+});
+
 test('an idle worker is ended, and not when it was asked something meanwhile', async () => {
   const put: (() => void)[] = [];
   const { client, workers } = startedClient((end) => put.push(end));
