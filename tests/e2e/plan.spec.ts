@@ -164,7 +164,10 @@ test('on paper: no bars and buttons, both units, danger on the first page', asyn
   expect(await page.locator('.plan-page .btn').first().isVisible()).toBe(false);
   expect(await page.locator('.danger').first().isVisible()).toBe(true);
   expect(await page.locator('table.people').first().isVisible()).toBe(true);
+  expect(await page.locator('.moment p').first().isVisible()).toBe(true);
   expect(await page.evaluate(() => getComputedStyle(document.body).backgroundColor)).toBe('rgb(255, 255, 255)');
+  const pages = (await page.pdf({ format: 'A4' })).toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g) ?? [];
+  expect(pages.length).toBeLessThanOrEqual(9);
 });
 
 test('when the antenna is solved the plan says once what moved, and nothing on the screen leaps', async () => {

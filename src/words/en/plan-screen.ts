@@ -238,6 +238,8 @@ export const planScreen = {
   from_catalogue: 'from the catalogue',
   from_solved: 'worked out',
   onPaper: 'On paper',
+  paperHint:
+    'For a clipboard, print the sheet instead: “On paper” at the end of this page. It has lists to tick and room for readings.',
   onward: 'On from this plan',
   surer: 'Make it surer',
   whyScreen: 'Why a choke',

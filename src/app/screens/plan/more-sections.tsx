@@ -171,7 +171,7 @@ function CautionsBefore({ before, cautions }: { readonly before: string; readonl
   const say = useSay();
   if (cautions.length === 0) return null;
   return (
-    <details>
+    <details class="moment">
       <summary>{say(planScreen.cautionsBefore, { before })}</summary>
       <ul class="reasons">
         {cautions.map((caution) => (

@@ -43,6 +43,7 @@ function knownOf(answers: Answers): Facts | null {
 }
 
 function PlanPage({ saved, answers, plan, name, study }: OpenPlan) {
+  const say = useSay();
   const picture = sitePictureOf(answers, plan);
   const isUnderway = study.kind === 'working';
   return (
@@ -51,6 +52,7 @@ function PlanPage({ saved, answers, plan, name, study }: OpenPlan) {
       <main id="main" class="two plan-page">
         <div class="stack">
           <h1 tabIndex={-1}>{name}</h1>
+          <p class="on-paper-only small">{say(planScreen.paperHint)}</p>
           <SaveTrouble />
           <Danger plan={plan} />
           <Stops warnings={plan.warnings} answers={answers} planId={saved.id} />

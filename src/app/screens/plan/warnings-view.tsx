@@ -57,7 +57,7 @@ export function WarningsView({ warnings, answers, planId }: WarningsProps) {
       </h2>
       <Notes warnings={open} answers={answers} planId={planId} />
       {notes.length > 0 && (
-        <details {...fold}>
+        <details class="moment" {...fold}>
           <summary>{say(planScreen.notesAll, { count: notes.length })}</summary>
           <div class="stack">
             <Notes warnings={notes} answers={answers} planId={planId} />
