@@ -4,7 +4,8 @@
  *
  * A core lies anywhere in its tolerance, so all chokes are taken at the low end, by the maker's figures, and at the high end, and the worst of
  * each current, voltage and heat is told; what hangs on the antenna itself (impedance, SWR, efficiency) is that of the maker's figures. Heat
- * that the chokes take more or less than at their least ohms is missing from, or added to, what is radiated.
+ * that the chokes take more or less than at their least ohms is missing from, or added to, what is radiated. Near fields give no credit for
+ * such heat (near-field-study.ts) and stay as they are.
  *
  * Where the wound chokes let in more than the goal that the least ohms would meet, more ohms are asked for in the same places, and the first
  * design that meets the goal stands. Where none does, the first stands and its figures say so.
@@ -19,7 +20,6 @@ import {
   type ChokeChoice,
   type FieldFacts,
   fieldOf,
-  type NearField,
   type OpenCoax,
   type ShieldState,
 } from '../../advice/field-facts';
@@ -147,7 +147,7 @@ function builtState(coax: OpenCoax, chokesOf: (lot: CoreLot) => readonly PlacedC
 }
 
 function bandWith(solved: BandField, { feedPoint, feedCurrentA, nominal, worst }: BuiltState, at: ChokesAt): BandField {
-  const { openSweep, efficiency, gainDbi, nearField } = solved;
+  const { openSweep, efficiency, gainDbi } = solved;
   const left = (shield: ShieldState | undefined): number =>
     POWER_W - (shield?.chokes ?? []).reduce((sum, { heatW }) => sum + heatW, 0);
   const more = left(nominal) / left(solved.planned);
@@ -161,23 +161,5 @@ function bandWith(solved: BandField, { feedPoint, feedCurrentA, nominal, worst }
     ...(openSweep === undefined ? {} : { sweep: sweepWith(openSweep, (hz) => at(hz, 'nominal')) }),
     ...(efficiency === undefined ? {} : { efficiency: efficiency * more }),
     ...(gainDbi === undefined ? {} : { gainDbi: gainDbi + 10 * Math.log10(more) }),
-    ...(nearField === undefined ? {} : { nearField: stronger(nearField, Math.sqrt(Math.max(more, 1))) }),
-  };
-}
-
-/** Fields grow with the root of the power that the chokes leave; where they leave less, the fields stay as they are. */
-function stronger(near: NearField, times: number): NearField {
-  const each = ({ electric, magnetic }: NearField['parts'][number]['around']) => ({
-    electric: electric.map((volts) => volts * times),
-    magnetic: magnetic.map((amperes) => amperes * times),
-  });
-  return {
-    ...near,
-    parts: near.parts.map(({ part, around, ground }) => ({ part, around: each(around), ground: each(ground) })),
-    places: near.places.map((place) => ({
-      ...place,
-      electric: place.electric * times,
-      magnetic: place.magnetic * times,
-    })),
   };
 }
