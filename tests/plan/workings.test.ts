@@ -34,9 +34,12 @@ const actedOn = ([{ feedLineLengthM = 15 }, plan]: readonly [Answers, Plan]): re
   ...plan.cautions
     .filter(({ distanceM }) => distanceM !== null)
     .map(({ id, distanceM, distanceMWorking }) => ({ of: id, value: distanceM, working: distanceMWorking })),
-  ...plan.exposure.flatMap(({ knowingM, knowingMWorking, publicM, publicMWorking }) => [
-    { of: 'knowing', value: knowingM, working: knowingMWorking },
-    { of: 'public', value: publicM, working: publicMWorking },
+  ...plan.exposure.flatMap((entry) => [
+    { of: 'knowing', value: entry.knowingM, working: entry.knowingMWorking },
+    { of: 'public', value: entry.publicM, working: entry.publicMWorking },
+    { of: 'knowing on the ground', value: entry.groundKnowingM, working: entry.groundKnowingMWorking },
+    { of: 'public on the ground', value: entry.groundPublicM, working: entry.groundPublicMWorking },
+    { of: 'nearest person', value: entry.powerAtNearestPersonW, working: entry.powerAtNearestPersonWWorking },
   ]),
 ];
 
