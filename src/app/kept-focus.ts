@@ -4,7 +4,7 @@
  */
 export function keepFocus(): void {
   document.addEventListener('click', ({ target }) => {
-    const pressed = target instanceof Element ? target.closest('a, button, input, summary') : null;
+    const pressed = target instanceof Element ? target.closest('a,button,input,summary') : null;
     if (pressed === null) return;
     // After the screen was drawn anew.
     requestAnimationFrame(() => {
