@@ -233,6 +233,30 @@ describe('a wire for several bands', () => {
   });
 });
 
+describe('a wire that stays clear of half-waves', () => {
+  const clear: Answers = { ...endFed, bands: ['40m', '20m'], lengthChoice: 'non-resonant', spanM: 35 };
+
+  test('is chosen from the whole room by its worst SWR, off every first half-wave, and told beside the rule', async () => {
+    const lengths = await lengthsOf(clear);
+    expect(worst(lengths.swr, 'chosen')).toBeLessThan(worst(lengths.swr, 'rule'));
+    expect(lengths.radiatorM).toBeLessThan(35);
+    for (const mhz of [7.1, 14.175])
+      expect(Math.abs(lengths.radiatorM / ((468 / mhz) * FOOT_M) - 1)).toBeGreaterThan(0.04);
+    expect(planned(clear, lengths).fieldStudy?.lengths?.text.join(' ')).toContain('by rule');
+  });
+
+  test('may lie near a third half-wave where it was solved and serves the band, and is warned of where it was not', () => {
+    const lengths: SolvedLengths = { radiatorM: 31, ruleM: 26, pairs: {}, by: 'worst-swr', swr: [] };
+    const warned = (r: number | null) => {
+      const bands = r === null ? {} : { '20m': { feedPoint: { r, x: 0 } } };
+      return makePlan(clear, { field: { bands, lengths } }).warnings.map(({ id }) => id);
+    };
+    expect(warned(null)).toContain('wire-near-half-wave');
+    expect(warned(5000)).toContain('wire-near-half-wave');
+    expect(warned(900)).not.toContain('wire-near-half-wave');
+  });
+});
+
 test('an inverted-L that stays clear of half-waves is chosen by field too, and does no worse than by rule', async () => {
   const answers: Answers = {
     ...offCentre,

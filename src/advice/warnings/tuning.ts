@@ -91,7 +91,16 @@ function nearMultiple(facts: Facts, { edgesMHz }: BandFacts, lengthM: number): {
 
 const awayFromHalfWaves: readonly System[] = ['non-resonant-end-fed', 'non-resonant-vertical'];
 
-export const wireNearHalfWave: Rule = ({ facts, dimensions }) => {
+/** About its second half-wave and beyond a wire may serve a band well; below this, solved, it does. */
+const SERVED_WELL_SWR = 5;
+
+function isSolvedWell({ bands, field }: Judged, { band }: BandFacts): boolean {
+  const swr = bands.find((each) => each.band === band)?.swrAtFeedPoint ?? null;
+  return fieldOf(field, band).feedPoint !== undefined && swr !== null && swr <= SERVED_WELL_SWR;
+}
+
+export const wireNearHalfWave: Rule = (judged) => {
+  const { facts, dimensions } = judged;
   if (!awayFromHalfWaves.includes(facts.system)) return [];
   const wires = [
     { piece: 'wire', lengthM: dimensions.radiator.metres },
@@ -104,6 +113,7 @@ export const wireNearHalfWave: Rule = ({ facts, dimensions }) => {
     facts.bands.flatMap((at): Warning[] => {
       const { n, offset } = nearMultiple(facts, at, lengthM);
       if (Math.abs(offset) > CLEAR) return [];
+      if (piece === 'wire' && n > 1 && isSolvedWell(judged, at)) return [];
       const data = { band: at.band, piece, lengthM, n, percent: 100 * offset };
       const other =
         piece === 'wire' && better !== undefined ? [['cut-to', { lengthM: better }] as const] : ['change-length'];
