@@ -29,7 +29,8 @@ const forReadme = process.argv.includes('--readme');
 const asked = process.argv.slice(2).filter((name) => !name.startsWith('--'));
 const wanted = (/** @type {string} */ name) =>
   forReadme ? inReadme.includes(name) : asked.length === 0 || asked.includes(name);
-await build({ logLevel: 'error', build: { outDir: built } });
+process.env.HALYARD_OUT_DIR = built;
+await build({ logLevel: 'error' });
 
 const server = createStaticServer(built);
 const url = `http://localhost:${await listen(server, 0)}/`;
