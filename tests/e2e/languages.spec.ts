@@ -40,7 +40,8 @@ function misfits(page: Page): Promise<string[]> {
       const holder = text.parentElement;
       if (holder === null || text.nodeValue?.trim() === '' || holder.closest('.vh, .skip, svg, option') !== null)
         continue;
-      if (!holder.checkVisibility()) continue;
+      // A table of many columns that is made for paper is pushed sideways in its own frame.
+      if (!holder.checkVisibility() || holder.closest('.paper-table') !== null) continue;
       const range = document.createRange();
       range.selectNodeContents(text);
       const { left, right, top, bottom } = range.getBoundingClientRect();
