@@ -76,9 +76,8 @@ export async function passGates(page) {
   for (; (await page.locator('.gate').count()) > 0; gates++) {
     const head = await page.locator('.gate').textContent();
     for (const line of await page.locator('.gate input').all()) {
-      if (await line.isChecked()) continue;
-      await line.focus();
-      await page.keyboard.press('Space');
+      // A screen that has just opened takes the focus to its heading, and the key may go there.
+      while (!(await line.isChecked())) await line.press('Space');
     }
     await page.locator('.act .btn.go').click();
     await page.waitForFunction((before) => document.querySelector('.gate')?.textContent !== before, head);
