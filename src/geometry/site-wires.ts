@@ -29,7 +29,7 @@ export function siteWires(layout: Layout): SiteWires | null {
   const arms = armsOf(layout);
   if (arms === null) return null;
   const feed = feedPointOf(layout);
-  const wires = arms.flatMap((arm, index) => armWires(arm, layout.wire, layout.shieldAtMidGap && index === 1));
+  const wires = radiatorWires(layout, arms, feed);
   wires.push(...returnWires(layout, feed));
   const loads: Load[] = [];
   if (layout.returnPath === 'ground-rod') {
@@ -67,6 +67,22 @@ function wireBetween(
   return { id, from, to, radiusM, conductivitySPerM, ...(insulation === null ? {} : { insulation }) };
 }
 
+/** Between the two sides of a feed point with several pairs, so that one gap drives them all. */
+const BRIDGE = 'bridge';
+const BRIDGE_M = 0.02;
+
+function radiatorWires(layout: Layout, arms: readonly Arm[], feed: Vector): Wire[] {
+  const { wire, shieldAtMidGap, furtherPairsM } = layout;
+  if (furtherPairsM.length === 0)
+    return arms.flatMap((arm, index) => armWires(arm, wire, shieldAtMidGap && index === 1));
+  const aside: Vector = [BRIDGE_M, 0, 0];
+  const driven = ({ id, points }: Arm): Arm => ({ id, points: points.map((point) => plus(point, aside)) });
+  return [
+    wireBetween(BRIDGE, feed, plus(feed, aside), wire),
+    ...arms.flatMap((arm) => armWires(arm.id.startsWith('arm2') ? driven(arm) : arm, wire, false)),
+  ];
+}
+
 /** `inwards` turns a single stretch so that it runs head to tail with the other arm through the feed point. */
 function armWires({ id, points }: Arm, conductor: Conductor, inwards: boolean): Wire[] {
   return points.slice(1).map((to, index) => {
@@ -76,9 +92,10 @@ function armWires({ id, points }: Arm, conductor: Conductor, inwards: boolean): 
   });
 }
 
-function sourcesOf({ shieldAtMidGap }: Layout, arms: readonly Arm[]): readonly Gap[] {
+function sourcesOf({ shieldAtMidGap, furtherPairsM }: Layout, arms: readonly Arm[]): readonly Gap[] {
   const [driven, other] = arms;
   if (driven === undefined) return [];
+  if (furtherPairsM.length > 0) return [{ wire: BRIDGE, at: 'from', volts: { re: 1, im: 0 } }];
   if (!shieldAtMidGap || other === undefined) return [{ wire: driven.id, at: 'from', volts: { re: 1, im: 0 } }];
   return [
     { wire: other.id, at: 'to', volts: { re: 0.5, im: 0 } },

@@ -118,6 +118,16 @@ describe('the wires of a site', () => {
     }
   });
 
+  test('of parallel pairs meet their own side only, with the gap between the sides', () => {
+    const { site } = geometryOf({ ...dipole, radiator: 'parallel-wires', furtherPairsM: [10.1, 5.05] });
+    const startOf = (id: string) => site.wires.find((wire) => wire.id === id)?.from;
+    expect(site.sources).toEqual([{ wire: 'bridge', at: 'from', volts: { re: 1, im: 0 } }]);
+    for (const id of ['arm1', 'arm1-2', 'arm1-3', 'shield1']) expect(startOf(id)).toEqual(startOf('bridge'));
+    const across = site.wires.find(({ id }) => id === 'bridge')?.to;
+    for (const id of ['arm2', 'arm2-2', 'arm2-3']) expect(startOf(id)).toEqual(across);
+    expect(across).not.toEqual(startOf('bridge'));
+  });
+
   test('of an unknown shape are none', () => {
     expect(siteWires({ ...dipole, radiator: 'other' })).toBeNull();
   });

@@ -1,6 +1,8 @@
 /** Limits that hold whatever the solver: a choke of nothing, a perfect one, symmetry, and one set of numbers by two roads. */
 import { describe, expect, test, vi } from 'vitest';
+import { complex } from '../../src/base/complex';
 import { chokeDuty } from '../../src/physics/choke';
+import { swr } from '../../src/physics/line';
 import { fieldSite, geometryOf } from '../../src/plan/field/field-site';
 import { operate, sourceBehindChoke } from '../../src/plan/field/shield-currents';
 import { solve } from '../../src/solver/solve';
@@ -46,6 +48,38 @@ test('coax that runs along the wire picks up current that no choke at the feed p
   // Our own computations: 37 to 460 mA induced with the shield isolated at the feed point, 12 to 32 mA with a choke at the entry.
   expect(perfect).toBeGreaterThan(30);
   expect(atEntry).toBeLessThan(perfect);
+});
+
+describe('two pairs of legs on one feed point', () => {
+  const layout = { ...siteLayout(15, { heightM: 10, radiator: 'parallel-wires', furtherPairsM: [10.7] }), coax: null };
+  const site = fieldSite(layout, 'average', []);
+  if (site === null) throw new Error('no shape');
+
+  test('are driven by one gap: what flows into a leg comes out of the leg across from it', async () => {
+    const legs = ['arm2', 'arm1', 'arm2-2', 'arm1-2'];
+    const probes = legs.map((wire) => ({ id: wire, wire, at: 'from' as const }));
+    const { probes: currents } = await instrument.solve({ ...geometryOf(site, 14.2), probes });
+    const [right = 0, left = 0, rightShort = 0, leftShort = 0] = currents.map(({ magnitude }) => magnitude);
+    expect(left).toBeCloseTo(right, 2);
+    expect(leftShort).toBeCloseTo(rightShort, 2);
+    // On its own band the shorter pair carries most of the feed current.
+    expect(rightShort).toBeGreaterThan(0.8);
+  });
+
+  test('match coax on both bands (handbooks on antennas: each pair works on its own band, like a dipole)', async () => {
+    const lowestSwr = async (fromMHz: number, toMHz: number): Promise<number> => {
+      const mhz = Array.from({ length: 41 }, (_, i) => fromMHz + ((toMHz - fromMHz) * i) / 40);
+      const prepared = await instrument.prepare(
+        geometryOf(site, toMHz),
+        Float64Array.from(mhz, (f) => f * 1e6),
+      );
+      const { impedance } = instrument.withLoads(prepared, prepared.loadOhms);
+      return Math.min(...mhz.map((_, i) => swr(complex(impedance[2 * i] ?? 0, impedance[2 * i + 1] ?? 0), 50)));
+    };
+    // A dipole at 10 m shows 50 to 95 Ω, and its neighbour brings that down somewhat: SWR below 2.
+    expect(await lowestSwr(6.7, 7.5)).toBeLessThan(2);
+    expect(await lowestSwr(13, 15)).toBeLessThan(2);
+  });
 });
 
 test('the third resonance of a wire lies 2 to 5 % above three times the first (handbook end-effect rule: (n − 0.05) / 0.95)', async () => {
