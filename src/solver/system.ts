@@ -38,14 +38,19 @@ export const sharedGround = new GroundCache();
 /** `elementsPerWave`: how finely to cut, at `highestHz`. */
 export function makeSystem(geometry: Geometry, elementsPerWave: number, highestHz: number): System {
   const resolved = resolveGeometry(geometry);
-  const mesh = meshGeometry(resolved, C0 / highestHz / elementsPerWave);
-  if (mesh.elementCount > MOST_ELEMENTS) {
-    throw new InputError('too-many-segments', { segments: mesh.elementCount, most: MOST_ELEMENTS });
-  }
+  const capM = C0 / highestHz / elementsPerWave;
+  // Counted roughly first, so that no mesh of millions is made only to be refused.
+  refuseTooMany(resolved.wires.reduce((sum, { lengthM }) => sum + Math.ceil(lengthM / capM), 0));
+  const mesh = meshGeometry(resolved, capM);
+  refuseTooMany(mesh.elementCount);
   const plan = planPairs(mesh, geometry.ground.kind);
   const ports = [...resolved.gaps, ...resolved.loads, ...resolved.probes].map((place) => portAt(mesh, place));
   const driven = resolved.gaps.length + resolved.loads.length;
   return { resolved, mesh, plan, vectors: portVectors(mesh, ports, driven), reach: reachOf(mesh) };
+}
+
+function refuseTooMany(segments: number): void {
+  if (segments > MOST_ELEMENTS) throw new InputError('too-many-segments', { segments, most: MOST_ELEMENTS });
 }
 
 export function systemMatrix(system: System, frequencyHz: number, kernels: Kernels): SymmetricMatrix {

@@ -113,6 +113,8 @@ test.each([
     { ...antenna, loads: [{ wire: 'arm1', distanceM: 6, impedance: { r: 1, x: 0 } }] },
   ],
   ['probes[0]', /needs one of/, { ...antenna, probes: [{ id: 'p', wire: 'arm1', at: 'from', fraction: 0.5 }] }],
+  // Refused before a mesh of millions is made.
+  ['geometry', /segments; at most/, wires({ id: 'x', from: [0, 5, 6], to: [5e6, 5, 6], radiusM: 0.001 })],
   ['fieldPoints[0]', /in the ground/, { ...antenna, fieldPoints: [[0, 0, -1]] }],
   [
     'fieldPoints[1]',
