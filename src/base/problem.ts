@@ -37,11 +37,13 @@ export function problemsOf(raw: unknown, issues: readonly SchemaIssue[], prefix 
 }
 
 export const keyOf = (path: readonly PropertyKey[], prefix = ''): string =>
-  path.reduce<string>(
-    (key, step) =>
-      typeof step === 'number' ? `${key}[${step}]` : key === '' ? String(step) : `${key}.${String(step)}`,
-    prefix,
-  );
+  path.reduce<string>((key, step) => {
+    if (typeof step === 'number') return `${key}[${step}]`;
+    return key === '' ? nameOf(String(step)) : `${key}.${nameOf(String(step))}`;
+  }, prefix);
+
+/** An empty name, or one with a line break or the like in it, stands in quotes: each problem is one line. */
+const nameOf = (name: string): string => (/^[^\p{C}\p{Zl}\p{Zp}]+$/u.test(name) ? name : JSON.stringify(name));
 
 function problemsOfIssue(raw: unknown, issue: SchemaIssue, prefix: string): Problem[] {
   const key = keyOf(issue.path, prefix);
@@ -53,7 +55,7 @@ function problemsOfIssue(raw: unknown, issue: SchemaIssue, prefix: string): Prob
       data: {},
     }));
   }
-  if (given === null) return [{ key, code: 'null', data: allowedBy(issue) }];
+  if (given === null && issue.path.length > 0) return [{ key, code: 'null', data: allowedBy(issue) }];
   if (given === undefined) return [{ key, code: 'missing', data: allowedBy(issue) }];
   switch (issue.code) {
     case 'invalid_value':
@@ -106,7 +108,8 @@ const valueAt = (raw: unknown, path: readonly PropertyKey[]): unknown =>
     raw,
   );
 
+/** JSON, on one line; a number too large for JSON, as 1e999 is, by its name. */
 const shown = (value: unknown): string => {
-  const text = typeof value === 'string' ? `"${value}"` : (JSON.stringify(value) ?? String(value));
+  const text = typeof value === 'number' ? String(value) : (JSON.stringify(value) ?? String(value));
   return text.length > 60 ? `${text.slice(0, 57)}…` : text;
 };

@@ -36,7 +36,19 @@ describe('an answers record from outside', () => {
     expect(lines.find((line) => line.startsWith('heightM'))).toContain('leave the key out');
   });
 
+  test('has one line to a problem whatever its keys and values hold', () => {
+    const odd = { ...whole, 'a\nb': 1, '': 2, mode: 'a\nb', name: '' };
+    expect(linesOf(odd)).toEqual([
+      'name: is "", too small; allowed: at least 1 character',
+      'mode: is "a\\nb"; allowed: voice, cw, data, fm, am',
+      '"a\\nb": is not a key of this record; remove it or correct its name, the schema lists all keys',
+      '"": is not a key of this record; remove it or correct its name, the schema lists all keys',
+    ]);
+    expect(linesOf({ ...whole, powerW: Number.POSITIVE_INFINITY })).toEqual(['powerW: is Infinity; allowed: a number']);
+  });
+
   test('is refused whole when it is no object, and when a newer version made it', () => {
+    expect(linesOf(null)).toEqual(['answers: is null; a JSON object is allowed']);
     expect(linesOf('hello')).toEqual(['answers: is "hello"; a JSON object is allowed']);
     expect(linesOf({ ...whole, schema: 99 })[0]).toContain('newer version');
     expect(linesOf({})).toHaveLength(2);

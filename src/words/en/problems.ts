@@ -19,9 +19,15 @@ function allowed({ data }: Problem): string {
   return 'see the schema for what is allowed';
 }
 
+/** What a limit counts: one, several. */
+const counted: Readonly<Record<string, readonly [string, string]>> = {
+  string: [' character', ' characters'],
+  array: [' entry', ' entries'],
+};
+
 function limitOf({ code, data }: Problem): string {
   const bound = code === 'too-small' ? 'least' : 'most';
-  const many = data.of === 'string' ? ' characters' : data.of === 'array' ? ' entries' : '';
+  const many = counted[String(data.of)]?.[data.limit === 1 ? 0 : 1] ?? '';
   if (data.inclusive === 'no') return `allowed: ${code === 'too-small' ? 'above' : 'below'} ${data.limit}${many}`;
   return `allowed: at ${bound} ${data.limit}${many}`;
 }
