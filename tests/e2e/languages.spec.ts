@@ -117,6 +117,40 @@ test.each([
   expect(manifest).toMatchObject({ lang, dir, description: expect.stringMatching(letters) });
 });
 
+test('what points along the line of reading is mirrored with it, figures and drawn places are not', async () => {
+  const shapes = async (name: string): Promise<Record<string, string>> => {
+    const { url } = await serveBuilt(built[name]);
+    const { page } = await openBrowser();
+    const id = await keepPlan(page, url, links.sloper);
+    const found: Record<string, string> = {};
+    const note = async (
+      what: string,
+      selector: string,
+      property: 'scale' | 'direction' | 'clipPath',
+    ): Promise<void> => {
+      found[what] = await page
+        .locator(selector)
+        .first()
+        .evaluate((each, style) => getComputedStyle(each)[style], property);
+    };
+    await openScreen(page, url, `#/plan/${id}`);
+    await note('back', '.up svg', 'scale');
+    await note('wire', '.sky .d', 'scale');
+    await note('tag', '.tag', 'clipPath');
+    await note('site', '.d.site', 'scale');
+    await note('site words', '.d.site', 'direction');
+    await openScreen(page, url, `#/ask/${id}/heightM`);
+    await note('field', 'input.number', 'direction');
+    await note('pad', '.keys', 'direction');
+    return found;
+  };
+  const [ltr, rtl] = [await shapes('longer'), await shapes('leftward')];
+  const same = { site: 'none', 'site words': 'ltr', field: 'ltr', pad: 'ltr' };
+  expect(ltr).toMatchObject({ back: 'none', wire: 'none', ...same });
+  expect(rtl).toMatchObject({ back: '-1 1', wire: '-1 1', ...same });
+  expect(rtl.tag).not.toBe(ltr.tag);
+});
+
 /** Texts with an English word in them. Citations, formulas and the names of countries are not of the catalogue of words; "and" is of Intl. */
 const englishIn = (page: Page, own: string): Promise<string[]> =>
   page.evaluate((name) => {
