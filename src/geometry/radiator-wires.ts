@@ -71,14 +71,17 @@ function pair(
   ];
 }
 
-/** Shorter legs on the same feed point follow the slope of the longest, each pair a step lower at its ends. */
-const STEP_M = 0.6;
+/** Ends of a shorter pair hang that far below the wire above them, m, or by that part of their leg where it is short. */
+const SPREAD_M = 1;
+const SPREAD_PART = 0.2;
 
+/** Shorter legs on the same feed point, each pair fanned out below the one before it. */
 function furtherPairs({ furtherPairsM, radiatorM, endHeightM }: Layout, feed: Vector): readonly Arm[] {
-  const slope = (slanted(feed, 1, radiatorM / 2, endHeightM)[2] - feed[2]) / (radiatorM / 2);
+  let slope = (slanted(feed, 1, radiatorM / 2, endHeightM)[2] - feed[2]) / (radiatorM / 2);
   return furtherPairsM.flatMap((wholeM, index): readonly Arm[] => {
     const legM = wholeM / 2;
-    const endM = feed[2] + slope * legM - STEP_M * (index + 1);
+    slope -= Math.min(SPREAD_M / legM, SPREAD_PART);
+    const endM = feed[2] + slope * legM;
     return [
       { id: `arm2-${index + 2}`, points: [feed, slanted(feed, 1, legM, endM)] },
       { id: `arm1-${index + 2}`, points: [feed, slanted(feed, -1, legM, endM)] },

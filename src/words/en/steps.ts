@@ -99,7 +99,7 @@ export const steps: Readonly<Record<string, Message>> = {
   'raise-loop': (d, f) =>
     `Pull up the corners one after the other, a little at a time. Keep the feed point where you can reach its rope.${slack(d, f)}`,
   'raise-parallel-wires': (d, f) =>
-    `Pull the middle up to ${metres(d, f, 'heightM')}. Spread the pairs so that their ends stand at least ${f.length(0.3)} apart.${slack(d, f)}`,
+    `Pull the middle up to ${metres(d, f, 'heightM')}. Fan the pairs out: the ends of each shorter one hang ${f.length(1)} below the wire above, a fifth of its leg where that is short.${slack(d, f)}`,
   'raise-folded-wire': (d, f) =>
     `Pull it up to ${metres(d, f, 'heightM')} with both wires flat and the spacers untwisted.${slack(d, f)}`,
   'raise-other': 'Raise it as its own instructions say.',

@@ -132,7 +132,8 @@ export const siteWarnings = {
       `Start with the longest, legs of ${say.length(d, f, 'longestM')}, and cut each shorter one 2 to 5 % long.`,
     waysOut: {
       'longest-first': 'Trim the longest pair first, then the next, then check the first again.',
-      'spread-ends': (_d, f) => `Spread the ends of neighbours by ${f.length(0.3)} to ${f.length(1)}.`,
+      'spread-ends': (_d, f) =>
+        `Spread the ends of neighbours by ${f.length(1)}, as this plan was computed, or by a fifth of a short leg. Nearer together, each shorter pair has to be longer still.`,
     },
   },
   'thin-wire': {
