@@ -1,6 +1,6 @@
 /**
- * The solver as the app sees it: jobs that report progress, draw early and can be called off. One worker for each core but one; a sweep
- * is cut among them by frequency. The caller starts the workers, because only the page knows their address.
+ * The solver as the app sees it: jobs that report progress, draw early and can be called off. Several workers (poolSize); a sweep is cut
+ * among them by frequency. The caller starts the workers, because only the page knows their address.
  */
 import { InputError } from '../base/input-error';
 import type { Geometry, Solution } from '../solver/geometry';
@@ -139,5 +139,5 @@ export class SolverPool {
   }
 }
 
-/** One worker for each core but one, which stays with the screen. */
-export const poolSize = (cores: number | undefined): number => Math.max(1, (cores ?? 2) - 1);
+/** One worker for each core but one, which stays with the screen; on two cores the screen, which does little, shares the second. */
+export const poolSize = (cores = 2): number => (cores > 2 ? cores - 1 : Math.max(1, cores));

@@ -99,6 +99,6 @@ test('closing fails what still runs', async () => {
   await expect(job.result).rejects.toMatchObject({ code: 'cancelled' });
 });
 
-test('one core is left to the screen', () => {
-  expect([poolSize(undefined), poolSize(1), poolSize(8)]).toEqual([1, 1, 7]);
+test('one core is left to the screen where there are more than two', () => {
+  expect([undefined, 1, 2, 3, 8].map(poolSize)).toEqual([2, 1, 2, 2, 7]);
 });
