@@ -3,6 +3,7 @@
  * solution or the components tell replaces the rule's value or fills what the rules cannot know.
  */
 import { complex } from '../base/complex';
+import type { System } from '../design/choices';
 import { swr } from '../physics/line';
 import type { Dimensions } from './dimensions';
 import type { BandFacts, Facts } from './facts';
@@ -70,9 +71,20 @@ function bandOf(
     ...currents,
     swrSweep,
     tunerNeeded: tunesThere ? swrAtFeedPoint > REACH.none : swrAtRadio > REACH.none,
-    notes: notesOf(at, solved.feedPoint !== undefined, byRule?.rough === true, swrAtRadio, dimensions, swrSweep),
+    notes: notesOf(
+      at,
+      solved.feedPoint !== undefined,
+      byRule?.rough === true,
+      swrAtRadio,
+      dimensions,
+      hasDips(facts) ? swrSweep : null,
+    ),
   };
 }
+
+/** Where a tuner works on every band whatever the wire's resonances, a dip is nothing to look for. */
+const withoutDips: readonly System[] = ['open-wire-doublet', 'non-resonant-end-fed', 'non-resonant-vertical'];
+const hasDips = ({ system }: Facts): boolean => !withoutDips.includes(system);
 
 /** A dip this near the focus is no news, as part of it. */
 const DIP_ON_FOCUS = 0.005;

@@ -32,6 +32,7 @@ interface Entry {
 interface Site {
   readonly facts: Facts;
   readonly highestM: number;
+  readonly runM: number;
 }
 
 const outdoors = ({ facts }: Site): boolean => !facts.settled.indoors;
@@ -40,6 +41,9 @@ const hasReturnWires = ({ facts }: Site): boolean =>
   ['counterpoise-wire', 'ground-radials', 'elevated-radials'].includes(facts.settled.returnPath);
 const hasNerveLimit = ({ facts }: Site): boolean =>
   withNerveLimit.includes(facts.settled.ruleSet) && facts.bands[0].focusMHz < nerveLimitBelowMHz;
+
+/** The code's sizes are for wire that hangs between supports. */
+const spans = (site: Site): boolean => outdoors(site) && site.runM > 0;
 
 /** In the order they are read. What carries no `applies` stands in every plan. */
 const entries: readonly Entry[] = [
@@ -63,7 +67,7 @@ const entries: readonly Entry[] = [
   { id: 'wind-and-weather', before: 'raise', lines: [22, 23], source: 'mast-weather', applies: outdoors },
   { id: 'fall-path', before: 'raise', lines: [26], source: 'line-distance-rule', applies: outdoors },
   { id: 'mast-and-ropes', before: 'raise', lines: [24, 25, 27], source: 'mast-raising-notes', applies: outdoors },
-  { id: 'mast-and-ropes', before: 'raise', lines: [28], source: 'antenna-wire-code', applies: outdoors },
+  { id: 'mast-and-ropes', before: 'raise', lines: [28], source: 'antenna-wire-code', applies: spans },
   { id: 'trip-and-tread', before: 'raise', lines: [29, 30], source: 'mast-raising-notes', applies: outdoors },
   { id: 'wire-ends-voltage', before: 'transmit', lines: [34], source: 'antenna-wire-code' },
   {
@@ -103,7 +107,7 @@ export function cautionsOf(
   keepOutM: number | null,
   endV = wireEndVoltage(facts.settled.powerW, facts.answers.powerW !== undefined).volts,
 ): Caution[] {
-  const site: Site = { facts, highestM: highestPointM(facts, dimensions) };
+  const site: Site = { facts, highestM: highestPointM(facts, dimensions), runM: dimensions.runM };
   const distance = powerLineDistance(facts, dimensions, cuts);
   const data = dataOf(facts, dimensions, keepOutM ?? 0, distance.metres, endV);
   return entries

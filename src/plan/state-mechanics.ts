@@ -46,7 +46,9 @@ type Said = readonly [keyof typeof mechanicsWords, Data];
 function said({ spans, breakN, code, rope, guys, ladderFootM }: Mechanics): readonly Said[] {
   return [
     ...spans.flatMap((span) => spanSaid(span, breakN)),
-    [code.metalMeets ? (code.sizeMeets ? 'code-met' : 'code-size') : 'code-metal', code],
+    ...(code.spanM > 0
+      ? ([[code.metalMeets ? (code.sizeMeets ? 'code-met' : 'code-size') : 'code-metal', code]] as const)
+      : []),
     ...(rope === null
       ? []
       : ([

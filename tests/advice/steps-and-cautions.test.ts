@@ -113,6 +113,12 @@ describe('cautions', () => {
     expect(said(43)).toContain('30 minutes');
   });
 
+  test('the wire size that the code asks stands only where wire hangs between supports', () => {
+    const linesOf = (given: GivenAnswers): number[] => wholePlan(given).cautions.flatMap(({ lines }) => lines);
+    expect(linesOf({})).toContain(28);
+    expect(linesOf({ radiator: 'vertical', fedAt: 'base' })).not.toContain(28);
+  });
+
   test('an airfield is named from 6 m up, nerve limits where the rule set has one below 10 MHz', () => {
     const linesOf = (given: GivenAnswers): number[] => wholePlan(given).cautions.flatMap(({ lines }) => lines);
     expect(linesOf({ supportHeightM: 5, heightM: 5 })).not.toContain(7);

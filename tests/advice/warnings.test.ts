@@ -338,6 +338,29 @@ describe('what a warning says', () => {
     );
   });
 
+  test('loss in a line is cured by what this antenna can have', () => {
+    const ways = (answers: Answers) => found(answers, 'line-loss')?.waysOut.map(({ code }) => code);
+    expect(ways({ ...dipole, feedLineLengthM: 60 })).toEqual(['heavier-line', 'shorter-line']);
+    expect(ways({ ...dipole, bands: ['40m', '20m'] })).toEqual(['mend-match', 'open-wire', 'shorter-line']);
+    // One wire against a counterpoise takes no open-wire line, and a length away from resonance has no match to mend.
+    expect(ways(nonResonant)).toEqual(['tuner-at-feed-point', 'heavier-line', 'shorter-line']);
+    const short: Answers = { ...doublet, lengthChoice: 'fixed', wireLengthM: 22 };
+    expect(ways(short)).toEqual(['wider-line', 'longer-wire', 'shorter-line']);
+    expect(ways({ ...short, feedLine: 'open-wire', wireLengthM: 12 })).toEqual(['longer-wire', 'shorter-line']);
+  });
+
+  test('a choke that stands high volts and stays cold is told of its volts, not of its heat', () => {
+    const ways = (answers: Answers) => {
+      const warning = found(answers, 'choke-at-voltage-maximum');
+      return [Number(warning?.data.heatW) < 1, warning?.waysOut[0]?.code];
+    };
+    expect(ways({ ...offCentre, bands: ['80m', '40m', '20m', '10m'], powerW: 400, mode: 'cw' })).toEqual([
+      true,
+      'apart',
+    ]);
+    expect(ways(offCentre)[1]).not.toBe('apart');
+  });
+
   test('thin wire is held against wind and ice, and weak wire says that it would part', () => {
     const thin = (answers: Answers): string => {
       const warning = found(answers, 'thin-wire')!;

@@ -50,7 +50,20 @@ test.each([offCentre, endFed, doublet])('$fedAt $feedLine: every sentence is who
     expect(sentence).toMatch(/^(?!.*(undefined|NaN|Infinity|null)).{20,}[.]$/);
 });
 
+test('on open-wire line with a tuner no dip is looked for', () => {
+  const notes = (answers: Answers) => planOf(answers).bands.flatMap((band) => band.notes);
+  expect(notes(doublet).filter((note) => /dip|lowest SWR/.test(note))).toEqual([]);
+  expect(notes(offCentre).some((note) => /dip|lowest SWR/.test(note))).toBe(true);
+});
+
 describe('at 400 W', () => {
+  test('the box of an end-fed is told to stand at no fewer volts than were solved on its lowest band', () => {
+    const { chain, voltages } = planOf(endFed);
+    const reason = chain.find(({ device }) => device === 'transformer')?.why[0]?.text ?? '';
+    const said = Number((/about ([\d,]+) V peak/.exec(reason)?.[1] ?? '0').replace(',', ''));
+    expect(said).toBeGreaterThan(0.95 * Math.SQRT2 * (voltages[0]?.feedPointV ?? Number.POSITIVE_INFINITY));
+  });
+
   test('currents are twice those of 100 W, to one digit and a half', () => {
     const plan = planOf(offCentre);
     const none = plan.fieldStudy?.bands[0]?.noChoke?.entryMa ?? 0;

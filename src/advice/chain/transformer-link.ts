@@ -37,7 +37,9 @@ function ratioWhy(facts: Facts, ratio: number, solved: Ohms | null): readonly Re
     case 'off-centre-fed':
       return [practice('ratio-off-centre', { ratio, ohm })];
     case 'end-fed-half-wave':
-      return [practice('ratio-end-fed', { ratio, ohm, powerW: facts.settled.powerW, peakV: peakV(facts, ohm) })];
+      return [
+        practice('ratio-end-fed', { ratio, ohm, powerW: facts.settled.powerW, peakV: peakV(facts, ohm, solved) }),
+      ];
     case 'non-resonant-end-fed':
       return [practice('ratio-non-resonant', { ratio })];
     case 'non-resonant-vertical':
@@ -53,7 +55,11 @@ function ratioWhy(facts: Facts, ratio: number, solved: Ohms | null): readonly Re
   }
 }
 
-const peakV = (facts: Facts, ohm: number): number => Math.sqrt(2 * facts.settled.powerW * ohm);
+/** At the box: what the ratio is made for, or more where the antenna as solved shows more on its lowest band. */
+function peakV({ settled }: Facts, ohm: number, solved: Ohms | null): number {
+  const shown = solved === null || solved.r <= 0 ? 0 : Math.hypot(solved.r, solved.x) ** 2 / solved.r;
+  return Math.sqrt(2 * settled.powerW * Math.max(ohm, shown));
+}
 
 function loopWhy(facts: Facts, ratio: number): readonly Reason[] {
   if (facts.bands.length > 1) return [practice('ratio-loop-bands', { ratio })];

@@ -2,6 +2,7 @@
 import type { Format } from '../format';
 import type { Data } from '../message';
 import { lineName } from './names';
+import { ratioText } from './why';
 
 type Opening = (length: string, d: Data) => string;
 
@@ -26,15 +27,15 @@ const opening: Readonly<Record<string, Opening>> = {
 export function summary(d: Data, f: Format): string {
   const start = opening[String(d.system)] ?? opening.other;
   const length = typeof d.radiatorM === 'number' ? f.length(d.radiatorM) : '';
-  const first = `${start?.(length, d)}${through(d)}.`;
+  const first = `${start?.(length, d)}${through(d, f)}.`;
   return [first, chokes(d, f)].filter((sentence) => sentence !== '').join(' ');
 }
 
-function through(d: Data): string {
+function through(d: Data, f: Format): string {
   if (d.tunerAtFeedPoint === true) return ' through a tuner at the feed point';
   if (typeof d.ratio !== 'number' || d.ratio === 0) return '';
   const kind = d.transformerKind === 'voltage' ? '' : ' current';
-  return ` through ${article(d.ratio)} ${d.ratio}:1${kind} transformer`;
+  return ` through ${article(d.ratio)} ${ratioText(d.ratio, f)}${kind} transformer`;
 }
 
 const article = (ratio: number): string => (ratio === 8 || ratio === 11 || ratio === 18 ? 'an' : 'a');

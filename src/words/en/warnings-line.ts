@@ -33,6 +33,8 @@ export const lineWarnings = {
       `Here the outside of the coax stands at high voltage. A choke must have ${say.ohms(d, f, 'ohm')} or more and stand that heat; the one in this plan has ${say.ohms(d, f, 'hasOhm')} on that band. From our own field solutions, within a quarter.`,
     waysOut: {
       'more-ohms': moreOhms,
+      apart:
+        'Heat is no matter here, the volts are: keep its first turn well apart from its last, and both ends of the coax clear of the box and of each other.',
       'air-and-core': 'It has ohms enough: give it a box with holes, in the shade, or wind the coolest of the list.',
       'choke-further': (d, f) =>
         `Move it to ${say.length(d, f, 'distanceM')}, a tenth of the wave, where there is room: easier on the lowest band, harder on others.`,
@@ -142,11 +144,15 @@ export const lineWarnings = {
       'mend-match':
         'Mend the match at the antenna: most of this loss comes from the SWR on the line, and no tuner in the shack takes it away.',
       'open-wire': 'Or use open-wire line, which stands a high SWR.',
+      'tuner-at-feed-point': 'Put an automatic tuner at the feed point: the line then stands at a low SWR.',
+      'wider-line': 'Use open-wire line of thicker wires held apart by spreaders: it loses least.',
+      'longer-wire':
+        'Hang a longer wire: the nearer its whole comes to half a wave on the lowest band, the weaker the currents in the line.',
     },
   },
   'swr-is-not-proof': {
     text: (d, f) =>
-      `SWR ${say.number(d, f, 'swr')} at the radio on ${say.band(d)} is no proof: at the feed point it is ${say.swr(d, f, 'feedSwr')}.`,
+      `SWR ${say.number(d, f, 'swr')} at the radio on ${say.band(d)} is no proof: without the loss on the way it would be ${say.swr(d, f, 'feedSwr')}.`,
     why: (d, f) =>
       `${say.number(d, f, 'lossDb')} dB of loss hides the rest${d.hasDevices === true ? `, ${say.number(d, f, 'lineDb')} dB in the line and ${say.number(d, f, 'deviceDb')} dB in transformer and chokes` : ''}: what comes back is used up on the way. A dummy load reads 1 too.`,
     waysOut: {

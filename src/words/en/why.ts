@@ -15,6 +15,9 @@ const ohms = (d: Data, f: Format, key = 'ohm'): string => {
 export const ratioText = (ratio: number, f: Format): string =>
   ratio < 1 ? `1:${f.number(1 / ratio, 3)}` : `${f.number(ratio, 3)}:1`;
 const ratio = (d: Data, f: Format): string => ratioText(Number(d.ratio), f);
+/** Nothing where it is less than half an ohm. */
+const reactance = (d: Data, f: Format): string =>
+  Math.abs(Number(d.x)) < 0.5 ? '' : ` (${figure(d, f, 'x')} Ω reactive)`;
 const ends = (d: Data, f: Format, key = 'swr'): string =>
   Number(d[key]) > 50 ? 'above 50' : `about ${figure(d, f, key)}`;
 
@@ -39,9 +42,9 @@ const transformer: Readonly<Record<string, Message>> = {
   'ratio-twin-lead-end': (d, f) =>
     `${ratio(d, f)} where 300 Ω line becomes 50 Ω coax: 300 ÷ 6 is 50. The line itself matches the folded dipole.`,
   'ratio-told': (d, f) =>
-    `${ratio(d, f)} for the ${figure(d, f, 'r', 3)} Ω you told (${figure(d, f, 'x', 3)} Ω reactive): SWR ${ends(d, f)} after it, ${ends(d, f, 'without')} without.`,
+    `${ratio(d, f)} for the ${figure(d, f, 'r', 3)} Ω you told${reactance(d, f)}: SWR ${ends(d, f)} after it, ${ends(d, f, 'without')} without.`,
   'ratio-computed': (d, f) =>
-    `${ratio(d, f)} for the ${figure(d, f, 'r')} Ω computed here (${figure(d, f, 'x')} Ω reactive): SWR ${ends(d, f)} after it, ${ends(d, f, 'without')} without.`,
+    `${ratio(d, f)} for the ${figure(d, f, 'r')} Ω computed here${reactance(d, f)}: SWR ${ends(d, f)} after it, ${ends(d, f, 'without')} without.`,
   'either-type-balanced':
     'Voltage or current type: both sides of this antenna are alike, so either works. The choke after it does the isolating.',
   'drains-static': 'Its winding is a path for static from the wire to the shield, so the wire cannot charge up.',
@@ -87,7 +90,7 @@ const antennaChoke: Readonly<Record<string, Message>> = {
   'choke-cannot-stop-pick-up':
     'Your coax runs under or beside the wire: this choke cannot stop what the cable picks up there. Move the cable, or rely on the choke at the house.',
   'choke-reactive-minimum': (d, f) =>
-    `Mostly resistive ferrite, mix 31 or 43. A coil of coax or a mix 61 choke is mostly reactive, and below ${ohms(d, f)} it can resonate with the cable and raise the current.`,
+    `Mostly resistive ferrite, mix 31 or 43, does well with any ohms. A coil of coax or a mix 61 choke is mostly reactive: with ${ohms(d, f)} or more on every band it does as well and runs cooler, with fewer it can resonate with the cable and raise the current.`,
   'choke-raised': (d, f) => `${ohms(d, f)} and not less, because there is trouble in the shack already.`,
   'choke-no-cable': (d, f) =>
     `How to make it is not told: every coax of our list that can be wound gets too hot inside a choke at ${figure(d, f, 'averageW')} W on average. Buy one made for that power, send with less, or choose a mode with pauses.`,
