@@ -161,7 +161,7 @@ function coaxCut({ settled }: Facts, chain: readonly Link[], told: WorkingInput)
   const chokesM = chain.flatMap(({ device, distanceM }) =>
     device === 'choke' && distanceM !== null ? [distanceM] : [],
   );
-  const entryM = settled.station === 'home' ? [settled.entryDistanceM] : [];
+  const entryM = settled.station === 'home' ? [Math.min(settled.entryDistanceM, settled.feedLineLengthM)] : [];
   const marksM = marksAlong([...chokesM, ...entryM], told.value);
   return { ...plugged('coax', told), marksM, note: say(marksM.length === 0 ? 'coax-plain' : 'coax-marks') };
 }

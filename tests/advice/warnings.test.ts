@@ -213,6 +213,14 @@ const cases: readonly Case[] = [
     miss: { ...dipole, feedLine: 'rg-174', powerW: 20, mode: 'data' },
   },
   // RG-58 size loses about 1.2 dB in 30 m at 7 MHz, 10 mm foam coax a third of it (makers' sheets).
+  // Down to a hand's height, 1 m (common practice, no source).
+  { id: 'line-too-short', hit: { ...dipole, feedLineLengthM: 8 }, miss: { ...dipole, feedLineLengthM: 9 } },
+  { id: 'line-too-short', hit: { ...dipole, heightM: 18 }, miss: { ...dipole, heightM: 16 } },
+  {
+    id: 'line-too-short',
+    hit: { ...dipole, feedLineLengthM: 20, entryDistanceM: 21 },
+    miss: { ...dipole, feedLineLengthM: 20, entryDistanceM: 20 },
+  },
   {
     id: 'line-loss',
     hit: { ...dipole, feedLineLengthM: 40 },

@@ -85,6 +85,8 @@ const cases: readonly Case[] = [
     { ...endFed, bands: ['80m'], feedLineLengthM: 2, station: 'portable' },
     ['returnPath', 'feedLineLengthM'],
   ],
+  ['line-too-short', { ...dipole, heightM: 12, feedLineLengthM: 5 }, ['feedLineLengthM', 'heightM']],
+  ['line-too-short', { ...dipole, feedLineLengthM: 10, entryDistanceM: 30 }, ['feedLineLengthM', 'entryDistanceM']],
   ['line-overrated', { ...dipole, feedLine: 'rg-174', powerW: 1500, mode: 'data' }, ['feedLine', 'powerW']],
   ['line-loss', { ...dipole, bands: ['10m'], feedLine: 'rg-174', feedLineLengthM: 30 }, ['feedLine']],
 ];

@@ -5,7 +5,7 @@ import { lineDataOf, lineLimitsOf } from '../../physics/catalogue-line';
 import { lineConstants, swr } from '../../physics/line';
 import { lineStress, lineUse } from '../../physics/line-stress';
 import { throughIdeal } from '../../physics/transformer';
-import type { BandFacts, Facts } from '../facts';
+import type { BandFacts } from '../facts';
 import type { BandFinding, Warning } from '../finding';
 import { type LineSection, runOfChain, SYSTEM_OHM } from '../line-run';
 import { bandPairs, type Judged, type Rule, type Way, warn } from './warning';
@@ -93,13 +93,17 @@ export const lineLoss: Rule = (judged) => {
     line: feedLine,
     lineM: feedLineLengthM,
   };
-  return [warn('line-loss', data, lessLoss(judged.facts, (most[1].swrAtFeedPoint ?? 1) > 3))];
+  return [warn('line-loss', data, lessLoss(judged, at, (most[1].swrAtFeedPoint ?? 1) > 3))];
 };
 
 /** No wire that is fed against something takes open-wire line, and one cut away from resonance has no match to mend. */
-function lessLoss({ lineKind, settled, system, balanced }: Facts, mismatched: boolean): readonly Way[] {
-  if (lineKind === 'open-wire')
-    return [...(settled.feedLine === 'open-wire' ? [] : (['wider-line'] as const)), 'longer-wire', 'shorter-line'];
+function lessLoss({ facts, dimensions }: Judged, { wavelengthM }: BandFacts, mismatched: boolean): readonly Way[] {
+  const { lineKind, settled, system, balanced } = facts;
+  if (lineKind === 'open-wire') {
+    const wider: readonly Way[] = settled.feedLine === 'open-wire' ? [] : ['wider-line'];
+    const isShort = dimensions.radiator.metres < wavelengthM / 2;
+    return [...wider, isShort ? 'longer-wire' : 'other-length', 'shorter-line'];
+  }
   if (!mismatched) return ['heavier-line', 'shorter-line'];
   if (system.startsWith('non-resonant')) return ['tuner-at-feed-point', 'heavier-line', 'shorter-line'];
   return balanced ? ['mend-match', 'open-wire', 'shorter-line'] : ['mend-match', 'heavier-line', 'shorter-line'];

@@ -45,6 +45,7 @@ export const severities = {
   'choke-without-return': 'stop',
   'return-path-needed': 'stop',
   'line-under-wire': 'warn',
+  'line-too-short': 'warn',
   'line-shorter-than-counterpoise': 'warn',
   'line-overrated': 'warn',
   'line-loss': 'warn',

@@ -14,6 +14,7 @@ import { coreHeat } from './core-heat';
 import { chokeWithoutReturn, lineDoesNotBelong, returnPathNeeded } from './feed-point';
 import { outsideBand, powerLimit60m, unitDoubt } from './frequency';
 import { lineLoss, lineOverrated, swrIsNotProof, wetLine } from './line';
+import { lineTooShort } from './line-reach';
 import { peopleTooNear, powerAboveLicence } from './people';
 import { powerLineTooNear } from './power-line';
 import { fewRadials, radialSymmetry, staticDrain } from './return-path';
@@ -53,6 +54,7 @@ const rules: readonly Rule[] = [
   plannedChokeShort,
   chokesOnHand,
   lineUnderWire,
+  lineTooShort,
   lineShorterThanCounterpoise,
   lineOverrated,
   lineLoss,

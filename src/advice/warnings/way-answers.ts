@@ -165,6 +165,15 @@ const changes: Readonly<Record<string, Readonly<Record<string, Change>>>> = {
     'counterpoise-wire': counterpoise,
     'longer-line': ({ lengthM }) => ({ feedLineLengthM: upToTenth(Number(lengthM)) }),
   },
+  'line-too-short': {
+    'longer-line': ({ lengthM }) => ({ feedLineLengthM: upToTenth(Number(lengthM)) }),
+    'lower-feed-point': ({ lengthM }, { endHeightM }) =>
+      endHeightM === undefined ? { heightM: millimetres(lengthM) } : null,
+  },
+  'line-ends-before-entry': {
+    'longer-line': ({ lengthM }) => ({ feedLineLengthM: upToTenth(Number(lengthM)) }),
+    'nearer-entry': ({ lengthM }) => ({ entryDistanceM: millimetres(lengthM) }),
+  },
   'line-loss': { 'heavier-line': heavierLine, 'open-wire': openWire },
   'over-voltage': { 'heavier-line': heavierLine, 'less-power': lessPower },
   'over-current': { 'heavier-line': heavierLine, 'less-power': lessPower },

@@ -104,6 +104,25 @@ export const lineWarnings = {
       'choke-at-entry': 'Keep the choke at the building entry: here it is the one that counts.',
     },
   },
+  'line-too-short': {
+    text: (d, f) =>
+      `The line does not reach the ground: ${say.length(d, f, 'lineM')} of it, and the feed point hangs at ${say.length(d, f, 'heightM')}.`,
+    why: (_d, f) =>
+      `It has to come down to ${f.length(1)} above the ground before it can go anywhere. All that this plan says of the coax holds for a line that reaches.`,
+    waysOut: {
+      'longer-line': (d, f) => `Take at least ${say.length(d, f, 'lengthM')} of line.`,
+      'lower-feed-point': (d, f) => `Or hang the feed point no higher than ${say.length(d, f, 'lengthM')}.`,
+    },
+  },
+  'line-ends-before-entry': {
+    text: (d, f) =>
+      `The line ends before the building: ${say.length(d, f, 'lineM')} of it, and the entry is ${say.length(d, f, 'entryM')} along it.`,
+    why: 'Both were told, and both cannot be. This plan takes the entry to be where the line ends.',
+    waysOut: {
+      'longer-line': (d, f) => `Take at least ${say.length(d, f, 'lengthM')} of line.`,
+      'nearer-entry': (d, f) => `Or correct the way to the entry: ${say.length(d, f, 'lengthM')} or less.`,
+    },
+  },
   'line-shorter-than-counterpoise': {
     text: (d, f) =>
       `The coax is too short to be the counterpoise: ${say.length(d, f, 'lineM')}, and ${say.band(d)} asks for ${say.length(d, f, 'neededM')}.`,
@@ -148,6 +167,7 @@ export const lineWarnings = {
       'wider-line': 'Use open-wire line of thicker wires held apart by spreaders: it loses least.',
       'longer-wire':
         'Hang a longer wire: the nearer its whole comes to half a wave on the lowest band, the weaker the currents in the line.',
+      'other-length': otherLength,
     },
   },
   'swr-is-not-proof': {

@@ -29,6 +29,7 @@ const keys: Readonly<Record<string, readonly AnswerKey[]>> = {
   'choke-without-return': ['returnPath', 'feedLine'],
   'return-path-needed': ['returnPath'],
   'line-under-wire': ['feedLineRoute'],
+  'line-too-short': ['feedLineLengthM', 'entryDistanceM', 'heightM'],
   'line-shorter-than-counterpoise': ['feedLineLengthM', 'returnPath'],
   'line-overrated': ['feedLine', 'powerW'],
   'line-loss': ['feedLine', 'feedLineLengthM'],
