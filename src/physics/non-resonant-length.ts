@@ -214,6 +214,8 @@ export interface LeastBad {
 
 /** Part of the room that a wire shorter than the shortest useful length should still take. */
 const LEAST_OF_ROOM = 0.6;
+/** Below that there is no room at all, and parts of it are no numbers. */
+const LEAST_ROOM_M = 0.001;
 
 /**
  * What to do when no window is clear: the length with most clearance among those allowed, and the band it comes too near to. With less room
@@ -239,7 +241,8 @@ const lowestBand = ({ bands }: LengthSearch): Band =>
   bands.reduce((low, each) => (each.lowMHz < low.lowMHz ? each : low)).band;
 
 function shortOfRoom(search: LengthSearch): LeastBad {
-  const room = { ...search, shortestM: LEAST_OF_ROOM * search.longestM };
+  const longestM = Math.max(search.longestM, LEAST_ROOM_M);
+  const room = { ...search, longestM, shortestM: LEAST_OF_ROOM * longestM };
   const list = resonances(room);
   const longest = gapsBetween(list, room, CLEARANCE).at(-1);
   if (longest === undefined) return { ...leastBadLength(room), suffers: lowestBand(search), reason: 'too-short' };

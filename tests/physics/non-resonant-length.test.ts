@@ -137,6 +137,11 @@ describe('where no window is left', () => {
     expect(leastMargin(short, window.best.metres)).toBeGreaterThan(CLEARANCE);
     expect(window.best.metres).toBeLessThanOrEqual(10);
   });
+
+  test('no room at all is answered like a millimetre of it', () => {
+    for (const longestM of [0, Number.MIN_VALUE, 9e-323])
+      expect(leastBadLength(search('80 40 20', longestM))).toEqual(leastBadLength(search('80 40 20', 0.001)));
+  });
 });
 
 describe('near the first half-wave', () => {
