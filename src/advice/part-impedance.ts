@@ -9,7 +9,7 @@ import type { Band } from '../catalog/bands';
 import type { CoreId } from '../catalog/core-ids';
 import { coreOf } from '../catalog/cores';
 import { muAt } from '../catalog/ferrites';
-import { type CoaxId, coaxIds } from '../catalog/line-ids';
+import { type CoaxId, isCoax } from '../catalog/line-ids';
 import { coaxes } from '../catalog/lines';
 import type { PartOnHand } from '../design/answers';
 import { closeWound, coilImpedance } from '../physics/air-coil';
@@ -88,8 +88,6 @@ export const coilOnHand = (part: CoilPart, bands: readonly BandFacts[]): readonl
 
 export const beadsOnHand = (count: number, bands: readonly BandFacts[]): readonly Impedance[] =>
   overBands(bands, beadsImpedanceAt(count));
-
-const isCoax = (line: string): line is CoaxId => coaxIds.some((id) => id === line);
 
 /** Impedance of anything owned that chokes; null for what is none, or is wound of something that is no coax or does not fit. */
 export function partImpedanceAt(part: PartOnHand): ImpedanceAt | null {

@@ -35,10 +35,10 @@ export const stepGates = {
 export type StepId = keyof typeof stepGates;
 
 /** The cautions to be read before a step, in order: one entry to a gate on screen. */
-export const cautionsBefore = (stepId: StepId, cautions: readonly Caution[]): Caution[] => {
+export function cautionsBefore<C extends Pick<Caution, 'before'>>(stepId: StepId, cautions: readonly C[]): C[] {
   const gates: readonly Before[] = stepGates[stepId];
   return cautions.filter(({ before }) => gates.includes(before));
-};
+}
 
 /** Power of the first test, W. Common practice: as low as the radio goes, 10 W at most. */
 const FIRST_TEST_W = 10;

@@ -2,7 +2,7 @@
  * Chokes, beads, coils and bare cores on hand, by the ohms they have on the weakest of the wanted bands, against each choke of the chain. A
  * mostly reactive one needs more (5 kΩ at end-feds, 2 kΩ elsewhere), and above its own resonance it is no help. Source: own field solutions.
  */
-import { type CoaxId, coaxIds } from '../catalog/line-ids';
+import { type CoaxId, isCoax } from '../catalog/line-ids';
 import type { PartOnHand } from '../design/answers';
 import { reactiveMinimumOhm } from './chain/choke-minimum';
 import type { Facts } from './facts';
@@ -15,7 +15,6 @@ type Choke = Extract<PartOnHand, { part: 'choke' }>;
 type Coil = Extract<PartOnHand, { part: 'coil' }>;
 type Core = Extract<PartOnHand, { part: 'core' }>;
 
-const isCoax = (line: string): line is CoaxId => coaxIds.some((id) => id === line);
 const chokesIn = (chain: readonly Link[]): readonly Link[] => chain.filter(({ device }) => device === 'choke');
 
 export function judgeChoke(part: Choke, facts: Facts, chain: readonly Link[]): Judged {

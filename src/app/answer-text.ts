@@ -9,7 +9,7 @@ import type { Format } from '../words/format';
 import { type Data, type Message, render } from '../words/message';
 import { quantityText } from './fields/quantity-text';
 import type { QuantityKind } from './fields/reading';
-import { bandList } from './first-answer-text';
+import { bandList, listFormat } from './first-answer-text';
 
 /** What kind of number an answer is; lengths are told by their name's end. */
 export function quantityKindOf(key: AnswerKey): QuantityKind | null {
@@ -18,8 +18,6 @@ export function quantityKindOf(key: AnswerKey): QuantityKind | null {
   if (key === 'radialCount') return 'count';
   return /M$/.test(key) ? 'length' : null;
 }
-
-const listFormat = new Intl.ListFormat(language.tag, { type: 'conjunction' });
 
 const focusText = (focus: Readonly<Record<string, number>>, format: Format): string =>
   Object.entries(focus)

@@ -4,7 +4,7 @@ import { firstQuestions, isFirstQuestion, type QuestionWords } from '../words/en
 import { language } from '../words/en/language';
 import { bandNames } from '../words/en/names';
 
-const listFormat = new Intl.ListFormat(language.tag, { type: 'conjunction' });
+export const listFormat = new Intl.ListFormat(language.tag, { type: 'conjunction' });
 
 /** "40, 20 and 15 m": the unit once, as people say it. */
 export function bandList(bands: readonly string[]): string {

@@ -11,3 +11,6 @@ export class InputError extends RangeError {
     super(`${code} ${JSON.stringify(data)}`);
   }
 }
+
+/** Work that was called off ends with an error too; nothing is wrong with its input. */
+export const isCancelled = (error: unknown): boolean => error instanceof InputError && error.code === 'cancelled';

@@ -23,5 +23,6 @@ export type LineId = (typeof lineIds)[number];
 export const feedLineIds = [...lineIds, 'none'] as const;
 export type FeedLineId = (typeof feedLineIds)[number];
 
+export const isCoax = (id: string): id is CoaxId => coaxIds.some((each) => each === id);
 /** Two parallel wires, whatever lies between them. */
-export const isOpenWireLine = (id: FeedLineId): id is OpenLineId => (openLineIds as readonly FeedLineId[]).includes(id);
+export const isOpenWireLine = (id: string | null): id is OpenLineId => openLineIds.some((each) => each === id);

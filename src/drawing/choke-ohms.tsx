@@ -2,7 +2,7 @@
  * Resistance and reactance of one choke from the lowest to the highest wanted frequency: resistance as the heavy line, reactance as the fine one,
  * each named beside its end; at every wanted band a bracket for how far the resistance of real rings may lie. Squares say how many ohms.
  */
-import { at, Drawing, path, px, spread } from './figures';
+import { at, bracket, Drawing, path, px, spread } from './figures';
 
 interface Spread {
   readonly low: number;
@@ -100,9 +100,6 @@ export function ChokeOhms({ curve, bands, neededOhm, words, label }: ChokeOhmsPr
     </Drawing>
   );
 }
-
-const bracket = (x: number, low: number, high: number): string =>
-  `M${at(x - 5, high)}h10M${at(x, high)}V${px(low)}M${at(x - 5, low)}h10`;
 
 /** Names beside the right end of each line, kept apart. */
 function namesOf(

@@ -6,6 +6,9 @@ export const px = (value: number): number => Math.round(value * 10) / 10;
 export const at = (x: number, y: number): string => `${px(x)} ${px(y)}`;
 export const path = (points: readonly (readonly [number, number])[]): string =>
   points.map(([x, y], index) => `${index === 0 ? 'M' : 'L'}${at(x, y)}`).join('');
+/** A measure that stands upright, closed at both ends. */
+export const bracket = (x: number, low: number, high: number): string =>
+  `M${at(x - 5, high)}h10M${at(x, high)}V${px(low)}M${at(x - 5, low)}h10`;
 
 interface DrawingProps {
   readonly width: number;

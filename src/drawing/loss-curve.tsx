@@ -3,7 +3,7 @@
  * that its ratio is made for; at every wanted band an open ring for this antenna, in a bracket for how far real rings of core may lie, and
  * its watts above. Squares say how many watts; a loss of a few watts stays near the floor.
  */
-import { at, Drawing, path, px, spread } from './figures';
+import { at, bracket, Drawing, path, px, spread } from './figures';
 
 export interface Watts {
   readonly low: number;
@@ -104,6 +104,3 @@ function toldOf<B extends LossAt>(bands: readonly B[]): readonly B[] {
   );
   return bands.filter((each, index) => index === 0 || index === bands.length - 1 || each === most);
 }
-
-const bracket = (x: number, low: number, high: number): string =>
-  `M${at(x - 5, high)}h10M${at(x, high)}V${px(low)}M${at(x - 5, low)}h10`;

@@ -5,7 +5,7 @@
  * (38 kg/km for 4.95 mm polyethylene coax, 16 kg/km for 2.5 mm fluoropolymer coax), ±15 %.
  */
 import { InputError } from '../base/input-error';
-import { type CoaxId, type FeedLineId, isOpenWireLine } from '../catalog/line-ids';
+import { type CoaxId, type FeedLineId, isCoax, isOpenWireLine } from '../catalog/line-ids';
 import { coaxes } from '../catalog/lines';
 import type { WireId } from '../catalog/wire-ids';
 import { wires } from '../catalog/wires';
@@ -106,8 +106,6 @@ export function throughPowerUse({ id }: WindingMaterial, hz: number, averageW: n
     ? 0
     : (averageW * attenuationDbPer100M(line, hz)) / attenuationDbPer100M(line, ratedAtHz) / powerW;
 }
-
-const isCoax = (id: CoaxId | WireId): id is CoaxId => id in coaxes;
 
 /**
  * What to offer a choke's winding: the feed line itself, then the fluoropolymer coaxes that bend and stand heat; for open lines a wire pair, the

@@ -7,7 +7,7 @@
 import { factsOf, isNoSystem } from '../advice/facts';
 import { REACH } from '../advice/line-run';
 import type { Band } from '../catalog/bands';
-import { openLineIds } from '../catalog/line-ids';
+import { isOpenWireLine } from '../catalog/line-ids';
 import type { Answers } from '../design/answers';
 import { USUAL_SUPPORT_M } from './candidate-kinds';
 import { type Candidate, pointsOf, type Score } from './candidate-points';
@@ -40,7 +40,7 @@ const bandsOfWarning = (plan: Plan, ids: readonly string[]): readonly Band[] =>
 
 /** `plan` was made with the field of `study`, where there is one. */
 export function judge(answers: Answers, plan: Plan, study: ShortStudy | null): Judged {
-  const hopeless = plan.chain.some(({ line }) => openLines.includes(line)) ? [] : beyondAnyTuner(plan);
+  const hopeless = plan.chain.some(({ line }) => isOpenWireLine(line)) ? [] : beyondAnyTuner(plan);
   const missing = [...new Set([...bandsOfWarning(plan, ['band-not-served', 'off-centre-null']), ...hopeless])];
   const served = plan.bands.filter(({ band }) => !missing.includes(band));
   const outOfReach = bandsOfWarning(plan, ['tuner-range']);
@@ -80,8 +80,6 @@ export function judge(answers: Answers, plan: Plan, study: ShortStudy | null): J
     beyond,
   };
 }
-
-const openLines: readonly (string | null)[] = openLineIds;
 
 /** On coax; at the far end of an open-wire line a tuner reaches much further. */
 const beyondAnyTuner = ({ bands }: Plan): readonly Band[] =>

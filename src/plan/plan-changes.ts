@@ -2,6 +2,7 @@
  * What is different between two plans, as a person would name it: pieces to cut, devices and their places, what each band gives, distances to
  * keep, warnings. Differences nobody can act on (below the last shown figure) are left out. The most telling come first.
  */
+import { capital } from '../words/capital';
 import { changes } from '../words/en/changes';
 import { swrText } from '../words/en/swr';
 import { createFormat } from '../words/format';
@@ -44,7 +45,6 @@ export function planChanges(before: Plan, after: Plan): PlanChange[] {
 
 /** A warning that was there before is no news when only its number moved. */
 const stays = (id: string): boolean => id.startsWith('stop:') || id.startsWith('warn:');
-const capital = (name: string): string => name.charAt(0).toUpperCase() + name.slice(1);
 
 function same(a: ChangedValue, b: ChangedValue): boolean {
   if (a.kind === 'length' && b.kind === 'length') {

@@ -2,7 +2,7 @@
  * The shopping list as people count it: kinds of things to get, not lines of the list. What hangs on another thing (plugs on coax, posts and
  * winding wire on a box, weights on a rope) is no kind of its own, and what every drawer holds is none at all.
  */
-import { openLineIds } from '../catalog/line-ids';
+import { isOpenWireLine } from '../catalog/line-ids';
 import type { Plan } from './plan-schema';
 
 type Part = Plan['parts'][number];
@@ -57,9 +57,7 @@ export function thingsToBuy(plan: Pick<Plan, 'parts' | 'chain'>): readonly ToBuy
   return [...found].map(([thing, missing]) => ({ thing, count: counted.includes(thing) ? missing : null }));
 }
 
-const openLines: readonly (string | null)[] = openLineIds;
-
 const kindOf = ({ kind }: Part, { chain }: Pick<Plan, 'chain'>): Thing | undefined => {
   if (kind !== 'line') return thingOf[kind];
-  return chain.some(({ line }) => openLines.includes(line)) ? 'open-wire' : 'coax';
+  return chain.some(({ line }) => isOpenWireLine(line)) ? 'open-wire' : 'coax';
 };

@@ -2,7 +2,7 @@
 import { magnitude } from '../../base/complex';
 import { beadForCable } from '../../catalog/beads';
 import { coreOf } from '../../catalog/cores';
-import { type CoaxId, coaxIds } from '../../catalog/line-ids';
+import { isCoax } from '../../catalog/line-ids';
 import type { PartOnHand } from '../../design/answers';
 import { closeWound } from '../../physics/air-coil';
 import { evaluateBeads, evaluateChoke, evaluateCoil } from '../../physics/choke-evaluate';
@@ -60,8 +60,6 @@ export const plannedChokeShort: Rule = ({ chain }) =>
     const data = { ...short.data, at, isReactive: short.code === 'short-reactive' };
     return [warn('choke-too-small', data, ['two-in-series', 'fewer-bands'], 'planned-choke-too-small')];
   });
-
-const isCoax = (line: string): line is CoaxId => coaxIds.some((id) => id === line);
 
 function needOf({ facts, dimensions, field }: Judged): ChokeNeed {
   return {

@@ -1,6 +1,7 @@
 /** What one summary card says: name, answer, cuts, places of the chokes, danger. Both units beside every length. */
 import { dangerFirst } from '../../plan/plain-text';
 import type { Plan } from '../../plan/plan-schema';
+import { capital } from '../../words/capital';
 import { card } from '../../words/en/share-screen';
 import type { Say } from '../say';
 
@@ -19,7 +20,6 @@ export interface CardContent {
 
 /** Nearer than this, m, a choke hangs at the feed point itself. */
 const AT_FEED_POINT_M = 0.05;
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 export function cardContent(plan: Plan, name: string, say: Say): CardContent {
   return {

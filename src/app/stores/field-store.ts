@@ -4,6 +4,7 @@
  */
 import { type ReadonlySignal, signal } from '@preact/signals';
 import type { FieldFacts } from '../../advice/field-facts';
+import { isCancelled } from '../../base/input-error';
 import type { Answers } from '../../design/answers';
 import type { StudyWatch } from '../../worker/pool-study';
 import type { Job } from '../../worker/solver-pool';
@@ -124,6 +125,3 @@ export function createFieldStore(fetchStart: () => Promise<StartStudy>, later: (
     },
   };
 }
-
-const isCancelled = (error: unknown): boolean =>
-  error instanceof Error && 'code' in error && error.code === 'cancelled';

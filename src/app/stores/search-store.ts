@@ -5,6 +5,7 @@
  * What is shown keeps its order and its sentences; only figures are filled in as they come, until the operator puts the list in order anew.
  */
 import { signal } from '@preact/signals';
+import { isCancelled } from '../../base/input-error';
 import type { Answers } from '../../design/answers';
 import type { Candidate } from '../../plan/candidate-points';
 import type { Job } from '../../worker/solver-pool';
@@ -120,6 +121,3 @@ export function createSearchStore(fetchStart: () => Promise<StartSearch>) {
     },
   };
 }
-
-const isCancelled = (error: unknown): boolean =>
-  error instanceof Error && 'code' in error && error.code === 'cancelled';

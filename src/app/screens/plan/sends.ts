@@ -3,12 +3,8 @@
  * mirror H up the ground distance is 2 R (90° − e − asin(R cos e / (R + H))). Mirror at 300 km, a usual height of the layer that carries
  * short-wave; common practice, no source. Good to a fifth.
  */
+import type { PatternPoint } from '../../../advice/field-facts';
 import type { Spoke } from '../../../drawing/spokes';
-
-interface Point {
-  readonly deg: number;
-  readonly db: number;
-}
 
 const EARTH_KM = 6371;
 const LAYER_KM = 300;
@@ -25,8 +21,8 @@ export const roundKm = (km: number): number => {
   return Math.max(Math.round(km / step), 1) * step;
 };
 
-export const shareAt = (pattern: readonly Point[], deg: number): number => {
-  const nearest = pattern.reduce<Point | null>(
+export const shareAt = (pattern: readonly PatternPoint[], deg: number): number => {
+  const nearest = pattern.reduce<PatternPoint | null>(
     (best, point) => (best === null || Math.abs(point.deg - deg) < Math.abs(best.deg - deg) ? point : best),
     null,
   );
@@ -37,8 +33,12 @@ export const shareAt = (pattern: readonly Point[], deg: number): number => {
 const SIDE_DEG = [10, 30, 60, 90, 120, 150, 170] as const;
 const TOP_DEG = [0, 45, 90, 135, 180, 225, 270, 315] as const;
 
-export const sideSpokes = (pattern: readonly Point[], words: (deg: number) => readonly string[]): readonly Spoke[] =>
-  SIDE_DEG.map((deg) => ({ deg, share: shareAt(pattern, deg), words: words(deg) }));
+export const sideSpokes = (
+  pattern: readonly PatternPoint[],
+  words: (deg: number) => readonly string[],
+): readonly Spoke[] => SIDE_DEG.map((deg) => ({ deg, share: shareAt(pattern, deg), words: words(deg) }));
 
-export const topSpokes = (pattern: readonly Point[], words: (deg: number) => readonly string[]): readonly Spoke[] =>
-  TOP_DEG.map((deg) => ({ deg, share: shareAt(pattern, deg), words: words(deg) }));
+export const topSpokes = (
+  pattern: readonly PatternPoint[],
+  words: (deg: number) => readonly string[],
+): readonly Spoke[] => TOP_DEG.map((deg) => ({ deg, share: shareAt(pattern, deg), words: words(deg) }));

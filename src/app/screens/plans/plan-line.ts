@@ -3,6 +3,7 @@ import { completeAnswers, nextQuestion, routeOf } from '../../../advice/route';
 import type { DraftAnswers } from '../../../design/answers';
 import type { SavedPlan } from '../../../design/saved-plan';
 import type { Plan } from '../../../plan/plan-schema';
+import { capital } from '../../../words/capital';
 import { systemName } from '../../../words/en/names';
 import { plans as words } from '../../../words/en/screens';
 import { bandList, firstAnswerText } from '../../first-answer-text';
@@ -19,8 +20,6 @@ export function kindOf(answers: DraftAnswers, plan: Plan | null, say: Say): stri
   const radiator = firstAnswerText('radiator', answers);
   return radiator === null ? bands : `${radiator}, ${bands}`;
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** How far it has come: measured, a job begun, whole, or so many questions answered. */
 export function stateOf(saved: SavedPlan, draft: DraftAnswers, say: Say): string {

@@ -1,5 +1,4 @@
 /** What is done and minded on the print sheet: steps with their cautions, bands, what is measured, people, what was assumed. */
-import { type StepId, stepGates } from '../../../advice/steps';
 import type { Plan } from '../../../plan/plan-schema';
 import { cautionNames } from '../../../words/en/cautions';
 import { bandName, ruleSetName } from '../../../words/en/names';
@@ -7,14 +6,14 @@ import { planScreen } from '../../../words/en/plan-screen';
 import { sheet } from '../../../words/en/share-screen';
 import { stepNames } from '../../../words/en/steps';
 import { assumedText } from '../../assumed-text';
+import { gatesOf } from '../../jobs/gates';
 import { Length } from '../../parts/length';
 import { useSay } from '../../say';
+import { Box } from './box';
 
 interface PlanProps {
   readonly plan: Plan;
 }
-
-const Box = () => <span class="box" aria-hidden="true" />;
 
 /** Each caution is printed once, before the first step that it belongs to. */
 export function StepList({ plan }: PlanProps) {
@@ -26,10 +25,9 @@ export function StepList({ plan }: PlanProps) {
       <h2>{say(sheet.steps)}</h2>
       <ol class="steps">
         {plan.steps.map((step) => {
-          const before = stepGates[step.id as StepId] as readonly string[];
-          const fresh = plan.cautions.filter((caution) => {
+          const fresh = gatesOf(plan, step).filter((caution) => {
             const key = `${caution.id} ${caution.before}`;
-            if (!before.includes(caution.before) || told.has(key)) return false;
+            if (told.has(key)) return false;
             told.add(key);
             return true;
           });

@@ -2,6 +2,7 @@
 import type { Answers } from '../../../design/answers';
 import type { SavedPlan } from '../../../design/saved-plan';
 import type { ChainItem, Plan } from '../../../plan/plan-schema';
+import { capital } from '../../../words/capital';
 import { placeNames } from '../../../words/en/devices';
 import { planScreen } from '../../../words/en/plan-screen';
 import { sheet } from '../../../words/en/share-screen';
@@ -13,13 +14,11 @@ import { BuildView } from '../plan/build-view';
 import { boxAtFeedPoint } from '../plan/feed-box';
 import { SiteFigure } from '../plan/site-figure';
 import { sitePictureOf } from '../plan/site-picture';
+import { Box } from './box';
 
 interface PlanProps {
   readonly plan: Plan;
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-const Box = () => <span class="box" aria-hidden="true" />;
 
 export function SheetDrawing({ plan, answers }: PlanProps & { readonly answers: Answers }) {
   const picture = sitePictureOf(answers, plan);

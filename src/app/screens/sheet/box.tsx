@@ -1,0 +1,2 @@
+/** A box to tick with a pencil. */
+export const Box = () => <span class="box" aria-hidden="true" />;
