@@ -2,9 +2,10 @@
  * What each wanted band will show: impedance, standing-wave ratio, line loss, and whether a tuner is needed. Closed forms first; what a field
  * solution or the components tell replaces the rule's value or fills what the rules cannot know.
  */
-import { complex } from '../base/complex';
+import { type Complex, complex } from '../base/complex';
 import type { System } from '../design/choices';
 import { swr } from '../physics/line';
+import { throughIdeal } from '../physics/transformer';
 import type { Dimensions } from './dimensions';
 import type { BandFacts, Facts } from './facts';
 import { feedPointOf } from './feed-impedance';
@@ -57,7 +58,7 @@ function bandOf(
     };
   }
   const run = runOfChain(chain, z, at.focusMHz);
-  const swrAtFeedPoint = stated(swr(run.afterTransformer, SYSTEM_OHM));
+  const swrAtFeedPoint = stated(swr(atLineEnd(chain, z) ?? run.afterTransformer, SYSTEM_OHM));
   const swrAtRadio = stated(swr(run.atRadio, SYSTEM_OHM));
   const swrSweep = solved.sweep?.map((point) => swrAtShack(chain, point)) ?? null;
   const tunesThere = chain.some(({ device, at: place }) => device === 'tuner' && place === 'feed-point');
@@ -80,6 +81,12 @@ function bandOf(
       hasDips(facts) ? swrSweep : null,
     ),
   };
+}
+
+/** What a transformer at the far end of a line that fits the antenna makes of it: there the line's own ohms are the match. Null without one. */
+function atLineEnd(chain: readonly Link[], z: Complex): Complex | null {
+  const transformer = chain.find(({ device, at }) => device === 'transformer' && at !== 'feed-point');
+  return transformer?.ratio == null ? null : throughIdeal(z, transformer.ratio);
 }
 
 /** Where a tuner works on every band whatever the wire's resonances, a dip is nothing to look for. */

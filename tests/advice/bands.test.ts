@@ -110,6 +110,20 @@ test('15 m of 5 mm coax on a dipole for 40 m loses what the maker says', () => {
   expect(finding.lineLossDb as number).toBeLessThan(0.75);
 });
 
+test('a folded dipole on 300 Ω line is matched, though the transformer stands at the far end of the line', () => {
+  // About 280 Ω by 6:1, the step from 300 to 50 Ω: SWR below 1.5 (handbooks on antennas).
+  const [finding] = found({
+    bands: ['40m'],
+    radiator: 'folded-wire',
+    fedAt: 'centre',
+    feedLine: 'twin-lead',
+    shackEnd: 'radio',
+    heightM: 12,
+  });
+  expect(finding.swrAtFeedPoint as number).toBeLessThan(1.5);
+  expect(finding.swrAtRadio as number).toBeLessThan(1.6);
+});
+
 test('a field solution replaces the closed form', () => {
   const field = {
     bands: { '80m': { feedPoint: { r: 2450, x: 0 }, entryCurrentMa: 8, shieldCurrentDb: -40 } },

@@ -73,7 +73,9 @@ export const lineWarnings = {
   },
   'core-heat': {
     text: (d, f) =>
-      `The ${d.device === 'choke' ? 'choke' : 'transformer'}${Number(d.count) > 1 ? '’s cores' : '’s core'} would get too hot on ${say.band(d)}: ${say.watts(d, f, 'heatW')} of heat, ${say.number(d, f, 'riseK')} °C above the air.`,
+      d.device === 'choke'
+        ? `The choke would get too hot on ${say.band(d)}: ${say.watts(d, f, 'heatW')} of heat in its ${Number(d.count) > 1 ? 'cores' : 'core'}, with what its own cable loses ${say.number(d, f, 'riseK')} °C above the air.`
+        : `The transformer${Number(d.count) > 1 ? '’s cores' : '’s core'} would get too hot on ${say.band(d)}: ${say.watts(d, f, 'heatW')} of heat, ${say.number(d, f, 'riseK')} °C above the air.`,
     why: (d, f) =>
       `${d.count} × ${coreName(String(d.core))} ${d.isClosed === true ? 'in a closed box in the sun' : 'in free air'}, and ${say.number(d, f, 'limitK')} °C is what to keep to. Full power may be keyed ${f.number(Math.min(100, Number(d.dutyPercent)), 2)} % of the time.${Number(d.swr) > 2 ? ` SWR ${say.number(d, f, 'swr')} at the feed point drives it harder than its match would.` : ''} Heat within a quarter, rings within a fifth and more.`,
     waysOut: {
