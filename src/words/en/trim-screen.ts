@@ -79,7 +79,8 @@ export const trimScreen = {
   touchHow: 'Run a hand along the coax while you read the SWR, with no more than 5 W. It should stay as it is.',
   steady: 'It stays',
   moves: 'It moves',
-  touchPassed: ({ time }) => `Passed ${time}. The coax is not part of the antenna.`,
+  touchPassed: ({ time }) =>
+    `Passed ${time}: the coax does not pull at the tuning. A dipole can read steady and still send current along it; a clamp meter round the coax shows that, a tenth of the current in the wire at most.`,
   touchFailed:
     'The coax is part of the antenna: a choke is missing, too small or in the wrong place. Has it slid? Put that right first, then trim.',
   log: 'Measured so far',
