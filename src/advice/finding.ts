@@ -35,6 +35,8 @@ export interface BuildFinding extends Said {
   readonly count: number | null;
   readonly turns: number | null;
   readonly secondaryTurns: number | null;
+  /** Wires that go on side by side as one. */
+  readonly strands: number | null;
   readonly conductor: string | null;
   /** All of it, tails included: a pair of wires counts twice. */
   readonly conductorLengthM: number | null;

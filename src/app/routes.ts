@@ -5,6 +5,9 @@
 export type JobScreen = 'plan' | 'cut' | 'shop' | 'raise' | 'trim';
 export const jobScreens: readonly JobScreen[] = ['plan', 'shop', 'cut', 'raise', 'trim'];
 
+/** What is done with one device of an antenna at the table. */
+export type BenchScreen = 'wind';
+
 export type Route =
   | { readonly screen: 'plans' }
   | { readonly screen: 'new' }
@@ -16,12 +19,14 @@ export type Route =
   | { readonly screen: 'surer'; readonly planId: string }
   | { readonly screen: 'which'; readonly planId: string; readonly question: string }
   | { readonly screen: 'share' | 'sheet' | 'record' | 'card'; readonly planId: string }
+  | { readonly screen: BenchScreen; readonly planId: string; readonly device: string }
   | { readonly screen: 'scan' }
   | { readonly screen: JobScreen; readonly planId: string; readonly rest: readonly string[] };
 
 export type ScreenName = Route['screen'];
 /** The screens of one antenna. */
 export type JobRoute = Extract<Route, { readonly screen: JobScreen }>;
+export type BenchRoute = Extract<Route, { readonly screen: BenchScreen }>;
 /** Any screen that belongs to one antenna. */
 export type PlanRoute = Extract<Route, { readonly planId: string }>;
 
@@ -49,6 +54,7 @@ export function parseRoute(hash: string): Route {
 function planRoute(planId: string, job: string, rest: readonly string[]): Route {
   if (job === 'surer' || job === 'share' || job === 'sheet') return { screen: job, planId };
   if (job === 'record' || job === 'card') return { screen: job, planId };
+  if (job === 'wind') return { screen: job, planId, device: rest[0] ?? '' };
   if (job === 'which') return { screen: job, planId, question: rest[0] ?? '' };
   const screen = jobScreens.find((name) => name === job);
   return screen === undefined
@@ -72,6 +78,7 @@ export const to = {
   share: (planId: string): string => `#/plan/${planId}/share`,
   sheet: (planId: string): string => `#/plan/${planId}/sheet`,
   record: (planId: string): string => `#/plan/${planId}/record`,
+  wind: (planId: string, device: string): string => `#/plan/${planId}/wind/${device}`,
   card: (planId: string): string => `#/plan/${planId}/card`,
   job: (planId: string, job: JobScreen, ...rest: readonly string[]): string =>
     ['#', 'plan', planId, ...(job === 'plan' ? [] : [job]), ...rest].join('/'),

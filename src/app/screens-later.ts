@@ -18,6 +18,7 @@ const later: Partial<Record<ScreenKey, () => Promise<Screen>>> = {
   shop: async () => (await import('./screens/shop/shop-screen')).ShopScreen,
   cut: async () => (await import('./screens/cut/cut-screen')).CutScreen,
   raise: async () => (await import('./screens/raise/raise-screen')).RaiseScreen,
+  wind: async () => (await import('./screens/wind/wind-screen')).WindScreen,
   trim: async () => (await import('./screens/trim/trim-screen')).TrimScreen,
   why: async () => (await import('./screens/why/why-screen')).WhyScreen,
   'ask-surer': async () => (await import('./screens/ask/surer-question-screen')).SurerQuestionScreen,

@@ -12,6 +12,8 @@ export interface WindingProps {
   readonly tapAt?: number;
   /** Turns that carry a second wire beside the first, drawn hollow. */
   readonly pairedTurns?: number;
+  /** Turns that are on already, while it is wound: the rest is drawn as still to come. All, when left out. */
+  readonly done?: number;
   readonly label: string;
 }
 
@@ -66,7 +68,7 @@ function isNumbered(number: number, { turns, tapAt, pairedTurns }: WindingProps)
 }
 
 export function Winding(props: WindingProps) {
-  const { turns, tapAt, pairedTurns = 0, label, conductor } = props;
+  const { turns, tapAt, pairedTurns = 0, label, conductor, done = turns } = props;
   const { strands, crossAfter } = strandsOf(props);
   const gap =
     (conductor === 'coax' && crossAfter > 0 ? 136 / Math.max(crossAfter - 1, 1) : 290 / Math.max(turns - 1, 1)) *
@@ -79,12 +81,16 @@ export function Winding(props: WindingProps) {
     <Drawing width={WIDTH} height={HEIGHT} label={label}>
       <circle class="tg" cx={CENTRE[0]} cy={CENTRE[1]} r={OUTER} />
       <circle class="o" cx={CENTRE[0]} cy={CENTRE[1]} r={INNER} />
-      {crossAfter > 0 && <Across strands={strands} after={crossAfter} width={width} />}
-      {strands.map((strand) => (
-        <StrandLine strand={strand} width={width} hollow={strand.number <= pairedTurns} />
-      ))}
-      {first !== undefined && <Lead strand={first} width={width} down />}
-      {last !== undefined && <Lead strand={last} width={width} down={crossAfter === 0} />}
+      {crossAfter > 0 && done > crossAfter && <Across strands={strands} after={crossAfter} width={width} />}
+      {strands.map((strand) =>
+        strand.number <= done ? (
+          <StrandLine strand={strand} width={width} hollow={strand.number <= pairedTurns} />
+        ) : (
+          <StrandToCome strand={strand} />
+        ),
+      )}
+      {first !== undefined && done > 0 && <Lead strand={first} width={width} down />}
+      {last !== undefined && done === turns && <Lead strand={last} width={width} down={crossAfter === 0} />}
       {strands
         .filter(({ number }) => isNumbered(number, props))
         .map(({ degrees, number }) => {
@@ -121,6 +127,10 @@ const StrandLine = ({
     </g>
   );
 };
+
+const StrandToCome = ({ strand }: { readonly strand: Strand }) => (
+  <path class="m" stroke-dasharray="2 4" d={`M${at(...strand.inner)}L${at(...strand.outer)}`} />
+);
 
 /** From the end of the first half to the start of the second, through the hole. */
 const Across = ({

@@ -15,6 +15,8 @@ export const Build = z.strictObject({
   count: maybe,
   turns: maybe,
   secondaryTurns: maybe,
+  /** Wires that go on side by side as one: their turns are counted once. */
+  strands: maybe,
   conductor: z.nullable(text),
   conductorLengthM: maybe,
   conductorLengthMWorking: z.nullable(Working),

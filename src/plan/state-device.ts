@@ -19,6 +19,7 @@ export const stateBuild = (build: BuildFinding, speaker: Speaker): Stated['build
   count: build.count,
   turns: build.turns,
   secondaryTurns: build.secondaryTurns,
+  strands: build.strands,
   conductor: build.conductor,
   conductorLengthM: build.conductorLengthM,
   conductorLengthMWorking: stateWorkingOrNull(build.conductorLengthMWorking),

@@ -4,8 +4,11 @@ import type { Answers } from '../../../design/answers';
 import { radiatorM } from '../../../plan/plan-figures';
 import type { ChainItem, Plan } from '../../../plan/plan-schema';
 import { planScreen } from '../../../words/en/plan-screen';
+import { windScreen } from '../../../words/en/wind-screen';
 import { KeyLength } from '../../jobs/key-length';
 import { SourceNote } from '../../jobs/source-note';
+import { woundDevices } from '../../jobs/windings';
+import { to } from '../../routes';
 import { useSay } from '../../say';
 import { BuildView } from './build-view';
 import { boxAtFeedPoint } from './feed-box';
@@ -38,6 +41,7 @@ export function ChainView({ plan, answers, planId, isUnderway }: ChainViewProps)
   const say = useSay();
   const hasBox = boxAtFeedPoint(plan);
   const wireM = radiatorM(plan);
+  const wound = woundDevices(plan);
   return (
     <section aria-labelledby="chain">
       <div class="head">
@@ -59,7 +63,8 @@ export function ChainView({ plan, answers, planId, isUnderway }: ChainViewProps)
           const key = `${item.device} ${item.at} ${index}`;
           if (item.device === 'line') return <Stretch key={key} item={item} />;
           const isFirst = plan.chain.findIndex(({ device }) => device === item.device) === index;
-          return <Device key={key} {...{ item, hasBox, isFirst, answers, planId }} />;
+          const woundId = wound.find((each) => each.item === item)?.id;
+          return <Device key={key} {...{ item, hasBox, isFirst, answers, planId, woundId }} />;
         })}
       </ol>
     </section>
@@ -85,9 +90,11 @@ interface DeviceProps {
   readonly isFirst: boolean;
   readonly answers: Answers;
   readonly planId: string;
+  /** Under which its turns are counted, where it is wound. */
+  readonly woundId: string | undefined;
 }
 
-function Device({ item, hasBox, isFirst, answers, planId }: DeviceProps) {
+function Device({ item, hasBox, isFirst, answers, planId, woundId }: DeviceProps) {
   const say = useSay();
   const last = item.device === 'radio';
   const [first] = item.why;
@@ -112,6 +119,15 @@ function Device({ item, hasBox, isFirst, answers, planId }: DeviceProps) {
           {!last && <Why item={item} />}
           {item.build !== null && (
             <BuildView item={item} build={item.build}>
+              {woundId !== undefined && (
+                <a
+                  class="btn tall"
+                  href={to.wind(planId, woundId)}
+                  aria-label={say(windScreen.openFor, { name: item.name })}
+                >
+                  {say(windScreen.open)}
+                </a>
+              )}
               {item.figures !== null && <FiguresView item={item} figures={item.figures} />}
               <OtherRings item={item} answers={answers} planId={planId} />
             </BuildView>

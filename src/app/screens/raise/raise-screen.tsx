@@ -6,6 +6,7 @@ import { jobs } from '../../../words/en/job-screens';
 import { raiseScreen } from '../../../words/en/raise-screen';
 import { shopScreen } from '../../../words/en/shop-screen';
 import { stepNames } from '../../../words/en/steps';
+import { windScreen } from '../../../words/en/wind-screen';
 import { LocalCodes } from '../../jobs/gate';
 import { gatesOf } from '../../jobs/gates';
 import { GatesFirst } from '../../jobs/gates-first';
@@ -15,6 +16,7 @@ import { PaperLinks } from '../../jobs/paper-links';
 import { PartList } from '../../jobs/part-list';
 import { isTicked, partRows, tickKey } from '../../jobs/part-rows';
 import { useWakeLock } from '../../jobs/wake-lock';
+import { woundDevices } from '../../jobs/windings';
 import { Icon } from '../../parts/icon';
 import { SaveTrouble } from '../../parts/save-note';
 import { Top } from '../../parts/top';
@@ -150,9 +152,16 @@ function StepHelp({ open: { plan, saved, answers }, step }: { readonly open: Ope
         </a>
       )}
       {step.id === 'make-boxes' && (
-        <a class="btn tall" href={to.plan(saved.id)}>
-          {say(raiseScreen.toPlan)}
-        </a>
+        <>
+          <a class="btn tall" href={to.plan(saved.id)}>
+            {say(raiseScreen.toPlan)}
+          </a>
+          {woundDevices(plan).map(({ id, item }) => (
+            <a key={id} class="btn tall" href={to.wind(saved.id, id)}>
+              {say(windScreen.openFor, { name: item.name })}
+            </a>
+          ))}
+        </>
       )}
       {(step.id === 'measure' || step.id === 'trim') && (
         <a class="btn tall" href={to.job(saved.id, 'trim')}>

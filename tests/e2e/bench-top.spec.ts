@@ -1,0 +1,84 @@
+import { expect, test } from 'vitest';
+import { storedRecords } from './support/answering';
+import { accessibilityFaults } from './support/axe';
+import { newProfile, openBrowser, phone } from './support/browser';
+import { openAt, overflow, withPlan } from './support/invented-plan';
+import { serveBuilt } from './support/serve';
+
+type Page = import('playwright-core').Page;
+
+const number = (page: Page) => page.locator('main .num').textContent();
+const turns = (page: Page) => page.getByText(/^of \d+ turns$/).textContent();
+
+test('turns are counted from the plan on, by a button as wide as the screen, by keys, and one back', async () => {
+  const { url } = await serveBuilt();
+  const { page, complaints } = await openBrowser();
+  const id = await withPlan(page, url, 'endFed');
+  await openAt(page, `#/plan/${id}`);
+  await page.getByText('How to make it').first().click();
+  await page.getByRole('link', { name: /^Count the turns: 49:1/ }).click();
+  const more = page.getByRole('button', { name: 'One more turn' });
+  await more.waitFor();
+  const box = (await more.boundingBox())!;
+  expect(box.width).toBeGreaterThan(320);
+  expect(box.height).toBeGreaterThan(150);
+  expect((await page.locator('main .num').boundingBox())!.height).toBeGreaterThan(100);
+  expect(await overflow(page)).toBe(0);
+  expect(await accessibilityFaults(page)).toEqual([]);
+  await more.click();
+  expect(await number(page)).toBe('1');
+  const tap = page.getByText(/^\d+: tap here/);
+  await page.locator('h1').focus();
+  for (const key of ['Space', 'PageDown', 'ArrowRight', 'Enter'] as const) {
+    if ((await tap.count()) > 0) break;
+    await page.keyboard.press(key);
+  }
+  const at = await number(page);
+  expect(await tap.textContent()).toContain(`${at}: tap here`);
+  await page.keyboard.press('Enter');
+  expect(await tap.count()).toBe(0);
+  await page.getByRole('button', { name: 'Undo one' }).click();
+  expect(await number(page)).toBe(at);
+  expect(complaints).toEqual([]);
+});
+
+test('a count outlives the battery, is held against rain, and says when all turns are on', async () => {
+  const server = await serveBuilt();
+  const profile = newProfile();
+  const first = await openBrowser(phone, profile);
+  const id = await withPlan(first.page, server.url, 'endFed');
+  await openAt(first.page, `#/plan/${id}/wind/transformer-feed-point`);
+  const more = first.page.getByRole('button', { name: 'One more turn' });
+  for (let turn = 0; turn < 9; turn++) await more.click();
+  const kept = async (): Promise<string> => JSON.stringify(await storedRecords(first.page, 'plans'));
+  await expect.poll(kept, { timeout: 20_000 }).toContain('"step":"9"');
+  await first.kill();
+
+  const { page } = await openBrowser(phone, profile);
+  await page.goto(`${server.url}#/plan/${id}/wind/transformer-feed-point`);
+  await page.getByRole('button', { name: 'One more turn' }).waitFor();
+  expect(await number(page)).toBe('9');
+  await page.getByRole('button', { name: 'Hold' }).click();
+  const dialog = page.getByRole('dialog');
+  await page.keyboard.press('PageDown');
+  expect(await dialog.locator('.num').textContent()).toBe('9');
+  await dialog.getByRole('button', { name: 'A' }).click();
+  await dialog.getByRole('button', { name: 'B' }).click();
+  const last = Number(/\d+/.exec((await turns(page))!)?.[0]);
+  await page.locator('h1').focus();
+  for (let turn = 9; turn < last; turn++) await page.keyboard.press('PageDown');
+  await page.getByText(`${last} turns: all on.`).waitFor();
+  await page.getByRole('link', { name: /^Next: 1:1 choke/ }).click();
+  await page.getByRole('heading', { name: /^1:1 choke/ }).waitFor();
+  expect(await number(page)).toBe('0');
+});
+
+test('the step that makes the boxes leads to the counting of each of them', async () => {
+  const { url } = await serveBuilt();
+  const { page } = await openBrowser();
+  const id = await withPlan(page, url, 'endFed');
+  await openAt(page, `#/plan/${id}/raise/make-boxes`);
+  const links = page.getByRole('link', { name: /^Count the turns: / });
+  await links.first().waitFor();
+  expect(await links.count()).toBeGreaterThan(1);
+});
