@@ -5,6 +5,7 @@
 import type { Format } from '../format';
 import type { Data, Message } from '../message';
 import { bandName, modeName, ruleSetName } from './names';
+import { metres } from './readers';
 
 export interface CautionWords {
   readonly act: Message;
@@ -14,7 +15,6 @@ export interface CautionWords {
 }
 
 const line = (act: Message, reason: Message, source: string): CautionWords => ({ act, reason, source });
-const metres = (d: Data, f: Format, key: string): string => f.length(Number(d[key]));
 /** Volts to two figures: the resistance behind them is no better known. */
 const volts = (d: Data, f: Format): string => f.number(Number(d.endV), 2);
 

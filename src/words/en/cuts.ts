@@ -2,6 +2,7 @@
 import type { Format } from '../format';
 import type { Data, Message } from '../message';
 import { bandName } from './names';
+import { metres } from './readers';
 
 const names: Readonly<Record<string, string>> = {
   wire: 'wire',
@@ -31,7 +32,6 @@ export function pieceName(piece: string): string {
   return `${names[piece.slice(0, at)] ?? piece} for ${bandName(piece.slice(at + 1))}`;
 }
 
-const metres = (d: Data, f: Format, key: string): string => f.length(Number(d[key]));
 const window = (d: Data, f: Format): string => `${metres(d, f, 'fromM')} to ${metres(d, f, 'toM')}`;
 
 /** Other stretches, best first; each as two metre figures. */

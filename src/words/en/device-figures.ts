@@ -1,16 +1,11 @@
 /** What a designed device does, where it falls short, and what other rings would change. */
 import type { Format } from '../format';
 import type { Data, Message } from '../message';
-import { bandName, conductorName, coreName, modeName } from './names';
+import { conductorName, coreName, modeName } from './names';
+import { band, figure, ohms } from './readers';
 
-const band = (d: Data): string => bandName(String(d.band));
-const figure = (d: Data, f: Format, key: string, figures = 2): string => f.number(Number(d[key]), figures);
 const watts = (d: Data, f: Format, key: string): string => `${figure(d, f, key)} W`;
 const least = (d: Data, f: Format, key: string): string => (Number(d[key]) < 0.1 ? 'under 0.1 W' : watts(d, f, key));
-const ohms = (d: Data, f: Format, key: string): string => {
-  const value = Number(d[key]);
-  return value >= 1000 ? `${f.number(value / 1000, 2)} kΩ` : `${f.number(value, 2)} Ω`;
-};
 const chokeHeat = (d: Data, f: Format): string =>
   `At ${watts(d, f, 'powerW')} in this mode current on the outside leaves ${least(d, f, 'heatW')} of heat in it on ${band(d)}, and the power on its way through ${least(d, f, 'cableW')} in its cable: it gets ${figure(d, f, 'riseK')} °C warmer than the air ${housed(d)}.`;
 const housed = (d: Data): string => (d.isClosed === true ? 'in a closed box in the sun' : 'in free air');

@@ -3,6 +3,7 @@ import type { Format } from '../format';
 import type { Data, Message } from '../message';
 import { plural } from './many';
 import { bandName, conductorName, coreName, lineName } from './names';
+import { metres } from './readers';
 import { ratioText } from './why';
 
 /** What a link is called. `data`: ratio, kind and at, as far as the link has them. */
@@ -54,7 +55,6 @@ export const boxNames: Readonly<Record<string, string>> = {
 const conductor = (d: Data): string => conductorName(String(d.conductor));
 const rings = (d: Data): string =>
   plural(d.count, `one ${coreName(String(d.core))}`, `${d.count} stacked rings, each a ${coreName(String(d.core))}`);
-const metres = (d: Data, f: Format, key: string): string => f.length(Number(d[key]));
 const cut = (d: Data, f: Format): string => `Cut ${metres(d, f, 'conductorM')} of ${conductor(d)}`;
 const capacitor = (d: Data, f: Format): string =>
   Number(d.capacitorPf) > 0

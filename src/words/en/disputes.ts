@@ -2,6 +2,7 @@
 import type { Format } from '../format';
 import type { Data, Message } from '../message';
 import { bandName } from './names';
+import { band, figure } from './readers';
 
 export interface DisputeWords {
   readonly question: Message;
@@ -12,8 +13,6 @@ export interface DisputeWords {
   readonly house: Message;
 }
 
-const figure = (d: Data, f: Format, key: string): string => f.number(Number(d[key]), 2);
-const band = (d: Data): string => bandName(String(d.band));
 const ohms = (d: Data, f: Format): string => `${f.number(Number(d.ohm) / 1000, 2)} kΩ`;
 
 /** Whose numbers they are. */

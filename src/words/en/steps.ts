@@ -4,8 +4,8 @@ import type { Data, Message } from '../message';
 import { plural } from './many';
 import { spanNames } from './mechanics';
 import { bandName } from './names';
+import { metres } from './readers';
 
-const metres = (d: Data, f: Format, key: string): string => f.length(Number(d[key]));
 const bandList = (d: Data): string => String(d.bands).split(' ').map(bandName).join(', ');
 
 /** Above a raised hand an end is out of reach; lower ones have to be kept from people some other way. */

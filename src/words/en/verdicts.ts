@@ -4,17 +4,12 @@ import type { Data, Message } from '../message';
 import { placeNames } from './devices';
 import { plural } from './many';
 import { bandName, conductorName, coreName, lineName, wireName } from './names';
+import { figure, metres, ohms } from './readers';
 import { ratioText } from './why';
 
-const figure = (d: Data, f: Format, key: string, figures = 2): string => f.number(Number(d[key]), figures);
 const ratio = (d: Data, f: Format, key = 'ratio'): string => ratioText(Number(d[key]), f);
-const ohms = (d: Data, f: Format, key: string): string => {
-  const value = Number(d[key]);
-  return value >= 1000 ? `${f.number(value / 1000, 2)} kΩ` : `${f.number(value, 2)} Ω`;
-};
 const place = (d: Data, key: string): string => placeNames[String(d[key])] ?? '';
 const weakest = (d: Data, f: Format): string => `about ${ohms(d, f, 'ohm')} on ${bandName(String(d.band))}`;
-const metres = (d: Data, f: Format, key: string): string => f.length(Number(d[key]));
 
 export const verdictNames: Readonly<Record<string, string>> = {
   fits: 'fits',

@@ -1,16 +1,9 @@
 /** Why a link of the chain is there, is of that kind, or stands in that place. Keys are the reason codes of the rules. */
 import type { Format } from '../format';
 import type { Data, Message } from '../message';
-import { bandName, lineName } from './names';
+import { lineName } from './names';
+import { band, figure, metres, ohms } from './readers';
 
-const metres = (d: Data, f: Format, key: string): string => f.length(Number(d[key]));
-const figure = (d: Data, f: Format, key: string, figures = 2): string => f.number(Number(d[key]), figures);
-const band = (d: Data): string => bandName(String(d.band));
-/** 5000 as "5 kΩ". */
-const ohms = (d: Data, f: Format, key = 'ohm'): string => {
-  const value = Number(d[key]);
-  return value >= 1000 ? `${f.number(value / 1000, 2)} kΩ` : `${f.number(value, 2)} Ω`;
-};
 /** 0.5 as "1:2", 49 as "49:1". */
 export const ratioText = (ratio: number, f: Format): string =>
   ratio < 1 ? `1:${f.number(1 / ratio, 3)}` : `${f.number(ratio, 3)}:1`;
