@@ -3,7 +3,7 @@
  * a non-resonant wire may be off by what its window leaves. A wire that is there already is measured, not cut.
  */
 import type { Dimension, WorkingInput } from '../base/working';
-import { type Cutting, cutting, type Exactness } from '../physics/cutting';
+import { type Cutting, cutting, type Exactness, NEIGHBOURS_SPARE } from '../physics/cutting';
 import { answered, dimension, metresOf } from './dimension';
 import type { Dimensions, Piece, PieceId } from './dimensions';
 import type { Facts } from './facts';
@@ -36,7 +36,9 @@ function wireCut(facts: Facts, dimensions: Dimensions, piece: Piece): Cut {
   if (isThere(facts, piece)) return { ...common, ...thereAlready(piece.length) };
   const exactness = exactnessOf(facts, piece.piece);
   const ends = endsOf(facts, piece.piece);
-  const cut = cutting({ metres: piece.length.metres, from: 'solved' }, ends, exactness);
+  const hasNeighbours = facts.system === 'parallel-dipoles' && piece.band !== facts.bands[0].band;
+  const moreSpare = hasNeighbours ? NEIGHBOURS_SPARE : 0;
+  const cut = cutting({ metres: piece.length.metres, from: 'solved' }, ends, exactness, moreSpare);
   return {
     ...common,
     cutM: cut.cut.metres,

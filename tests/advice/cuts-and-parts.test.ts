@@ -53,6 +53,9 @@ describe('cuts', () => {
     const legs = wholePlan({ bands: ['40m', '20m', '15m'], radiator: 'parallel-wires', fedAt: 'centre' }).cuts;
     const named = legs.filter(({ piece }) => piece.startsWith('leg'));
     expect(named.map(({ piece, count }) => `${count} ${piece}`)).toEqual(['2 leg-40m', '2 leg-20m']);
+    // Each shorter one is cut 2 to 5 % long, beside what every wire has for trimming (common practice, no source).
+    const spares = named.map(({ working }) => working.inputs.spare?.value);
+    expect(spares).toEqual([0.025, expect.closeTo(0.075, 9)]);
   });
 
   // Arithmetic: up, over and down again is twice the height, and 3 m to tie off (common practice, no source).
