@@ -10,7 +10,6 @@
  * 1/attenuation, and a line with standing waves is compared by its hottest metre. Source: usual practice of cable makers' catalogues (memory).
  */
 import { add, type Complex, divide, exponential, magnitude, multiply, scale, subtract } from '../base/complex';
-import type { Connector } from '../catalog/connectors';
 import { attenuationDbPer100M, gamma, type LineConstants, type LineData } from './line';
 
 export interface LineStress {
@@ -102,20 +101,5 @@ export function lineUse(
     voltage: ratio(Math.SQRT2 * stress.maxVoltageV, limits.peakVoltageV),
     current: ratio(stress.maxCurrentA * Math.sqrt(averageFactor), limits.currentA),
     power: ratio(stress.equivalentMatchedW * averageFactor * heatScale, limits.powerW),
-  };
-}
-
-/** Use of a plug's ratings where `impedance` is seen and `powerW` passes. */
-export function connectorUse(
-  { peakVoltageV, powerW: ratedW }: Connector,
-  impedance: Complex,
-  powerW: number,
-  averageFactor: number,
-): LineUse {
-  const peakV = Math.sqrt((2 * powerW) / impedance.re) * magnitude(impedance);
-  return {
-    voltage: peakVoltageV === null ? null : peakV / peakVoltageV.value,
-    current: null,
-    power: ratedW === null ? null : (powerW * averageFactor) / ratedW.value,
   };
 }

@@ -1,6 +1,7 @@
 /** The feed line: ratings, loss, weather, and what a low SWR hides. */
 import { complex } from '../../base/complex';
 import { lines } from '../../catalog/lines';
+import { screwPlugPeakV } from '../../catalog/screw-plug';
 import { lineDataOf, lineLimitsOf } from '../../physics/catalogue-line';
 import { lineConstants, swr } from '../../physics/line';
 import { lineStress, lineUse } from '../../physics/line-stress';
@@ -9,9 +10,6 @@ import type { BandFacts } from '../facts';
 import type { BandFinding, Warning } from '../finding';
 import { type LineSection, runOfChain, SYSTEM_OHM } from '../line-run';
 import { bandPairs, type Judged, type Rule, type Way, warn } from './warning';
-
-/** Peak volts of the common screw plug of amateur stations; handbook figure, from memory. */
-const PLUG_PEAK_V = 500;
 
 interface Use {
   readonly at: BandFacts;
@@ -35,7 +33,7 @@ function sectionUses({ line, lengthM, load }: LineSection, at: BandFacts, powerW
   const hz = at.focusMHz * 1e6;
   const stress = lineStress(lineConstants(data, hz), lengthM, load, powerW);
   const use = lineUse(data, lineLimitsOf(entry), stress, hz, averageShare);
-  const plug = entry.kind === 'coax' ? (Math.SQRT2 * stress.maxVoltageV) / PLUG_PEAK_V : null;
+  const plug = entry.kind === 'coax' ? (Math.SQRT2 * stress.maxVoltageV) / screwPlugPeakV.value : null;
   const all = [
     ['voltage', use.voltage],
     ['current', use.current],
@@ -61,7 +59,7 @@ export const lineOverrated: Rule = (judged) => {
   return [...worstOf.values()].map(({ at, line, what, use }) => {
     // Volts and amps grow with the square root of the power, heat with the power.
     const mostW = what === 'power' ? powerW / use : powerW / use ** 2;
-    const data = { band: at.band, line, what, percent: 100 * use, powerW, mostW };
+    const data = { band: at.band, line, what, percent: 100 * use, powerW, mostW, plugPeakV: screwPlugPeakV.value };
     const lessPower: Way = ['less-power', { mostW }];
     // A thicker line has the same plug.
     const cure = what === 'plug' ? 'other-plug' : 'heavier-line';

@@ -144,7 +144,7 @@ export const lineWarnings = {
   'over-plug': {
     ...over('voltage', ''),
     text: (d, f) =>
-      `Too much voltage for the common screw plug on ${say.band(d)}: ${say.number(d, f, 'percent')} % of 500 V peak at ${say.watts(d, f, 'powerW')}.`,
+      `Too much voltage for the common screw plug on ${say.band(d)}: ${say.number(d, f, 'percent')} % of ${say.number(d, f, 'plugPeakV')} V peak at ${say.watts(d, f, 'powerW')}.`,
     why: 'Standing waves raise the voltage on the line; a plug at the wrong place sparks over. What a plug stands is from memory.',
     waysOut: {
       'lower-swr': 'Lower the SWR at the antenna: standing waves raise volts on the line.',
