@@ -105,7 +105,7 @@ export function dimensionsOf(asked: Facts, { lengths, chokes }: SolvedDimensions
     sufferingBand,
     feedFraction: facts.settled.fedAt === 'off-centre' ? facts.settled.feedFraction : 0.5,
     harmonics: harmonicsOf(facts, radiator.metres, lengths?.dipsMHz),
-    freeRides: freeRidesOf(facts),
+    freeRides: freeRidesOf(facts, lengths),
     chokeAt,
     entryChokeAt: entryChokeAtOf(facts, chokeAt),
     clearLine: clearLineOf(facts, radiator.metres),

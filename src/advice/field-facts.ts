@@ -136,6 +136,14 @@ export interface SolvedFeed {
   } | null;
 }
 
+/** Two legs of parallel dipoles, tip to tip. */
+export interface SolvedPair {
+  readonly wholeM: number;
+  readonly ruleM: number;
+  /** What the band shows without legs of its own, where the rules would do without them. */
+  readonly rideSwr?: number;
+}
+
 /** What a one-terminal wire works against. Raised radials resonate in pairs; a counterpoise leaves its choke the least power. */
 export interface SolvedReturn {
   readonly piece: 'radial' | 'counterpoise';
@@ -151,7 +159,7 @@ export interface SolvedLengths {
   readonly radiatorM: number;
   readonly ruleM: number;
   /** Whole length of each further pair of parallel dipoles. */
-  readonly pairs: Readonly<Partial<Record<Band, { readonly wholeM: number; readonly ruleM: number }>>>;
+  readonly pairs: Readonly<Partial<Record<Band, SolvedPair>>>;
   /**
    * What the radiator was chosen by: no reactance at the focus, the worst SWR over the wanted bands behind the ratio, or nothing: it was told,
    * or the rule's length stands.

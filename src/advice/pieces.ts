@@ -61,7 +61,7 @@ const half = (whole: Dimension): Dimension =>
 
 /** Pairs of legs, longest first; the longest takes a told length, the others follow their bands. */
 function parallelLegs(facts: Facts, radiator: Dimension, solved: SolvedLengths | undefined): Piece[] {
-  const rides = freeRidesOf(facts).map((ride) => ride.band);
+  const rides = freeRidesOf(facts, solved).map((ride) => ride.band);
   return facts.bands
     .filter(({ band }) => !rides.includes(band))
     .map((at, index) => ({
@@ -78,11 +78,12 @@ function pairOf(facts: Facts, at: BandFacts, solved: SolvedLengths | undefined):
   return wholeM === undefined ? rule : onSite(rule, wholeM);
 }
 
-/** Bands served by the third resonance of another pair. */
-export function freeRidesOf(facts: Facts): FreeRide[] {
+/** Bands served by the third resonance of another pair, unless the field solution found that they need one of their own. */
+export function freeRidesOf(facts: Facts, solved?: Pick<SolvedLengths, 'pairs'>): FreeRide[] {
   if (facts.system !== 'parallel-dipoles') return [];
   const kw = facts.wire.velocityFactor.value;
-  return facts.bands.flatMap((at) =>
+  const riders = facts.bands.filter(({ band }) => solved?.pairs[band] === undefined);
+  return riders.flatMap((at) =>
     facts.bands.flatMap((host): FreeRide[] => {
       const hostM = halfWave(cutFor(facts, host)).metres;
       const isNear = Math.abs(hostM / nthHalfWaveM(3, at.focusMHz, kw) - 1) <= FREE_RIDE;

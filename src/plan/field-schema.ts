@@ -83,7 +83,7 @@ export const FieldStudy = z.strictObject({
       /** (chosen − rule) / rule. */
       difference: z.number(),
       by: z.enum(['resonance', 'worst-swr', 'told', 'rule']),
-      pairs: z.array(z.strictObject({ band, ruleM: z.number(), chosenM: z.number() })),
+      pairs: z.array(z.strictObject({ band, ruleM: z.number(), chosenM: z.number(), rideSwr: z.nullable(z.number()) })),
       /** `alone`: the lowest SWR on that band at any length near this one. */
       swr: z.array(z.strictObject({ band, rule: z.number(), chosen: z.number(), alone: maybe })),
       /** Where the SWR of a wire for several bands dips. */

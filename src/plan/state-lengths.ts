@@ -29,7 +29,12 @@ export const stateLengths = (lengths: SolvedLengths, text: string[]): Lengths =>
 });
 
 const pairsOf = ({ pairs }: SolvedLengths): Lengths['pairs'] =>
-  Object.entries(pairs).map(([band, { wholeM, ruleM }]) => ({ band: band as Band, ruleM, chosenM: wholeM }));
+  Object.entries(pairs).map(([band, { wholeM, ruleM, rideSwr }]) => ({
+    band: band as Band,
+    ruleM,
+    chosenM: wholeM,
+    rideSwr: rideSwr ?? null,
+  }));
 
 /** The lengths of a stated plan as a field solution gave them. */
 export const solvedOf = ({ chosenM, ruleM, by, swr, pairs, dips, feed, returns }: Lengths): SolvedLengths => ({
@@ -37,7 +42,12 @@ export const solvedOf = ({ chosenM, ruleM, by, swr, pairs, dips, feed, returns }
   ruleM,
   by,
   swr: swr.map(({ alone, ...each }) => (alone === null ? each : { ...each, alone })),
-  pairs: Object.fromEntries(pairs.map((pair) => [pair.band, { wholeM: pair.chosenM, ruleM: pair.ruleM }])),
+  pairs: Object.fromEntries(
+    pairs.map(({ band, chosenM: wholeM, ruleM: pairRuleM, rideSwr }) => [
+      band,
+      { wholeM, ruleM: pairRuleM, ...(rideSwr === null ? {} : { rideSwr }) },
+    ]),
+  ),
   dipsMHz: Object.fromEntries(dips.map(({ band, mhz }) => [band, mhz])),
   ...(feed === null ? {} : { feed }),
   ...(returns === null ? {} : { returns }),
@@ -46,9 +56,12 @@ export const solvedOf = ({ chosenM, ruleM, by, swr, pairs, dips, feed, returns }
 export const lengthSaid = (facts: Facts, lengths: SolvedLengths): readonly Said[] => [
   ...feedSaid(lengths.feed),
   ...radiatorSaid(facts, lengths),
-  ...pairsOf(lengths).flatMap((pair) => differs('pair-differs', pair, { band: pair.band })),
+  ...pairsOf(lengths).flatMap((pair) => [...ownSaid(pair), ...differs('pair-differs', pair, { band: pair.band })]),
   ...returnsSaid(facts, lengths.returns),
 ];
+
+const ownSaid = ({ band, rideSwr: swr }: Lengths['pairs'][number]): readonly Said[] =>
+  swr === null ? [] : [['pair-of-its-own', { band, swr }]];
 
 interface Pair {
   readonly ruleM: number;

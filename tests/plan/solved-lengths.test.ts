@@ -397,3 +397,20 @@ test('pairs fanned out by a metre come out a little long, and each matches its b
     expect(swr(z, 50)).toBeLessThan(1.6);
   }
 });
+
+test('a band that another pair would serve badly on its third resonance gets legs of its own', async () => {
+  const answers: Answers = { ...offCentre, radiator: 'parallel-wires', fedAt: 'centre', bands: ['40m', '20m', '15m'] };
+  const facts = factsFor(answers);
+  expect(dimensionsOf(facts).freeRides.map(({ band }) => band)).toEqual(['15m']);
+  const lengths = await solveLengths(facts, dimensionsOf(facts), instrument);
+  const own = lengths?.pairs['15m'];
+  if (lengths === null || own?.rideSwr === undefined) throw new Error('no legs of its own');
+  expect(own.rideSwr).toBeGreaterThan(3);
+  for (const at of facts.bands) {
+    const [z] = (await trialImpedance(facts, lengths, instrument, at, [at.focusMHz * 1e6])) ?? [];
+    expect(swr(z ?? { re: 0, im: 0 }, 50)).toBeLessThan(2);
+  }
+  const plan = makePlan(answers, { field: { bands: {}, lengths } });
+  expect(plan.cuts.filter(({ piece }) => piece.startsWith('leg'))).toHaveLength(3);
+  expect(plan.fieldStudy?.lengths?.text.join(' ')).toContain('15 m gets legs of its own');
+});

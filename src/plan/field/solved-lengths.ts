@@ -10,12 +10,16 @@
  *
  * What was told is left alone.
  */
+import { cutFor } from '../../advice/dimension';
 import { type Dimensions, dimensionsOf } from '../../advice/dimensions';
 import type { BandFacts, Facts } from '../../advice/facts';
 import type { SolvedLengths } from '../../advice/field-facts';
+import { SYSTEM_OHM } from '../../advice/line-run';
 import { staysClear, toldLengthM } from '../../advice/radiator-length';
 import { knowing } from '../../advice/solved-facts';
 import type { System } from '../../design/choices';
+import { halfWave } from '../../physics/lengths';
+import { swr } from '../../physics/line';
 import { clearOfHalfWaves } from './clear-lengths';
 import { solveFeed } from './feed-search';
 import type { FieldInstrument } from './instrument';
@@ -86,27 +90,79 @@ async function resonant(
   instrument: FieldInstrument,
 ): Promise<SolvedLengths | null> {
   const [lowest] = facts.bands;
-  const reactanceAt =
-    (at: BandFacts, lengthsOf: (factor: number) => SolvedLengths) =>
-    async (factor: number): Promise<number | null> => {
-      const z = await trialImpedance(facts, lengthsOf(factor), instrument, at, [at.focusMHz * 1e6]);
-      return z?.[0]?.im ?? null;
-    };
-  const longest = await rootFactor(reactanceAt(lowest, (factor) => ({ ...rule, radiatorM: rule.ruleM * factor })));
+  const lengthsOf = (factor: number): SolvedLengths => ({ ...rule, radiatorM: rule.ruleM * factor });
+  const longest = await rootFactor(reactanceAt(facts, lowest, lengthsOf, instrument));
   if (longest === null) return null;
-  let solved: SolvedLengths = { ...rule, radiatorM: rule.ruleM * longest };
-  if (facts.system !== 'parallel-dipoles') return solved;
-  for (const at of facts.bands.slice(1)) {
-    const leg = dimensions.pieces.find(({ piece, band }) => piece === 'leg' && band === at.band);
-    if (leg === undefined) continue;
-    const ruleM = 2 * leg.length.metres;
-    const known = solved;
-    const withPair = (factor: number): SolvedLengths => ({
-      ...known,
-      pairs: { ...known.pairs, [at.band]: { wholeM: ruleM * factor, ruleM } },
-    });
-    const factor = await rootFactor(reactanceAt(at, withPair));
-    if (factor !== null) solved = withPair(factor);
+  const whole: SolvedLengths = { ...rule, radiatorM: rule.ruleM * longest };
+  return facts.system === 'parallel-dipoles' ? withPairs(facts, dimensions, whole, instrument) : whole;
+}
+
+/** A band on another pair's third resonance that shows more gets legs of its own. Common practice. */
+const RIDE_SWR = 3;
+
+/** The shorter pairs one after the other, the longest first; then the bands that were to do without one. */
+async function withPairs(
+  facts: Facts,
+  dimensions: Dimensions,
+  whole: SolvedLengths,
+  instrument: FieldInstrument,
+): Promise<SolvedLengths> {
+  const rides = dimensions.freeRides.map(({ band }) => band);
+  const [riders, others] = [true, false].map((isRider) =>
+    facts.bands.slice(1).filter(({ band }) => rides.includes(band) === isRider),
+  ) as [BandFacts[], BandFacts[]];
+  let solved = whole;
+  for (const at of others) solved = (await withPair(facts, solved, at, instrument)) ?? solved;
+  for (const at of riders) {
+    const rideSwr = await swrOn(facts, solved, at, instrument);
+    if (rideSwr <= RIDE_SWR) continue;
+    let own = await withPair(facts, solved, at, instrument, rideSwr);
+    const shorter = others.filter(({ focusMHz }) => focusMHz > at.focusMHz);
+    for (const each of shorter) if (own !== null) own = (await withPair(facts, own, each, instrument)) ?? own;
+    if (own !== null && (await worstOf(facts, own, instrument)) < (await worstOf(facts, solved, instrument)))
+      solved = own;
   }
   return solved;
 }
+
+async function withPair(
+  facts: Facts,
+  known: SolvedLengths,
+  at: BandFacts,
+  instrument: FieldInstrument,
+  rideSwr?: number,
+): Promise<SolvedLengths | null> {
+  const ruleM = halfWave(cutFor(facts, at)).metres;
+  const cutBy = (factor: number): SolvedLengths => ({
+    ...known,
+    pairs: {
+      ...known.pairs,
+      [at.band]: { wholeM: ruleM * factor, ruleM, ...(rideSwr === undefined ? {} : { rideSwr }) },
+    },
+  });
+  const factor = await rootFactor(reactanceAt(facts, at, cutBy, instrument));
+  return factor === null ? null : cutBy(factor);
+}
+
+async function swrOn(
+  facts: Facts,
+  lengths: SolvedLengths,
+  at: BandFacts,
+  instrument: FieldInstrument,
+): Promise<number> {
+  const z = await trialImpedance(facts, lengths, instrument, at, [at.focusMHz * 1e6]);
+  return z?.[0] === undefined ? Number.POSITIVE_INFINITY : swr(z[0], SYSTEM_OHM);
+}
+
+async function worstOf(facts: Facts, lengths: SolvedLengths, instrument: FieldInstrument): Promise<number> {
+  let worst = 1;
+  for (const at of facts.bands) worst = Math.max(worst, await swrOn(facts, lengths, at, instrument));
+  return worst;
+}
+
+const reactanceAt =
+  (facts: Facts, at: BandFacts, lengthsOf: (factor: number) => SolvedLengths, instrument: FieldInstrument) =>
+  async (factor: number): Promise<number | null> => {
+    const z = await trialImpedance(facts, lengthsOf(factor), instrument, at, [at.focusMHz * 1e6]);
+    return z?.[0]?.im ?? null;
+  };

@@ -2,10 +2,9 @@
 import type { Format } from '../format';
 import type { Data, Message } from '../message';
 import { many } from './many';
-import { bandName } from './names';
+import { band, figure } from './readers';
+import { swrText } from './swr';
 
-const figure = (d: Data, f: Format, key: string, figures = 2): string => f.number(Number(d[key]), figures);
-const band = (d: Data, key = 'band'): string => bandName(String(d[key]));
 const milliamps = (d: Data, f: Format, key: string): string => {
   const value = Number(d[key]);
   return value < 1 ? 'under 1 mA' : `about ${f.number(value, 2)} mA`;
@@ -78,6 +77,8 @@ export const fieldWords = {
     `The two differ by ${figure(d, f, 'percent')} %, more than a rule of thumb should. Check height, wire and ground in your answers, cut to the longer one and trim.`,
   'length-pays': (d, f) =>
     `${band(d)} pays for the others: it stands at an SWR of ${figure(d, f, 'chosen')}, and a wire cut for that band alone would bring it to ${figure(d, f, 'alone')}.`,
+  'pair-of-its-own': (d) =>
+    `${band(d)} gets legs of its own: on the third resonance of longer legs it would show SWR ${swrText(Number(d.swr))}.`,
   'pair-differs': (d, f) =>
     `The pair for ${band(d)} comes out at ${f.length(Number(d.chosenM))} tip to tip where the rule of thumb gives ${f.length(Number(d.ruleM))}, ${figure(d, f, 'percent')} % apart: its neighbours pull at it. Trim it after the longest.`,
   'feed-third-holds':
