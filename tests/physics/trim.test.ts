@@ -20,7 +20,9 @@ test('a step never overshoots: the dip comes nearer and stays on its side', () =
       const dip = wanted * off;
       const { dipAfterMHz } = trimStep(wireM, dip, wanted);
       expect(Math.abs(dipAfterMHz - wanted)).toBeLessThanOrEqual(Math.abs(dip - wanted) + 1e-9);
-      expect(Math.sign(wanted - dipAfterMHz) * Math.sign(wanted - dip)).toBeGreaterThanOrEqual(-1e-9);
+      // A whole step lands on the wanted frequency, to the last digits on either side of it.
+      const restMHz = Math.abs(wanted - dipAfterMHz) < 1e-9 ? 0 : wanted - dipAfterMHz;
+      expect(restMHz * (wanted - dip)).toBeGreaterThanOrEqual(0);
     }),
   );
 });
