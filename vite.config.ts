@@ -8,6 +8,7 @@ import { defineConfig, type ViteUserConfig } from 'vitest/config';
 import { webManifest } from './src/app/web-manifest.ts';
 import { assemblyscript } from './src/asm/vite-plugin.ts';
 import { wordsFile, wordsFolder, wordsFrom } from './src/cli/language.mjs';
+import { licenceText } from './src/cli/licences.mjs';
 import { contentSecurityPolicy, securityHeaders } from './src/cli/security-headers.mjs';
 import type { Language, language } from './src/words/en/language.ts';
 import type { manifestWords } from './src/words/en/manifest.ts';
@@ -84,6 +85,15 @@ function icons(): Plugin {
   };
 }
 
+/** Beside the app, not kept on the phone: the notices of all that is built into it. */
+const licences: Plugin = {
+  name: 'licences',
+  apply: 'build',
+  generateBundle() {
+    this.emitFile({ type: 'asset', fileName: 'licences.txt', source: licenceText() });
+  },
+};
+
 const outDir = process.env.HALYARD_OUT_DIR ?? '../dist';
 
 /** What each kept file must be, so that the page can check what is on the phone byte for byte (app/offline-check.ts). */
@@ -128,7 +138,7 @@ const app = (folder: string, words: FirstWords): ViteUserConfig => ({
   },
   worker: { format: 'es', plugins: () => [wordsFrom(folder), assemblyscript()] },
   preview: { headers: securityHeaders },
-  plugins: [wordsFrom(folder), assemblyscript(), icons(), pageHead(words), policyInPage, pwa(words)],
+  plugins: [wordsFrom(folder), assemblyscript(), icons(), licences, pageHead(words), policyInPage, pwa(words)],
   test: { root: '.', include: ['tests/**/*.test.{ts,tsx}'], testTimeout: 120_000 },
 });
 

@@ -21,6 +21,18 @@ test('the policy in the page alone keeps a foreign script out', async () => {
   expect(page.indexOf('Content-Security-Policy')).toBeLessThan(page.indexOf('<script'));
 });
 
+test('the notices of what is built into the app are served with it', async () => {
+  const { url } = await serveBuilt();
+  const served = await fetch(`${url}licences.txt`);
+  expect(served.headers.get('content-type')).toContain('text/plain');
+  const text = await served.text();
+  for (const part of ['Halyard contributors', 'SIL OPEN FONT LICENSE', 'Apache License', 'ISC License'])
+    expect(text).toContain(part);
+  const { dependencies, devDependencies } = JSON.parse(readFileSync('package.json', 'utf8'));
+  for (const [name, version] of Object.entries(dependencies)) expect(text).toContain(`\n${name} ${version} (`);
+  expect(text).not.toContain(`\nvite ${devDependencies.vite} `);
+});
+
 test('any page opens with the server gone once the first visit is over', async () => {
   const server = await serveBuilt();
   const { page } = await openBrowser();
