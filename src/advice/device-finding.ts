@@ -78,6 +78,15 @@ export interface DeviceWorkings {
   readonly peakVWorking: Working | null;
 }
 
+/** A transformer tried out with a resistor in place of the antenna. */
+export interface ResistorTest {
+  readonly resistorOhm: number;
+  /** Up to here a box of this kind is well made. */
+  readonly goodSwr: number;
+  /** What the designed box shows; null where that is not computed. */
+  readonly bands: readonly { readonly band: Band; readonly swr: number | null }[];
+}
+
 export interface DeviceFigures extends DeviceSummary, DeviceWorkings {
   readonly powerW: number;
   readonly mode: Mode | null;
@@ -93,6 +102,8 @@ export interface DeviceFigures extends DeviceSummary, DeviceWorkings {
   readonly inputAt: ((hz: number, load: Complex) => Complex) | null;
   /** Of a choke: its common-mode impedance at any frequency, with a core from anywhere in its tolerance. Null of a transformer. */
   readonly impedanceAt: ((hz: number, lot: CoreLot) => Complex) | null;
+  /** Null of a choke. */
+  readonly test: ResistorTest | null;
   /** In words: what to expect, how sure that is, and what limits it. */
   readonly notes: readonly Said[];
 }

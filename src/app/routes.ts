@@ -6,7 +6,7 @@ export type JobScreen = 'plan' | 'cut' | 'shop' | 'raise' | 'trim';
 export const jobScreens: readonly JobScreen[] = ['plan', 'shop', 'cut', 'raise', 'trim'];
 
 /** What is done with one device of an antenna at the table. */
-export type BenchScreen = 'wind';
+export type BenchScreen = 'wind' | 'box-test';
 
 export type Route =
   | { readonly screen: 'plans' }
@@ -54,7 +54,7 @@ export function parseRoute(hash: string): Route {
 function planRoute(planId: string, job: string, rest: readonly string[]): Route {
   if (job === 'surer' || job === 'share' || job === 'sheet') return { screen: job, planId };
   if (job === 'record' || job === 'card') return { screen: job, planId };
-  if (job === 'wind') return { screen: job, planId, device: rest[0] ?? '' };
+  if (job === 'wind' || job === 'box-test') return { screen: job, planId, device: rest[0] ?? '' };
   if (job === 'which') return { screen: job, planId, question: rest[0] ?? '' };
   const screen = jobScreens.find((name) => name === job);
   return screen === undefined
@@ -79,6 +79,7 @@ export const to = {
   sheet: (planId: string): string => `#/plan/${planId}/sheet`,
   record: (planId: string): string => `#/plan/${planId}/record`,
   wind: (planId: string, device: string): string => `#/plan/${planId}/wind/${device}`,
+  boxTest: (planId: string, device: string): string => `#/plan/${planId}/box-test/${device}`,
   card: (planId: string): string => `#/plan/${planId}/card`,
   job: (planId: string, job: JobScreen, ...rest: readonly string[]): string =>
     ['#', 'plan', planId, ...(job === 'plan' ? [] : [job]), ...rest].join('/'),

@@ -19,6 +19,7 @@ const later: Partial<Record<ScreenKey, () => Promise<Screen>>> = {
   cut: async () => (await import('./screens/cut/cut-screen')).CutScreen,
   raise: async () => (await import('./screens/raise/raise-screen')).RaiseScreen,
   wind: async () => (await import('./screens/wind/wind-screen')).WindScreen,
+  'box-test': async () => (await import('./screens/box-test/box-test-screen')).BoxTestScreen,
   trim: async () => (await import('./screens/trim/trim-screen')).TrimScreen,
   why: async () => (await import('./screens/why/why-screen')).WhyScreen,
   'ask-surer': async () => (await import('./screens/ask/surer-question-screen')).SurerQuestionScreen,

@@ -20,6 +20,7 @@ export type PlanEdit = { readonly at: number } & (
   | { readonly kind: 'caution-read' | 'tick'; readonly key: string; readonly on: boolean }
   | { readonly kind: 'progress'; readonly job: string; readonly step: string }
   | { readonly kind: 'measured'; readonly measurement: Measurement }
+  | { readonly kind: 'reading'; readonly key: string; readonly value: number | null }
   | { readonly kind: 'unmeasured'; readonly id: string }
   | { readonly kind: 'deleted'; readonly on: boolean }
 );
@@ -51,6 +52,10 @@ function applied(plan: SavedPlan, edit: PlanEdit): SavedPlan {
         : { ...plan, progress: { ...plan.progress, [edit.job]: { step: edit.step, at: edit.at } } };
     case 'measured':
       return { ...plan, measurements: [...plan.measurements.filter(notOf(edit.measurement.id)), edit.measurement] };
+    case 'reading':
+      return isNewer(plan.readings[edit.key], edit)
+        ? plan
+        : { ...plan, readings: { ...plan.readings, [edit.key]: { value: edit.value, at: edit.at } } };
     case 'unmeasured':
       return { ...plan, measurements: plan.measurements.filter(notOf(edit.id)) };
     case 'deleted':

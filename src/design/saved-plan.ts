@@ -5,8 +5,8 @@
 import * as z from 'zod/mini';
 import { DraftAnswers } from './answers';
 
-/** Newest version of the record; saved-plan-history.ts brings older ones up to it. */
-export const savedPlanVersion = 1;
+/** Newest version of the record; storage/histories.ts brings older ones up to it. */
+export const savedPlanVersion = 2;
 
 const time = z.int().check(z.gte(0));
 const name = z.string().check(z.minLength(1), z.maxLength(200));
@@ -49,6 +49,8 @@ export const SavedPlan = z.strictObject({
   /** How far a job has come (cut, raise), by job: the id of its step. */
   progress: z.record(name, z.strictObject({ step: name, at: time })),
   measurements: z.array(Measurement).check(z.maxLength(5000)),
+  /** Numbers read off an instrument, by what was measured: the SWR of a box on the table, currents on a coax. Null: taken back. */
+  readings: z.record(name, z.strictObject({ value: z.nullable(z.number().check(z.gte(0), z.lte(1e6))), at: time })),
   /** Set aside by the operator; can be put back. */
   deleted: z.optional(Mark),
 });
@@ -68,6 +70,7 @@ export function newSavedPlan(id: string, at: number, answers: DraftAnswers = {})
     ticks: {},
     progress: {},
     measurements: [],
+    readings: {},
   };
 }
 

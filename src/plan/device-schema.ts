@@ -58,6 +58,14 @@ export const Figures = z.strictObject({
   riseWorstKWorking: z.nullable(Working),
   mostWWorking: z.nullable(Working),
   peakVWorking: z.nullable(Working),
+  /** A transformer tried out with a resistor in place of the antenna: the SWR to expect, and up to which it is well made. */
+  test: z.nullable(
+    z.strictObject({
+      resistorOhm: z.number(),
+      goodSwr: z.number(),
+      bands: z.array(z.strictObject({ band: z.enum(bandIds), swr: maybe })),
+    }),
+  ),
   /** What to expect, how sure that is, and what limits it. */
   notes: z.array(text),
   bands: z.array(

@@ -61,6 +61,7 @@ export const stateFigures = (figures: DeviceFigures, speaker: Speaker): Stated['
   riseWorstKWorking: stateWorkingOrNull(figures.riseWorstKWorking),
   mostWWorking: stateWorkingOrNull(figures.mostWWorking),
   peakVWorking: stateWorkingOrNull(figures.peakVWorking),
+  test: figures.test === null ? null : { ...figures.test, bands: figures.test.bands.map((band) => rounded(band)) },
   notes: figures.notes.map((note) => speaker.say(deviceNotes, note)),
   bands: figures.bands.map((band) => rounded(band)),
   curve: figures.curve.map((point) => rounded(point)),

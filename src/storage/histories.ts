@@ -7,7 +7,10 @@ import { SavedPlan } from '../design/saved-plan';
 import { Settings } from '../design/settings';
 import { type ReadRecord, type RecordSteps, readRecord } from './read-record';
 
-export const savedPlanSteps: RecordSteps = [];
+export const savedPlanSteps: RecordSteps = [
+  // Numbers read off instruments came to be kept.
+  (record) => ({ ...record, version: 2, readings: {} }),
+];
 export const ownedPartSteps: RecordSteps = [];
 export const settingsSteps: RecordSteps = [];
 

@@ -82,3 +82,33 @@ test('the step that makes the boxes leads to the counting of each of them', asyn
   await links.first().waitFor();
   expect(await links.count()).toBeGreaterThan(1);
 });
+
+test('what a box shows with a resistor on is noted band by band, judged, and still there after a reload', async () => {
+  const { url } = await serveBuilt();
+  const { page, complaints } = await openBrowser();
+  const id = await withPlan(page, url, 'endFed');
+  await openAt(page, `#/plan/${id}/box-test/transformer-feed-point`);
+  await page.getByText('2.4 kΩ', { exact: true }).waitFor();
+  expect(await page.getByText(/^about 1\.\d:1$/).count()).toBe(3);
+  const on40 = page.getByRole('textbox', { name: 'SWR you read on 40 m' });
+  await on40.fill('1,3');
+  await on40.press('Tab');
+  await page.getByText(/^Good\. Noted/).waitFor();
+  const on10 = page.getByRole('textbox', { name: 'SWR you read on 10 m' });
+  await on10.fill('high');
+  await on10.press('Tab');
+  await page.getByText(/^SWR is a number from 1 up/).waitFor();
+  expect(await on10.inputValue()).toBe('high');
+  await on10.fill('2.6');
+  await on10.press('Tab');
+  await page.getByText(/^Something is wrong/).waitFor();
+  expect(await overflow(page)).toBe(0);
+  expect(await accessibilityFaults(page)).toEqual([]);
+  const kept = async (): Promise<string> => JSON.stringify(await storedRecords(page, 'plans'));
+  await expect.poll(kept, { timeout: 20_000 }).toContain('"value":2.6');
+  await page.reload();
+  await page.getByText(/^Good\. Noted/).waitFor();
+  expect(await on40.inputValue()).toBe('1.3');
+  expect(await on10.inputValue()).toBe('2.6');
+  expect(complaints).toEqual([]);
+});

@@ -23,6 +23,7 @@ import type { Said } from '../finding';
 import { type ChokeTask, type TransformerTask, tabled } from './design-task';
 import { chokeShortfallsOf, transformerShortfallsOf, worstPoint } from './device-shortfalls';
 import { chokeWorkings, transformerWorkings } from './device-workings';
+import { resistorTest } from './resistor-test';
 
 const CURVE_POINTS = 24;
 /** How far a plot goes beyond the wanted bands, as part of the frequency. */
@@ -104,6 +105,7 @@ export function transformerFigures(facts: Facts, task: TransformerTask, design: 
     ),
     inputAt: turned ? null : (hz, load) => inputAt(tabled(hz), load),
     impedanceAt: null,
+    test: resistorTest(facts, task, design),
     notes: transformerNotes(facts, task, design),
   };
 }
@@ -197,6 +199,7 @@ export function chokeFigures(facts: Facts, { need, byLikeness }: ChokeTask, desi
     curve: chokeCurve(design, curveHz(facts)).map((point) => ({ ...flatPoint(point.hz), ...spreadsOf(point) })),
     inputAt: null,
     impedanceAt: (hz, lot) => impedanceAt(tabled(hz), lot),
+    test: null,
     notes: [...chokeNotes(facts, design), ...chokeHeatNotes(facts, need, byLikeness, design)],
   };
 }

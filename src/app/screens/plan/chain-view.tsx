@@ -3,6 +3,7 @@
 import type { Answers } from '../../../design/answers';
 import { radiatorM } from '../../../plan/plan-figures';
 import type { ChainItem, Plan } from '../../../plan/plan-schema';
+import { boxTest } from '../../../words/en/box-test-screen';
 import { planScreen } from '../../../words/en/plan-screen';
 import { windScreen } from '../../../words/en/wind-screen';
 import { KeyLength } from '../../jobs/key-length';
@@ -119,15 +120,7 @@ function Device({ item, hasBox, isFirst, answers, planId, woundId }: DeviceProps
           {!last && <Why item={item} />}
           {item.build !== null && (
             <BuildView item={item} build={item.build}>
-              {woundId !== undefined && (
-                <a
-                  class="btn tall"
-                  href={to.wind(planId, woundId)}
-                  aria-label={say(windScreen.openFor, { name: item.name })}
-                >
-                  {say(windScreen.open)}
-                </a>
-              )}
+              {woundId !== undefined && <BenchLinks {...{ item, planId, woundId }} />}
               {item.figures !== null && <FiguresView item={item} figures={item.figures} />}
               <OtherRings item={item} answers={answers} planId={planId} />
             </BuildView>
@@ -135,6 +128,30 @@ function Device({ item, hasBox, isFirst, answers, planId, woundId }: DeviceProps
         </div>
       </div>
     </li>
+  );
+}
+
+interface BenchLinksProps {
+  readonly item: ChainItem;
+  readonly planId: string;
+  readonly woundId: string;
+}
+
+/** What is done with it at the table. */
+function BenchLinks({ item, planId, woundId }: BenchLinksProps) {
+  const say = useSay();
+  const { name } = item;
+  return (
+    <>
+      <a class="btn tall" href={to.wind(planId, woundId)} aria-label={say(windScreen.openFor, { name })}>
+        {say(windScreen.open)}
+      </a>
+      {item.figures?.test != null && (
+        <a class="btn tall" href={to.boxTest(planId, woundId)} aria-label={say(boxTest.openFor, { name })}>
+          {say(boxTest.open)}
+        </a>
+      )}
+    </>
   );
 }
 

@@ -2,6 +2,7 @@
 import { useState } from 'preact/hooks';
 import type { SavedPlan } from '../../../design/saved-plan';
 import type { Plan } from '../../../plan/plan-schema';
+import { boxTest } from '../../../words/en/box-test-screen';
 import { jobs } from '../../../words/en/job-screens';
 import { raiseScreen } from '../../../words/en/raise-screen';
 import { shopScreen } from '../../../words/en/shop-screen';
@@ -161,6 +162,13 @@ function StepHelp({ open: { plan, saved, answers }, step }: { readonly open: Ope
               {say(windScreen.openFor, { name: item.name })}
             </a>
           ))}
+          {woundDevices(plan)
+            .filter(({ item }) => item.figures?.test != null)
+            .map(({ id, item }) => (
+              <a key={id} class="btn tall" href={to.boxTest(saved.id, id)}>
+                {say(boxTest.openFor, { name: item.name })}
+              </a>
+            ))}
         </>
       )}
       {(step.id === 'measure' || step.id === 'trim') && (

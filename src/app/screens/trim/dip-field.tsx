@@ -1,9 +1,9 @@
 /** The field for the dip, with keys for thumbs, the last value beside it, and every doubt asked in place. What was typed stays. */
 import { useState } from 'preact/hooks';
-import { plainSigns, readNumber } from '../../../base/read-number';
 import type { SavedPlan } from '../../../design/saved-plan';
 import { bandName } from '../../../words/en/names';
 import { trimScreen } from '../../../words/en/trim-screen';
+import { readSwr } from '../../fields/read-swr';
 import { NumberPad } from '../../parts/number-pad';
 import { StopPanel, type Way } from '../../parts/stop-panel';
 import { go } from '../../router';
@@ -19,14 +19,6 @@ interface DipFieldProps {
   readonly target: TrimTarget;
   readonly targets: readonly TrimTarget[];
   onTaken(): void;
-}
-
-/** SWR as typed; undefined when left empty, null when it is none. */
-function readSwr(typed: string): number | undefined | null {
-  const text = plainSigns(typed).replace(/:1$/, '').trim();
-  if (text === '') return undefined;
-  const read = readNumber(text);
-  return 'value' in read && read.value >= 1 && read.value <= 1000 ? read.value : null;
 }
 
 export function DipField({ saved, target, targets, onTaken }: DipFieldProps) {

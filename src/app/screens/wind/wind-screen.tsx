@@ -2,6 +2,7 @@
 import { useCallback, useState } from 'preact/hooks';
 import type { SavedPlan } from '../../../design/saved-plan';
 import { Winding as WindingDrawing } from '../../../drawing/winding';
+import { boxTest } from '../../../words/en/box-test-screen';
 import { jobs } from '../../../words/en/job-screens';
 import { language } from '../../../words/en/language';
 import { windScreen } from '../../../words/en/wind-screen';
@@ -130,10 +131,9 @@ function Counting({ saved, wound, count, next, canCount, changed }: CountingProp
           </h1>
           {strands > 1 && <p class="many">{say(windScreen.sideBySide, { strands })}</p>}
         </div>
-        {!canCount && <p role="status">{say(windScreen.unsettledWhy)}</p>}
         {changed !== null && <p class="stop">{say(windScreen.changed, { done: changed.total, of: changed.of })}</p>}
         <div aria-live="polite">
-          <Count wound={wound} count={count} />
+          <Count wound={wound} count={count} isWaiting={!canCount} />
         </div>
         <TurnsDrawing wound={wound} count={count} />
         {silent && <p role="status">{say(windScreen.noVoice)}</p>}
@@ -171,6 +171,11 @@ function Done({ saved, wound, next }: Pick<CountingProps, 'saved' | 'wound' | 'n
       >
         {say(windScreen.again)}
       </button>
+      {wound.item.figures?.test != null && (
+        <a class="btn tall" href={to.boxTest(saved.id, wound.id)}>
+          {say(boxTest.open)}
+        </a>
+      )}
       {next === undefined ? (
         <a class="btn go" href={to.plan(saved.id)}>
           {say(windScreen.toPlan)}
@@ -189,7 +194,7 @@ interface CountProps {
   readonly count: WindingCount;
 }
 
-function Count({ wound: { windings }, count }: CountProps) {
+function Count({ wound: { windings }, count, isWaiting = false }: CountProps & { readonly isWaiting?: boolean }) {
   const say = useSay();
   const { done } = count;
   const turns = windings[count.winding]?.turns ?? 0;
@@ -200,7 +205,9 @@ function Count({ wound: { windings }, count }: CountProps) {
         <span class="num">{done}</span>
         <span class="unit">{say(windScreen.ofTurns, { turns })}</span>
       </p>
-      <p class={moment === 'winding' ? 'now' : 'now marked'}>{say(shown[moment], { done, left: turns - done })}</p>
+      <p class={moment === 'winding' ? 'now' : 'now marked'}>
+        {isWaiting ? say(windScreen.unsettledWhy) : say(shown[moment], { done, left: turns - done })}
+      </p>
     </>
   );
 }

@@ -1,0 +1,189 @@
+/** A wound transformer tried out at the table: which resistor, what SWR to expect on each band, what was read, and whether that will do. */
+import { useState } from 'preact/hooks';
+import type { SavedPlan } from '../../../design/saved-plan';
+import type { ChainItem, Plan } from '../../../plan/plan-schema';
+import { decimalText } from '../../../words/decimal';
+import { boxTest } from '../../../words/en/box-test-screen';
+import { jobs } from '../../../words/en/job-screens';
+import { bandName } from '../../../words/en/names';
+import { readSwr } from '../../fields/read-swr';
+import { type OpenPlan, WithPlan } from '../../jobs/open-plan';
+import { woundDevices } from '../../jobs/windings';
+import { SaveTrouble } from '../../parts/save-note';
+import { Top } from '../../parts/top';
+import { type BenchRoute, to } from '../../routes';
+import { clock, useSay } from '../../say';
+import { useStores } from '../../stores/stores';
+import { judgeSwr, USABLE_SWR } from './judge-swr';
+import '../../jobs/jobs.css';
+import './box-test.css';
+
+type Test = NonNullable<NonNullable<ChainItem['figures']>['test']>;
+
+export function BoxTestScreen({ route }: { route: BenchRoute }) {
+  return <WithPlan planId={route.planId}>{(open) => <BoxTest open={open} device={route.device} />}</WithPlan>;
+}
+
+/** The device of the address, or the first that can be tested. */
+function testedIn(plan: Plan, device: string) {
+  const tested = woundDevices(plan).flatMap(({ id, item }) => {
+    const test = item.figures?.test ?? null;
+    return test === null ? [] : [{ id, item, test }];
+  });
+  return tested.find(({ id }) => id === device) ?? tested[0];
+}
+
+function BoxTest({ open: { plan, saved, name }, device }: { readonly open: OpenPlan; readonly device: string }) {
+  const say = useSay();
+  const tested = testedIn(plan, device);
+  const up = { href: to.plan(saved.id), words: name };
+  if (tested === undefined) {
+    return (
+      <>
+        <Top up={up} />
+        <main id="main">
+          <h1 tabIndex={-1}>{say(boxTest.nothing)}</h1>
+          <p>{say(boxTest.nothingWhy)}</p>
+        </main>
+      </>
+    );
+  }
+  const { id, item, test } = tested;
+  return (
+    <>
+      <Top up={up} />
+      <main id="main" class="two">
+        <div class="stack">
+          <h1 tabIndex={-1}>{say(boxTest.title)}</h1>
+          <SaveTrouble />
+          <p>{say(boxTest.meaning)}</p>
+          <p class="resistor">
+            <span>{say(boxTest.resistorIs)}</span> <b>{say(boxTest.resistor, { ohm: test.resistorOhm })}</b>
+          </p>
+          <ol class="steps">
+            {say(boxTest.how, { ohm: test.resistorOhm, isBalanced: item.ports?.in === 'balanced' })
+              .split('|')
+              .map((each) => (
+                <li key={each}>{each}</li>
+              ))}
+          </ol>
+          <p>
+            <b>{say(boxTest.noSending)}</b>
+          </p>
+        </div>
+        <div class="stack">
+          <Readings saved={saved} id={id} test={test} />
+          <Acceptable test={test} hasCapacitor={item.build?.capacitorPf != null} />
+        </div>
+      </main>
+      <section class="act" aria-label={say(jobs.next)}>
+        <a class="btn go" href={to.plan(saved.id)}>
+          {say(boxTest.toPlan)}
+        </a>
+      </section>
+    </>
+  );
+}
+
+function Readings({ saved, id, test }: { readonly saved: SavedPlan; readonly id: string; readonly test: Test }) {
+  const say = useSay();
+  return (
+    <table class="box-test">
+      <thead>
+        <tr>
+          <th scope="col">{say(boxTest.band)}</th>
+          <th scope="col">{say(boxTest.expected)}</th>
+          <th scope="col">{say(boxTest.measured)}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {test.bands.map(({ band, swr }) => (
+          <tr key={band}>
+            <th scope="row">{bandName(band)}</th>
+            <td>{swr === null ? say(boxTest.notKnown) : say(boxTest.aboutSwr, { swr: decimalText(swr, 1) })}</td>
+            <td>
+              <Reading
+                saved={saved}
+                reading={`box ${id} ${band}`}
+                label={say(boxTest.fieldFor, { band: bandName(band) })}
+                judge={(measured) => judgeSwr(measured, test.goodSwr, swr)}
+              />
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+interface ReadingProps {
+  readonly saved: SavedPlan;
+  /** What it is kept under. */
+  readonly reading: string;
+  readonly label: string;
+  readonly judge: (measured: number) => 'good' | 'usable' | 'bad';
+}
+
+function Reading({ saved, reading, label, judge }: ReadingProps) {
+  const say = useSay();
+  const { library } = useStores();
+  const [wrong, setWrong] = useState(false);
+  const kept = saved.readings[reading];
+  const value = kept?.value ?? null;
+  const take = (text: string): void => {
+    const read = readSwr(text);
+    setWrong(read === null);
+    if (read === null) return;
+    library.edit(
+      saved.id,
+      { kind: 'reading', key: reading, value: read ?? null },
+      { kind: 'typed', field: reading, text: '' },
+    );
+  };
+  const id = reading.replaceAll(' ', '-');
+  return (
+    <>
+      <input
+        type="text"
+        inputMode="decimal"
+        autoComplete="off"
+        aria-label={label}
+        aria-describedby={`${id}-is`}
+        value={saved.typed[reading]?.text ?? (value === null ? '' : say.format.number(value))}
+        onInput={({ currentTarget }) =>
+          library.edit(saved.id, { kind: 'typed', field: reading, text: currentTarget.value })
+        }
+        onChange={({ currentTarget }) => take(currentTarget.value)}
+      />
+      <span id={`${id}-is`} role="status">
+        {wrong && <b>{say(boxTest.wrong)}</b>}
+        {!wrong && value !== null && kept !== undefined && (
+          <b>{say(boxTest[judge(value)], { time: clock(kept.at) })}</b>
+        )}
+      </span>
+    </>
+  );
+}
+
+function Acceptable({ test, hasCapacitor }: { readonly test: Test; readonly hasCapacitor: boolean }) {
+  const say = useSay();
+  return (
+    <>
+      <section aria-labelledby="acceptable">
+        <h2 id="acceptable">{say(boxTest.acceptableHead)}</h2>
+        <p>{say(boxTest.acceptable, { good: decimalText(test.goodSwr, 1), usable: decimalText(USABLE_SWR, 1) })}</p>
+        <p class="small">{say(boxTest.doubt)}</p>
+      </section>
+      <section aria-labelledby="where">
+        <h2 id="where">{say(boxTest.badHead)}</h2>
+        <ul class="faults">
+          {say(boxTest.badChecks, { hasCapacitor })
+            .split('|')
+            .map((each) => (
+              <li key={each}>{each}</li>
+            ))}
+        </ul>
+      </section>
+    </>
+  );
+}
