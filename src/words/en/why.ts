@@ -83,7 +83,7 @@ const antennaChoke: Readonly<Record<string, Message>> = {
   'choke-cannot-stop-pick-up':
     'Your coax runs under or beside the wire: this choke cannot stop what the cable picks up there. Move the cable, or rely on the choke at the house.',
   'choke-reactive-minimum': (d, f) =>
-    `Mostly resistive ferrite, mix 31 or 43, does well with any ohms. A coil of coax or a mix 61 choke is mostly reactive: with ${ohms(d, f)} or more on every band it does as well and runs cooler, with fewer it can resonate with the cable and raise the current.`,
+    `Mostly resistive ferrite, mix 31 or 43, cannot resonate with the cable. A coil of coax or a mix 61 choke is mostly reactive: with ${ohms(d, f)} or more on every band it does as well and runs cooler, with fewer it can resonate and raise the current.`,
   'choke-raised': (d, f) => `${ohms(d, f)} and not less, because there is trouble in the shack already.`,
   'choke-no-cable': (d, f) =>
     `How to make it is not told: every coax of our list that can be wound gets too hot inside a choke at ${figure(d, f, 'averageW')} W on average. Buy one made for that power, send with less, or choose a mode with pauses.`,
