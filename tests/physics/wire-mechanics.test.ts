@@ -36,6 +36,17 @@ describe('hanging wire', () => {
     );
   });
 
+  // Laws of the catenary with parameter c, any statics text: (length / 2)² = (c + sag)² − c², and the end pulls with weight × (c + sag).
+  test('length, sag and end pull of the catenary belong together', () => {
+    fc.assert(
+      fc.property(span, weight, pull, (l, w, t) => {
+        const { parameterM: c, sagM: sag, lengthM, endPullN } = catenaryFromPull(l, w, t);
+        expect((lengthM / 2) ** 2 / (sag * (sag + 2 * c))).toBeCloseTo(1, 9);
+        expect(endPullN / (w * (c + sag))).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
   test('wind adds to weight, and none adds nothing', () => {
     expect(loadInWindNPerM(0.3, 0.003, 0)).toBe(0.3);
     expect(loadInWindNPerM(0.3, 0.003, 30)).toBeGreaterThan(1.6);

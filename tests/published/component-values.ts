@@ -112,7 +112,7 @@ export const componentValues: Readonly<Record<string, () => readonly number[]>> 
   'line-zin-03': () => parts(inputImpedance(ulabyLine, 0.67, complex(100, 50))),
   'line-zin-04': () => [magnitude(ulabyGamma), angleDeg(ulabyGamma)],
   'line-zin-06': () => [through(70.71, 0.25, complex(100)).re],
-  'line-zin-09': () => [through(50, 0.125, complex(0)).im],
+  'line-zin-09': () => [Math.sign(through(50, 0.125, complex(0)).im)],
   'line-zin-11': () => [
     magnitude(through(50, 0.25, complex(1e9))),
     magnitude(through(50, 0.5, complex(0))),

@@ -4,7 +4,7 @@ import { gaugeDiameterM } from '../../src/catalog/wire-gauge';
 import { wireMetals, wires } from '../../src/catalog/wires';
 import { DIPOLE_GAIN_DBI, eirpW, erpW } from '../../src/physics/radiated-power';
 import { directResistanceOhmPerM, skinDepthM } from '../../src/physics/skin-effect';
-import { catenaryFromPull, sagM, weightNPerM, windPressurePa } from '../../src/physics/wire-mechanics';
+import { sagM, windPressurePa } from '../../src/physics/wire-mechanics';
 import { expectPublished, published, titled } from '../fixtures/published-checks';
 
 const COPPER = wireMetals['soft-copper'].conductivitySPerM.value;
@@ -38,10 +38,6 @@ const computed: Readonly<Record<string, () => readonly number[]>> = {
   'skin-04': () => [skinDepthM(200e3, 1 / 1.7e-8) * 1000],
   'skin-05': () => [3.816e7, 5.813e7, 4.098e7, 6.173e7].map((sigma) => skinDepthM(10e9, sigma) * 1e6),
   'sag-01': () => [sagM(500, 1, 10_000)],
-  'sag-03': () => {
-    const shape = catenaryFromPull(120, weightNPerM(3), 61.45 * weightNPerM(3));
-    return [shape.lengthM, shape.sagM, shape.endPullN];
-  },
   'sag-05': () => [windPressurePa(26.82)],
   'power-01': () => [erpW(150, 7 + DIPOLE_GAIN_DBI, 4.2)],
   'power-02': () => [erpW(200, 10 + DIPOLE_GAIN_DBI, 8)],
