@@ -42,7 +42,7 @@ export function precachedFiles(/** @type {string} */ dir) {
 
 /** Every file of a build that a browser may ask for. */
 export function servedFiles(/** @type {string} */ dir) {
-  const notAsked = /^(service-worker\.js|robots\.txt|\.vite\/.*|readme\/.*)$/;
+  const notAsked = /^(service-worker\.js|robots\.txt|licences\.txt|\.vite\/.*)$/;
   return readdirSync(dir, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
     .map((entry) =>

@@ -61,6 +61,12 @@ const { main } = await import(pathToFileURL(builtFile()).href);
 /** npm changes to the project's folder; a person's path counts from where they were. */
 const from = process.env.npm_lifecycle_event ? (process.env.INIT_CWD ?? process.cwd()) : process.cwd();
 
+/** Who reads may have seen enough, as `head` does. */
+process.stdout.on('error', (/** @type {NodeJS.ErrnoException} */ error) => {
+  if (error.code !== 'EPIPE') throw error;
+  process.exit();
+});
+
 process.exitCode = await main(process.argv.slice(2), {
   readStdin: () => text(process.stdin),
   readFile: (/** @type {string} */ path) => readFile(resolve(from, path), 'utf8'),
