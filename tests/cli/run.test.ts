@@ -13,6 +13,11 @@ test('npm run --silent writes the answer alone to standard output', { timeout: p
   expect(Object.keys(JSON.parse(stdout))).toEqual(expect.arrayContaining(['answers', 'plan', 'geometry', 'solution']));
 });
 
+test('who reads the answer may stop early', { timeout: patientMs }, () => {
+  const { stdout, stderr } = spawnSync('npm run --silent schema | head -c 1', { shell: true, encoding: 'utf8' });
+  expect({ stdout, stderr }).toEqual({ stdout: '{', stderr: '' });
+});
+
 test('a file is found from the folder the person is in', { timeout: patientMs }, () => {
   const cwd = mkdtempSync(join(tmpdir(), 'halyard-'));
   onTestFinished(() => rmSync(cwd, { recursive: true }));
