@@ -3,16 +3,16 @@
  * height, and on the ground for a standing body. Power density is no test so near. Never less than touching distance; where nobody told the
  * height, the ground gives no relief either.
  */
-import type { Working } from '../base/working';
+import type { Dimension } from '../base/working';
 import type { AntennaPart } from '../design/antenna-part';
 import { type ExposureTest, type Tier, testsFor } from './exposure-tests';
 import {
   crossingWorking,
   type FieldLine,
+  leastWatts,
   metWorking,
   noWatts,
   type RawWatts,
-  statedWatts,
   TOUCHING_M,
   touchingWorking,
   type Watts,
@@ -43,15 +43,10 @@ interface Judged {
   readonly crossing: Crossing | null;
 }
 
-/** A distance and how it was found; 0 where the limits are met everywhere. */
-export interface Metres {
-  readonly metres: number;
-  readonly working: Working;
-}
-
-export interface SolvedDistance extends Metres {
+/** Distances are 0 where the limits are met everywhere. */
+export interface SolvedDistance extends Dimension {
   /** From below or beside the nearest part to where a standing body meets the limits. */
-  readonly ground: Metres;
+  readonly ground: Dimension;
   readonly decidedBy: Said;
   readonly part: AntennaPart | null;
 }
@@ -110,7 +105,7 @@ export function solvedDistance(facts: Facts, at: BandFacts, near: NearField, tie
   if (around === undefined || onGround === undefined) return null;
   const told = metresFrom(facts, onGround);
   const isTouching = metresOf(around) <= TOUCHING_M;
-  const whole: Metres = isTouching
+  const whole: Dimension = isTouching
     ? { metres: TOUCHING_M, working: touchingWorking(around.test) }
     : metresFrom(facts, around);
   return {
@@ -122,7 +117,7 @@ export function solvedDistance(facts: Facts, at: BandFacts, near: NearField, tie
   };
 }
 
-function metresFrom(facts: Facts, judged: Judged): Metres {
+function metresFrom(facts: Facts, judged: Judged): Dimension {
   const { test, line, crossing } = judged;
   const working =
     crossing === null ? metWorking(facts, test, strongest(judged)) : crossingWorking(facts, test, line, crossing);
@@ -136,7 +131,7 @@ export function partDistance(
   near: NearField,
   tier: Tier,
   part: AntennaPart,
-): Metres | null {
+): Dimension | null {
   const list = solvedTests(facts, tier, at).map((test) => judge(facts, near, 'around', test, part));
   const found = deciding(facts, list);
   return found === undefined ? null : metresFrom(facts, found);
@@ -149,7 +144,7 @@ export function powerAt(facts: Facts, at: BandFacts, near: NearField, metres: nu
   if (first === undefined) return null;
   if (metres < TOUCHING_M) return noWatts(metres, first);
   const allowed = tests.map((test) => rawPowerAt(facts, near, test, metres));
-  return statedWatts(allowed.reduce((least, each) => (each.watts < least.watts ? each : least)));
+  return leastWatts(allowed);
 }
 
 function rawPowerAt(facts: Facts, near: NearField, test: SolvedTest, metres: number): RawWatts {

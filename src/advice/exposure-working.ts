@@ -125,6 +125,10 @@ export interface RawWatts {
   readonly source: string;
 }
 
+/** What meets every limit: the least of the powers that meet one each. */
+export const leastWatts = (allowed: readonly RawWatts[]): Watts =>
+  statedWatts(allowed.reduce((least, each) => (each.watts < least.watts ? each : least)));
+
 export function statedWatts({ watts, formula, inputs, source }: RawWatts): Watts {
   const isMost = watts >= MOST_W;
   const value = roundDown(Math.min(watts, MOST_W));

@@ -25,11 +25,11 @@ import { partDistance, powerAt, solvedDistance } from './exposure-solved';
 import { type ExposureTest, limitsOn, type Tier, testsFor } from './exposure-tests';
 import {
   dutyInputs,
+  leastWatts,
   noWatts,
   powerInput,
   type RawWatts,
   roundUpM,
-  statedWatts,
   stepInput,
   TOUCHING_M,
   type Watts,
@@ -239,7 +239,7 @@ function powerFor(source: Radiation, nearestM: number): Watts {
   if (first !== undefined && nearestM < TOUCHING_M) return noWatts(nearestM, first);
   const allowed = tests.map((test) => screenWatts(source, test, nearestM));
   if (nearestM < reactiveLimitM(at.wavelengthM)) allowed.push(nearWireWatts(nearestM));
-  return statedWatts(allowed.reduce((least, each) => (each.watts < least.watts ? each : least)));
+  return leastWatts(allowed);
 }
 
 function screenWatts(source: Radiation, test: ExposureTest, nearestM: number): RawWatts {
