@@ -3,6 +3,7 @@
  * version left behind in tests/fixtures/saved-plans.
  */
 import { OwnedPart } from '../design/owned-part';
+import { Photo } from '../design/photo';
 import { SavedPlan } from '../design/saved-plan';
 import { Settings } from '../design/settings';
 import { type ReadRecord, type RecordSteps, readRecord } from './read-record';
@@ -13,7 +14,9 @@ export const savedPlanSteps: RecordSteps = [
 ];
 export const ownedPartSteps: RecordSteps = [];
 export const settingsSteps: RecordSteps = [];
+export const photoSteps: RecordSteps = [];
 
 export const readSavedPlan = (raw: unknown): ReadRecord<SavedPlan> => readRecord(raw, SavedPlan, savedPlanSteps);
 export const readOwnedPart = (raw: unknown): ReadRecord<OwnedPart> => readRecord(raw, OwnedPart, ownedPartSteps);
 export const readSettings = (raw: unknown): ReadRecord<Settings> => readRecord(raw, Settings, settingsSteps);
+export const readPhoto = (raw: unknown): ReadRecord<Photo> => readRecord(raw, Photo, photoSteps);

@@ -6,6 +6,8 @@ export interface Stores extends DBSchema {
   onHand: { key: string; value: { id: string } };
   /** One record, under the key `settings`. */
   settings: { key: string; value: object };
+  /** Pictures stand apart from their plans, so that the list of plans is read without them. */
+  photos: { key: string; value: { id: string; planId: string }; indexes: { 'by-plan': string } };
 }
 export type Db = IDBPDatabase<Stores>;
 export type UpgradeTx = IDBPTransaction<Stores, StoreNames<Stores>[], 'versionchange'>;
@@ -19,6 +21,7 @@ export const steps: readonly ((db: Db, tx: UpgradeTx) => void)[] = [
     db.createObjectStore('onHand', { keyPath: 'id' });
     db.createObjectStore('settings');
   },
+  (db) => void db.createObjectStore('photos', { keyPath: 'id' }).createIndex('by-plan', 'planId'),
 ];
 
 export interface OpenEvents {

@@ -2,17 +2,20 @@
  * Reading and writing kept records. Every write is one transaction that reads what stands there, changes it and puts it back, and counts as
  * done only when the browser says it is on disk.
  */
+import type { StoreNames } from 'idb';
 import type { OwnedPart } from '../design/owned-part';
+import type { Photo } from '../design/photo';
 import { applyEdit, type PlanEdit } from '../design/plan-edit';
 import type { SavedPlan } from '../design/saved-plan';
 import { noSettings, type Settings } from '../design/settings';
-import { readOwnedPart, readSavedPlan, readSettings } from './histories';
-import type { Db } from './open';
+import { readOwnedPart, readPhoto, readSavedPlan, readSettings } from './histories';
+import type { Db, Stores } from './open';
 import type { ReadRecord } from './read-record';
-import { StorageError, storageErrorOf } from './storage-error';
+import { inWords, StorageError } from './storage-error';
 
 const strict = { durability: 'strict' } as const;
 const settingsKey = 'settings';
+type StoreName = StoreNames<Stores>;
 
 /** A plan as it was found, with its key. */
 export interface FoundPlan {
@@ -32,13 +35,17 @@ export interface Records {
   edit(fresh: SavedPlan, edits: readonly PlanEdit[]): Promise<SavedPlan>;
   /** Puts whole new records; refuses an id that is taken. */
   add(plans: readonly SavedPlan[]): Promise<void>;
-  /** Removes a plan for good. */
+  /** Removes a plan and its pictures for good. */
   destroy(id: string): Promise<void>;
   parts(): Promise<FoundPart[]>;
   putPart(part: OwnedPart): Promise<void>;
   removePart(id: string): Promise<void>;
   settings(): Promise<ReadRecord<Settings>>;
   putSettings(settings: Settings): Promise<void>;
+  /** Those that can be read, the oldest first. */
+  photosOf(planId: string): Promise<Photo[]>;
+  putPhoto(photo: Photo): Promise<void>;
+  removePhoto(id: string): Promise<void>;
 }
 
 export function createRecords(db: Db): Records {
@@ -50,7 +57,7 @@ export function createRecords(db: Db): Records {
     },
     edit: (fresh, edits) => inWords(() => editPlan(db, fresh, edits)),
     add: (plans) => inWords(() => addPlans(db, plans)),
-    destroy: (id) => inWords(() => write(db, 'plans', (store) => store.delete(id))),
+    destroy: (id) => inWords(() => destroyPlan(db, id)),
     parts: async () => (await db.getAll('onHand')).map((raw) => ({ id: raw.id, read: readOwnedPart(raw) })),
     putPart: (part) => inWords(() => write(db, 'onHand', (store) => store.put(part))),
     removePart: (id) => inWords(() => write(db, 'onHand', (store) => store.delete(id))),
@@ -59,6 +66,13 @@ export function createRecords(db: Db): Records {
       return raw === undefined ? { kind: 'good', record: noSettings } : readSettings(raw);
     },
     putSettings: (settings) => inWords(() => write(db, 'settings', (store) => store.put(settings, settingsKey))),
+    photosOf: async (planId) =>
+      (await db.getAllFromIndex('photos', 'by-plan', planId))
+        .map(readPhoto)
+        .flatMap((read) => (read.kind === 'good' ? [read.record] : []))
+        .sort((a, b) => a.at - b.at),
+    putPhoto: (photo) => inWords(() => write(db, 'photos', (store) => store.put(photo))),
+    removePhoto: (id) => inWords(() => write(db, 'photos', (store) => store.delete(id))),
   };
 }
 
@@ -82,8 +96,18 @@ async function addPlans(db: Db, plans: readonly SavedPlan[]): Promise<void> {
   await Promise.all([...plans.map((plan) => tx.store.add(plan)), tx.done]);
 }
 
+async function destroyPlan(db: Db, id: string): Promise<void> {
+  const tx = db.transaction(['plans', 'photos'], 'readwrite', strict);
+  const photos = await tx.objectStore('photos').index('by-plan').getAllKeys(id);
+  await Promise.all([
+    tx.objectStore('plans').delete(id),
+    ...photos.map((photo) => tx.objectStore('photos').delete(photo)),
+    tx.done,
+  ]);
+}
+
 /** One write in a transaction of its own. */
-async function write<S extends 'plans' | 'onHand' | 'settings'>(
+async function write<S extends StoreName>(
   db: Db,
   name: S,
   act: (store: ReturnType<typeof openStore<S>>) => Promise<unknown>,
@@ -93,13 +117,4 @@ async function write<S extends 'plans' | 'onHand' | 'settings'>(
   await store.transaction.done;
 }
 
-const openStore = <S extends 'plans' | 'onHand' | 'settings'>(db: Db, name: S) =>
-  db.transaction(name, 'readwrite', strict).objectStore(name);
-
-async function inWords<T>(act: () => Promise<T>): Promise<T> {
-  try {
-    return await act();
-  } catch (error) {
-    throw storageErrorOf(error);
-  }
-}
+const openStore = <S extends StoreName>(db: Db, name: S) => db.transaction(name, 'readwrite', strict).objectStore(name);

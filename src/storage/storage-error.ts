@@ -29,3 +29,12 @@ export function storageErrorOf(error: unknown): StorageError {
       return new StorageError('other', detail);
   }
 }
+
+/** Does it; what fails is said as the fault it means. */
+export async function inWords<T>(act: () => Promise<T>): Promise<T> {
+  try {
+    return await act();
+  } catch (error) {
+    throw storageErrorOf(error);
+  }
+}

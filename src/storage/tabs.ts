@@ -1,6 +1,7 @@
 /** Tells the other tabs what has been written, and hears it from them. */
 export interface Written {
-  readonly store: 'plans' | 'onHand' | 'settings';
+  readonly store: 'plans' | 'onHand' | 'settings' | 'photos';
+  /** Of the record; of pictures, that of their plan. */
   readonly id: string;
 }
 

@@ -112,3 +112,56 @@ test('what a box shows with a resistor on is noted band by band, judged, and sti
   expect(await on10.inputValue()).toBe('2.6');
   expect(complaints).toEqual([]);
 });
+
+/** A picture of so many pixels, made by the page itself: every pixel another colour, so that it is large as a file. */
+const noisyPicture = (page: Page, widthPx: number, heightPx: number): Promise<number[]> =>
+  page.evaluate(
+    async ([wide, high]) => {
+      const canvas = document.createElement('canvas');
+      canvas.width = wide!;
+      canvas.height = high!;
+      const context = canvas.getContext('2d')!;
+      const image = context.createImageData(wide!, high!);
+      for (let i = 0, seed = 1; i < image.data.length; i++) {
+        seed = (seed * 1_103_515_245 + 12_345) % 2_147_483_648;
+        image.data[i] = i % 4 === 3 ? 255 : seed >> 16;
+      }
+      context.putImageData(image, 0, 0);
+      const blob = await new Promise<Blob>((done) => canvas.toBlob((made) => done(made!), 'image/jpeg', 0.95));
+      return [...new Uint8Array(await blob.arrayBuffer())];
+    },
+    [widthPx, heightPx],
+  );
+
+test('a photo of how it hung is made small, kept on the phone, shown on the plan, and taken away with a way back', async () => {
+  const { url } = await serveBuilt();
+  const { page, complaints } = await openBrowser();
+  const id = await withPlan(page, url, 'endFed');
+  const buffer = Buffer.from(await noisyPicture(page, 1800, 1000));
+  expect(buffer.length).toBeGreaterThan(600_000);
+  await openAt(page, `#/plan/${id}/trim`);
+  const add = page.getByLabel('Add a photo');
+  await add.setInputFiles({ name: 'notes.txt', mimeType: 'text/plain', buffer: Buffer.from('no picture') });
+  await page.getByText(/^This browser cannot read that file as a picture/).waitFor();
+  await add.setInputFiles({ name: 'hung.jpg', mimeType: 'image/jpeg', buffer });
+  const shown = page.getByRole('img', { name: /^How it hung: photo kept/ });
+  await shown.waitFor();
+  expect(
+    await shown.evaluate((img: HTMLImageElement) => img.decode().then(() => img.naturalWidth)),
+  ).toBeLessThanOrEqual(1600);
+  const kept = (await storedRecords(page, 'photos')) as { jpeg: Record<string, number> }[];
+  expect(kept).toHaveLength(1);
+  expect(Object.keys(kept[0]!.jpeg).length).toBeLessThanOrEqual(400_000);
+  expect(await accessibilityFaults(page)).toEqual([]);
+  expect(await overflow(page)).toBe(0);
+  await page.getByRole('button', { name: /^Take away the photo/ }).click();
+  await shown.waitFor({ state: 'detached' });
+  expect(await storedRecords(page, 'photos')).toHaveLength(0);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await shown.waitFor();
+  await page.goto(`${url}#/plan/${id}`);
+  await page.reload();
+  await shown.waitFor();
+  expect(await page.getByLabel('Add a photo').count()).toBe(0);
+  expect(complaints).toEqual([]);
+});

@@ -2,10 +2,12 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import * as z from 'zod/mini';
 import { ownedPartVersion } from '../../src/design/owned-part';
+import { photoVersion } from '../../src/design/photo';
 import { savedPlanVersion } from '../../src/design/saved-plan';
 import { settingsVersion } from '../../src/design/settings';
 import {
   ownedPartSteps,
+  photoSteps,
   readOwnedPart,
   readSavedPlan,
   readSettings,
@@ -24,6 +26,7 @@ describe('records of every past version', () => {
     expect(savedPlanVersion).toBe(savedPlanSteps.length + 1);
     expect(ownedPartVersion).toBe(ownedPartSteps.length + 1);
     expect(settingsVersion).toBe(settingsSteps.length + 1);
+    expect(photoVersion).toBe(photoSteps.length + 1);
     const newest = Math.max(savedPlanVersion, ownedPartVersion, settingsVersion);
     expect(kept.map(({ version }) => version)).toEqual(Array.from({ length: newest }, (_, index) => index + 1));
   });

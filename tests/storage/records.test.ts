@@ -1,6 +1,8 @@
 import 'fake-indexeddb/auto';
+import { readFileSync } from 'node:fs';
 import { openDB } from 'idb';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
+import type { Photo } from '../../src/design/photo';
 import { newSavedPlan } from '../../src/design/saved-plan';
 import { type Db, openStores, steps } from '../../src/storage/open';
 import { createRecords } from '../../src/storage/records';
@@ -8,6 +10,15 @@ import { storageErrorOf } from '../../src/storage/storage-error';
 
 const ids = { a: '11111111-1111-4111-8111-111111111111', b: '22222222-2222-4222-8222-222222222222' };
 const quiet = { onBlocked: () => undefined, onTakenOver: () => undefined, onLost: () => undefined };
+const photo = (id: string, planId: string, at: number): Photo => ({
+  version: 1,
+  id,
+  planId,
+  at,
+  widthPx: 4,
+  heightPx: 3,
+  jpeg: Uint8Array.of(255, 216, at),
+});
 let number = 0;
 let name = '';
 let db: Db;
@@ -30,8 +41,28 @@ describe('the database', () => {
     });
     expect(ran).toEqual(steps.map((_, index) => index));
     expect([...watched.objectStoreNames]).toEqual([...db.objectStoreNames]);
-    expect([...db.objectStoreNames]).toEqual(['onHand', 'plans', 'settings']);
+    expect([...db.objectStoreNames]).toEqual(['onHand', 'photos', 'plans', 'settings']);
     expect(db.version).toBe(steps.length);
+  });
+
+  test('of the first version keeps its plans, parts and settings, and can then hold pictures', async () => {
+    const old = await openDB(`${name}-old`, 1, {
+      upgrade: (opened, _old, _new, tx) => steps[0]!(opened as never, tx as never),
+    });
+    const { plan, part, settings } = JSON.parse(readFileSync('tests/fixtures/saved-plans/v1.json', 'utf8'));
+    await old.put('plans', plan);
+    await old.put('onHand', part);
+    await old.put('settings', settings, 'settings');
+    old.close();
+    const records = createRecords(await openStores(quiet, `${name}-old`));
+    expect((await records.plans())[0]?.read).toMatchObject({
+      kind: 'good',
+      record: { id: plan.id, answers: plan.answers },
+    });
+    expect((await records.parts())[0]?.read).toEqual({ kind: 'good', record: part });
+    expect(await records.settings()).toEqual({ kind: 'good', record: settings });
+    await records.putPhoto(photo(ids.a, plan.id, 5));
+    expect(await records.photosOf(plan.id)).toEqual([photo(ids.a, plan.id, 5)]);
   });
 
   test('lets a newer version through and says that it was taken over', async () => {
@@ -128,4 +159,27 @@ test.each([
   ['DataError', 'other'],
 ])("the browser's %s is told as %s", (errorName, failure) => {
   expect(storageErrorOf(new DOMException('invented', errorName)).failure).toBe(failure);
+});
+
+describe('pictures', () => {
+  test('belong to their plan, come oldest first, and go one by one or with the plan', async () => {
+    const records = createRecords(db);
+    const [c, d] = ['33333333-3333-4333-8333-333333333333', '44444444-4444-4444-8444-444444444444'];
+    await records.add([newSavedPlan(ids.a, 1), newSavedPlan(ids.b, 1)]);
+    await records.putPhoto(photo(c, ids.a, 9));
+    await records.putPhoto(photo(d, ids.a, 3));
+    await records.putPhoto(photo(ids.b, ids.b, 4));
+    expect((await records.photosOf(ids.a)).map(({ at }) => at)).toEqual([3, 9]);
+    await records.removePhoto(d);
+    expect((await records.photosOf(ids.a)).map(({ id }) => id)).toEqual([c]);
+    await records.destroy(ids.a);
+    expect(await records.photosOf(ids.a)).toEqual([]);
+    expect(await records.photosOf(ids.b)).toHaveLength(1);
+  });
+
+  test('that cannot be read are left out and stay', async () => {
+    await db.put('photos', { id: ids.a, planId: ids.a });
+    expect(await createRecords(db).photosOf(ids.a)).toEqual([]);
+    expect(await db.get('photos', ids.a)).toEqual({ id: ids.a, planId: ids.a });
+  });
 });

@@ -11,6 +11,7 @@ import { joinTabs, type Written } from '../../storage/tabs';
 import { createFieldStore } from './field-store';
 import { createLibrary } from './library';
 import { createPartsStore } from './parts-store';
+import { createPhotoStore } from './photo-store';
 import { createPlanner } from './planner';
 import type { Planning } from './planning';
 import { createSaveLight } from './save-light';
@@ -46,11 +47,13 @@ export async function createStores() {
   });
   const settings = createSettingsStore(shared);
   const parts = createPartsStore(shared);
+  const photos = createPhotoStore(shared);
   const field = createFieldStore(async () => (await fetchPlanning()).startStudy);
   const planner = createPlanner(async () => (await fetchPlanning()).makePlan, field.factsOf);
 
   function reread({ store, id }: Written): Promise<void> {
     if (store === 'plans') return library.reread(id);
+    if (store === 'photos') return photos.reread(id);
     return store === 'onHand' ? parts.reread() : settings.reread();
   }
 
@@ -60,7 +63,7 @@ export async function createStores() {
   void keepingOf(manager).then((answer) => {
     keeping.value = answer;
   });
-  return { light, keeping, library, settings, parts, planner, field, storageWorks: records !== null };
+  return { light, keeping, library, settings, parts, photos, planner, field, storageWorks: records !== null };
 }
 
 async function openOrSay(fail: (error: StorageError) => void): Promise<Db | null> {

@@ -25,7 +25,7 @@ export const shareScreen = {
   paperWhy: 'Black on white, for a clipboard: lists to tick, all cautions, room for what you measure.',
   openSheet: 'See the print sheet',
   fileHead: 'As a file',
-  fileWhy: 'Everything kept about this plan: answers, ticks and measurements.',
+  fileWhy: 'Everything kept about this plan: answers, ticks and measurements. Photos stay on this phone.',
   keepFile: 'Keep as a file',
 } as const satisfies Readonly<Record<string, Message>>;
 

@@ -11,6 +11,7 @@ import { LocalCodes } from '../../jobs/gate';
 import { type OpenPlan, WithPlan } from '../../jobs/open-plan';
 import { SaveTrouble } from '../../parts/save-note';
 import { Top } from '../../parts/top';
+import { PhotosOfPlan } from '../../photos/photos';
 import { type JobRoute, to } from '../../routes';
 import { useSay } from '../../say';
 import { ChangedStrip } from '../ask/changed-strip';
@@ -80,6 +81,7 @@ function PlanPage({ saved, answers, plan, name, study }: OpenPlan) {
             <DisputesView plan={plan} />
             <CautionsView plan={plan} />
           </div>
+          <PhotosOfPlan planId={saved.id} />
           <LocalCodes />
           <Onward planId={saved.id} />
         </div>

@@ -9,6 +9,7 @@ import { useWakeLock } from '../../jobs/wake-lock';
 import { Icon } from '../../parts/icon';
 import { SaveTrouble } from '../../parts/save-note';
 import { Top } from '../../parts/top';
+import { PhotoNotes } from '../../photos/photos';
 import { type JobRoute, to } from '../../routes';
 import { useSay } from '../../say';
 import { useStores } from '../../stores/stores';
@@ -44,6 +45,7 @@ function Trimming({ open, rest }: { readonly open: OpenPlan; readonly rest: read
           <h1 tabIndex={-1}>{say(trimScreen.nothing)}</h1>
           <p>{say(trimScreen.nothingWhy)}</p>
           <TouchTest saved={saved} />
+          <PhotoNotes planId={saved.id} />
         </main>
       ) : rest[0] === 'no-dip' ? (
         <NoDip saved={saved} target={target} />
@@ -105,6 +107,7 @@ function Measuring({ saved, target, targets }: MeasuringProps) {
           <StopRule target={target} />
           <TouchTest saved={saved} />
           <Log saved={saved} />
+          <PhotoNotes planId={saved.id} />
         </div>
       </main>
       <Actions saved={saved} stopped={stopped} />

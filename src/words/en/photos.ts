@@ -1,0 +1,19 @@
+/** What is said around pictures of how an antenna hung. */
+import type { Message } from '../message';
+
+export const photoWords = {
+  head: 'How it hung',
+  why: 'A photo shows next time what words forget: which fork, which way the coax went.',
+  add: 'Add a photo',
+  stays:
+    'Photos stay on this phone. No link, code or export file carries them. They are made smaller, and the place that the camera wrote into them is left out.',
+  shrinking: 'Making it smaller',
+  unreadable: 'This browser cannot read that file as a picture. Take another one, or save it as JPEG first.',
+  notKept: 'The photo was not kept. Look at what is said about saving, then choose it once more.',
+  alt: ({ when }) => `How it hung: photo kept ${when}`,
+  kept: ({ when }) => `Kept ${when}`,
+  remove: 'Take away',
+  removeOne: ({ when }) => `Take away the photo kept ${when}`,
+  removed: 'Photo taken away.',
+  undo: 'Undo',
+} as const satisfies Readonly<Record<string, Message>>;
