@@ -82,7 +82,8 @@ export const plans = {
   brokenHere: 'This plan cannot be read. It is kept as it is; the Plans screen takes it out as a file.',
   takeOut: 'Take it out as a file',
   filesHead: 'Files',
-  filesWhy: 'One file holds every plan and every part on hand, without photos. Nothing leaves the phone unless you send it.',
+  filesWhy:
+    'One file holds every plan and every part on hand, without photos. Nothing leaves the phone unless you send it.',
 } as const satisfies Readonly<Record<string, Message>>;
 
 export const ask = {
