@@ -27,7 +27,7 @@ export function Result({ planId, target, measurement, wireM, stopped }: ResultPr
   const band = bandName(target.band);
   if (verdict === 'stop') {
     return (
-      <section class="result" aria-live="polite">
+      <section class="verdict-box" aria-live="polite">
         <h2 class="verb">{say(trimScreen.stopHead)}</h2>
         <p>
           {measurement.swr !== undefined && measurement.swr <= 2
@@ -40,7 +40,7 @@ export function Result({ planId, target, measurement, wireM, stopped }: ResultPr
   const done = (): void =>
     library.edit(planId, { kind: 'typed', field: wireField(target), text: step.newWireM.toFixed(3) });
   return (
-    <section class="result" aria-live="polite">
+    <section class="verdict-box" aria-live="polite">
       <h2 class="verb">{say(step.nowM < 0 ? trimScreen.tooLong : trimScreen.tooShort, { band })}</h2>
       <Amount target={target} nowM={step.nowM} />
       <p>
