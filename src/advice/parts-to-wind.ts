@@ -17,7 +17,8 @@ export function deviceParts(facts: Facts, dimensions: Dimensions, chain: readonl
     if (owned.links.has(link)) return [whole(link, 1, owned.fitting[link.device])];
     if (link.build !== null) return wound(link, link.build, drawer, facts, meetsWire(link, chain));
     if (link.device === 'arrester') return arresterParts(facts, link);
-    return link.device === 'tuner' && link.buy.code !== 'buy-nothing' ? [whole(link, 0)] : []; // one inside the radio is no part
+    const isBought = link.device === 'choke' || link.device === 'transformer' || link.device === 'tuner';
+    return isBought && link.buy.code !== 'buy-nothing' ? [whole(link, 0)] : []; // a tuner inside the radio is no part
   });
 }
 

@@ -110,6 +110,14 @@ describe('parts', () => {
     expect(wound).toHaveLength(1);
   });
 
+  test('a choke that cannot be wound here is bought ready made, one for each place', () => {
+    const { parts, chain } = wholePlan({ bands: ['80m', '10m'], fedAt: 'off-centre', station: 'home', powerW: 400 });
+    const chokes = chain.filter(({ device }) => device === 'choke');
+    expect(chokes.length).toBeGreaterThan(1);
+    expect(chokes.every(({ build }) => build === null)).toBe(true);
+    expect(parts.filter(({ item, have }) => item.code === 'device-choke' && have === 0)).toHaveLength(chokes.length);
+  });
+
   test('a home station gets arrester, bond and clamp; a portable one none', () => {
     const codes = (given: GivenAnswers): string[] => wholePlan(given).parts.map(({ item }) => item.code);
     expect(codes({})).toEqual(expect.arrayContaining(['arrester-coax', 'bond-wire', 'earth-clamp']));
@@ -208,11 +216,10 @@ describe('every combination', () => {
       worded(partSubstitutes, substitute.code, substitute.data);
     }
     const reached = (pick: (part: Part) => string): string[] => [...new Set([...seen.values()].map(pick))].sort();
-    // made devices appear only when the operator owns them
-    const owned = ['device-transformer', 'device-choke'];
+    // a transformer ready made appears only when the operator owns it
     expect(reached(({ item }) => item.code)).toEqual(
       Object.keys(partItems)
-        .filter((code) => !owned.includes(code))
+        .filter((code) => code !== 'device-transformer')
         .sort(),
     );
     expect(reached(({ for: place }) => place.code)).toEqual(Object.keys(partFor).sort());
