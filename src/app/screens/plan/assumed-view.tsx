@@ -1,9 +1,8 @@
 /** What the plan had to assume, folded under how much it is: what would change most comes first, each with its way to the question. */
-import type { AnswerKey } from '../../../design/answers';
 import type { Plan } from '../../../plan/plan-schema';
 import { planScreen } from '../../../words/en/plan-screen';
 import { questionWords } from '../../../words/en/questions';
-import { answerText } from '../../answer-text';
+import { assumedText } from '../../assumed-text';
 import { to } from '../../routes';
 import { useSay } from '../../say';
 import { Fold } from './fold';
@@ -38,16 +37,14 @@ function Assumptions({ list, planId }: { readonly list: readonly Assumption[]; r
   const say = useSay();
   return (
     <ul class="rows assumptions">
-      {list.map(({ key, value, why }) => {
-        const [id = '', band] = key.split('.');
+      {list.map((assumption) => {
+        const [id = ''] = assumption.key.split('.');
         const { short } = questionWords(id);
-        const given = band === undefined ? value : { [band]: value };
-        const text = value === 'not-told' ? null : answerText(id as AnswerKey, { [id]: given }, say.format);
         return (
-          <li key={key}>
+          <li key={assumption.key}>
             <div>
-              <b>{text === null ? short : `${short}: ${text}`}</b>
-              <span>{why}</span>
+              <b>{assumedText(assumption, say.format)}</b>
+              <span>{assumption.why}</span>
             </div>
             <a class="btn" href={to.ask(planId, id)} aria-label={say(planScreen.changeAnswer, { what: short })}>
               {say(planScreen.change)}
