@@ -96,7 +96,7 @@ export const planScreen = {
   startCutting: 'Start cutting',
   bands: 'Bands',
   bandResult: ({ swr, tuner }) =>
-    `${swr === '' ? 'SWR not known' : `SWR ${swr}:1`}${tuner === true ? ', needs a tuner' : tuner === false ? ', no tuner' : ''}`,
+    `${swr === '' ? 'SWR not known' : `SWR ${swr}:1`}${tuner === 'beyond' ? ', beyond the tuner' : tuner === true ? ', needs a tuner' : tuner === false ? ', no tuner' : ''}`,
   bandSwr: ({ swr }) => `SWR about ${swr}:1 at the radio.`,
   bandSwrHigh: ({ swr }) => `SWR about ${swr}:1 at the radio end of the line.`,
   noTuner: 'No tuner needed.',

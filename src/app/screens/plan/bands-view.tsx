@@ -41,7 +41,7 @@ export function BandsView({ plan, facts, isUnderway }: BandsViewProps) {
           const edgesMHz = facts?.bands.find(({ band }) => band === row.band)?.edgesMHz;
           return (
             <li key={row.band}>
-              <BandFold row={row}>
+              <BandFold row={row} isBeyondTuner={isBeyondTuner(plan, facts, row.band)}>
                 <p>
                   {swrSentence(row, say)} {lossSentence(row, study, say)}
                 </p>
@@ -60,13 +60,24 @@ export function BandsView({ plan, facts, isUnderway }: BandsViewProps) {
   );
 }
 
+const isBeyondTuner = ({ warnings }: Plan, facts: Facts | null, band: BandRow['band']): boolean =>
+  facts !== null &&
+  facts.settled.shackEnd !== 'radio' &&
+  warnings.some(({ id, bands }) => id === 'tuner-range' && bands.includes(band));
+
+interface BandFoldProps {
+  readonly row: BandRow;
+  readonly isBeyondTuner: boolean;
+  readonly children: ComponentChildren;
+}
+
 /** One line for a band, the same height whatever is still being worked out. */
-function BandFold({ row, children }: { readonly row: BandRow; readonly children: ComponentChildren }) {
+function BandFold({ row, isBeyondTuner, children }: BandFoldProps) {
   const say = useSay();
   const { band, swrAtRadio, tunerNeeded } = row;
   const result = say(planScreen.bandResult, {
     swr: swrAtRadio === null ? '' : swrText(swrAtRadio),
-    tuner: tunerNeeded ?? '',
+    tuner: isBeyondTuner ? 'beyond' : (tunerNeeded ?? ''),
   });
   return (
     <details class="fold line" {...useFold(`band ${band}`)}>
