@@ -50,7 +50,7 @@ function Row<R extends PartRow>({ row, list, isTicked, onTick }: Omit<PartListPr
         </span>
         <span class="qty">
           {row.quantity}
-          {row.unit === 'metre' && <small> {say(shopScreen.metres)}</small>}
+          <small> {say(row.unit === 'metre' ? shopScreen.metres : shopScreen.times)}</small>
         </span>
         <span class="what">
           <b>{itemText(row, say.format)}</b>

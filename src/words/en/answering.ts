@@ -11,7 +11,7 @@ export const answering = {
   soFarNone: 'So far',
   settled: 'The plan so far',
   mayMove: ({ least, most }) => `With the answers still open it may end between ${least} and ${most}.`,
-  mayStay: 'The answers still open will hardly move it.',
+  mayStay: 'The answers still open will hardly change this length.',
   powerLines: 'Power lines',
   powerLinesLine: ({ length }) =>
     `none within ${length} of any part of wire, mast or rope, or choose another place. Touching one can kill.`,

@@ -12,6 +12,7 @@ export const shopScreen = {
   in: 'packed',
   out: 'pack',
   metres: 'm',
+  times: '×',
   use: ({ use }) => `For ${use}`,
   or: 'Or:',
   partly: ({ have, of }) => `${have} of ${of} on hand`,
