@@ -85,7 +85,8 @@ function Part({ part: { heading, lines, isList, tables } }: { readonly part: Pap
 
 /** Wider than a phone only where letters are made very large: then it is moved aside in a box of its own. */
 const Table = ({ table: { caption, head, rows } }: { readonly table: PaperTable }) => (
-  <div class="paper-table">
+  // biome-ignore lint/a11y/noNoninteractiveTabindex: what can be moved sideways must be reached by keys to be moved by them
+  <section class="paper-table" tabIndex={0} aria-label={caption}>
     <table>
       <caption>{caption}</caption>
       <thead>
@@ -108,5 +109,5 @@ const Table = ({ table: { caption, head, rows } }: { readonly table: PaperTable 
         ))}
       </tbody>
     </table>
-  </div>
+  </section>
 );
