@@ -25,7 +25,7 @@ export const everyScreen = (id) => [
     name: job,
     path: `#/plan/${id}/${job}`,
   })),
-  ...['wind', 'box-test'].map((bench) => ({ name: bench, path: `#/plan/${id}/${bench}/` })),
+  ...['wind', 'box-test', 'stand'].map((bench) => ({ name: bench, path: `#/plan/${id}/${bench}/` })),
   { name: 'why', path: '#/why' },
   { name: 'on-hand', path: '#/on-hand' },
   { name: 'settings', path: '#/settings' },

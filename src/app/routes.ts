@@ -20,6 +20,7 @@ export type Route =
   | { readonly screen: 'which'; readonly planId: string; readonly question: string }
   | { readonly screen: 'share' | 'sheet' | 'record' | 'card'; readonly planId: string }
   | { readonly screen: BenchScreen; readonly planId: string; readonly device: string }
+  | { readonly screen: 'stand'; readonly planId: string; readonly band: string }
   | { readonly screen: 'scan' }
   | { readonly screen: JobScreen; readonly planId: string; readonly rest: readonly string[] };
 
@@ -27,6 +28,7 @@ export type ScreenName = Route['screen'];
 /** The screens of one antenna. */
 export type JobRoute = Extract<Route, { readonly screen: JobScreen }>;
 export type BenchRoute = Extract<Route, { readonly screen: BenchScreen }>;
+export type StandRoute = Extract<Route, { readonly screen: 'stand' }>;
 /** Any screen that belongs to one antenna. */
 export type PlanRoute = Extract<Route, { readonly planId: string }>;
 
@@ -55,6 +57,7 @@ function planRoute(planId: string, job: string, rest: readonly string[]): Route 
   if (job === 'surer' || job === 'share' || job === 'sheet') return { screen: job, planId };
   if (job === 'record' || job === 'card') return { screen: job, planId };
   if (job === 'wind' || job === 'box-test') return { screen: job, planId, device: rest[0] ?? '' };
+  if (job === 'stand') return { screen: job, planId, band: rest[0] ?? '' };
   if (job === 'which') return { screen: job, planId, question: rest[0] ?? '' };
   const screen = jobScreens.find((name) => name === job);
   return screen === undefined
@@ -80,6 +83,7 @@ export const to = {
   record: (planId: string): string => `#/plan/${planId}/record`,
   wind: (planId: string, device: string): string => `#/plan/${planId}/wind/${device}`,
   boxTest: (planId: string, device: string): string => `#/plan/${planId}/box-test/${device}`,
+  stand: (planId: string, band = ''): string => `#/plan/${planId}/stand/${band}`,
   card: (planId: string): string => `#/plan/${planId}/card`,
   job: (planId: string, job: JobScreen, ...rest: readonly string[]): string =>
     ['#', 'plan', planId, ...(job === 'plan' ? [] : [job]), ...rest].join('/'),

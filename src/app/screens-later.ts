@@ -20,6 +20,7 @@ const later: Partial<Record<ScreenKey, () => Promise<Screen>>> = {
   raise: async () => (await import('./screens/raise/raise-screen')).RaiseScreen,
   wind: async () => (await import('./screens/wind/wind-screen')).WindScreen,
   'box-test': async () => (await import('./screens/box-test/box-test-screen')).BoxTestScreen,
+  stand: async () => (await import('./screens/stand/stand-screen')).StandScreen,
   trim: async () => (await import('./screens/trim/trim-screen')).TrimScreen,
   why: async () => (await import('./screens/why/why-screen')).WhyScreen,
   'ask-surer': async () => (await import('./screens/ask/surer-question-screen')).SurerQuestionScreen,

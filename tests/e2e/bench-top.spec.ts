@@ -165,3 +165,36 @@ test('a photo of how it hung is made small, kept on the phone, shown on the plan
   expect(await page.getByLabel('Add a photo').count()).toBe(0);
   expect(complaints).toEqual([]);
 });
+
+test('a group reads two large numbers, choke out and in, computed until a second person types what the meter says', async () => {
+  const { url } = await serveBuilt();
+  const { page, complaints } = await openBrowser();
+  const id = await withPlan(page, url, 'endFed');
+  await openAt(page, `#/plan/${id}/stand/40m`);
+  const figures = page.locator('.column .figure:not(.none)');
+  await expect.poll(() => figures.count(), { timeout: 60_000 }).toBe(2);
+  expect(await page.getByText('computed for 100 W', { exact: true }).count()).toBe(2);
+  expect((await figures.first().boundingBox())!.height).toBeGreaterThan(45);
+  expect(await overflow(page)).toBe(0);
+  for (const [label, text] of [
+    ['On the wire, mA', '450'],
+    ['On the coax, choke out, mA', '150'],
+    ['On the coax, choke in, mA', '7,2'],
+  ] as const) {
+    const field = page.getByLabel(label);
+    await field.fill(text);
+    await field.press('Tab');
+  }
+  await page.getByText('about a third of the wire’s current').waitFor();
+  await page.getByText('less than a fiftieth of the wire’s current').waitFor();
+  await page.getByText('With the choke: less than a twentieth of what it was, 26 dB less.').waitFor();
+  expect(await page.getByText('measured', { exact: true }).count()).toBe(2);
+  const wrong = page.getByLabel('On the wire, mA');
+  await wrong.fill('a lot');
+  await wrong.press('Tab');
+  await page.getByText(/^Type milliamps/).waitFor();
+  expect(await accessibilityFaults(page)).toEqual([]);
+  await page.setViewportSize({ width: 1280, height: 800 });
+  expect((await figures.first().boundingBox())!.height).toBeGreaterThan(150);
+  expect(complaints).toEqual([]);
+});

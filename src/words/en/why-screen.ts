@@ -19,6 +19,7 @@ export const whyScreen = {
   wire: 'wire',
   radio: 'radio',
   how: 'Computed for a straight dipole on 40 m with 100 W, coax leaving at a right angle, one choke of 5 kΩ at the feed point; worst of four coax lengths and four ways the house ends. Yours depends on coax, length and site.',
+  standFor: ({ name }) => `Large, with your own readings: ${name}`,
   parts: 'Two parts, two jobs',
   transformer: 'A transformer changes the ohms',
   transformerIs: 'It does not care which road the current takes.',

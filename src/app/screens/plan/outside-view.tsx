@@ -5,7 +5,9 @@ import type { Plan } from '../../../plan/plan-schema';
 import { chokeSetText, placedText } from '../../../words/en/field';
 import { bandName } from '../../../words/en/names';
 import { planScreen } from '../../../words/en/plan-screen';
+import { stand } from '../../../words/en/stand-screen';
 import { partText } from '../../answer-text';
+import { to } from '../../routes';
 import { type Say, useSay } from '../../say';
 import { boxAtFeedPoint } from './feed-box';
 import { Fold } from './fold';
@@ -18,9 +20,10 @@ interface OutsideProps {
   readonly plan: Plan;
   readonly answers: Answers;
   readonly isUnderway: boolean;
+  readonly planId: string;
 }
 
-export function OutsideView({ plan, answers, isUnderway }: OutsideProps) {
+export function OutsideView({ plan, answers, isUnderway, planId }: OutsideProps) {
   const say = useSay();
   const study = plan.fieldStudy;
   const rows = (study?.bands ?? []).filter(({ noChoke, planned }) => noChoke !== null || planned !== null);
@@ -35,6 +38,9 @@ export function OutsideView({ plan, answers, isUnderway }: OutsideProps) {
             })}
           </p>
           <Currents rows={rows} />
+          <a class="btn tall" href={to.stand(planId)}>
+            {say(stand.open)}
+          </a>
           <ChokePlaces study={study} hasBox={boxAtFeedPoint(plan)} onHand={answers.onHand ?? []} />
           <Noise rows={rows} isPortable={answers.station === 'portable'} />
           <Decibels rows={rows} />

@@ -73,7 +73,7 @@ function PlanPage({ saved, answers, plan, name, study }: OpenPlan) {
           <div class="folded">
             <ExposureView plan={plan} planId={saved.id} />
             <SendsView plan={plan} picture={picture} isUnderway={isUnderway} />
-            <OutsideView plan={plan} answers={answers} isUnderway={isUnderway} />
+            <OutsideView plan={plan} answers={answers} isUnderway={isUnderway} planId={saved.id} />
             <Verdicts plan={plan} answers={answers} />
             <NotNeeded plan={plan} />
             <MechanicsView plan={plan} />

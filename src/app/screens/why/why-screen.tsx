@@ -28,6 +28,7 @@ export function WhyScreen({ route }: { route: Extract<Route, { screen: 'why' }> 
   const [planId] = route.rest;
   const { library } = useStores();
   const open = planId === undefined ? undefined : library.planOf(planId);
+  const shown = open ?? library.plans.value[0];
   const name = open?.answers.name ?? plans.unnamed;
   return (
     <>
@@ -47,6 +48,11 @@ export function WhyScreen({ route }: { route: Extract<Route, { screen: 'why' }> 
         </div>
         <div>
           <p class="small">{say(whyScreen.how)}</p>
+          {shown !== undefined && (
+            <a class="btn tall" href={to.stand(shown.id)}>
+              {say(whyScreen.standFor, { name: shown.answers.name ?? plans.unnamed })}
+            </a>
+          )}
           <SourceNote sources={[{ id: 'own-field-solutions', ...sources['own-field-solutions'] }]} />
         </div>
         <TwoParts />
