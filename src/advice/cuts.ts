@@ -4,6 +4,7 @@
  */
 import type { Dimension, WorkingInput } from '../base/working';
 import { type Cutting, cutting, type Exactness, NEIGHBOURS_SPARE } from '../physics/cutting';
+import { chokesAtM } from './chain/links';
 import { answered, dimension, metresOf } from './dimension';
 import type { Dimensions, Piece, PieceId } from './dimensions';
 import type { Facts } from './facts';
@@ -160,11 +161,8 @@ function lineCuts(facts: Facts, dimensions: Dimensions, chain: readonly Link[]):
 }
 
 function coaxCut({ settled }: Facts, chain: readonly Link[], told: WorkingInput): Cut {
-  const chokesM = chain.flatMap(({ device, distanceM }) =>
-    device === 'choke' && distanceM !== null ? [distanceM] : [],
-  );
   const entryM = settled.station === 'home' ? [Math.min(settled.entryDistanceM, settled.feedLineLengthM)] : [];
-  const marksM = marksAlong([...chokesM, ...entryM], told.value);
+  const marksM = marksAlong([...chokesAtM(chain), ...entryM], told.value);
   return { ...plugged('coax', told), marksM, note: say(marksM.length === 0 ? 'coax-plain' : 'coax-marks') };
 }
 

@@ -2,6 +2,7 @@
  * The job as a checklist, in order: pack, look at the site, cut, raise, measure, trim, test, leave. A step outdoors names the cautions that
  * must be read before it opens; nothing is cut outdoors before the site was looked at.
  */
+import { chokesAtM } from './chain/links';
 import type { Dimensions } from './dimensions';
 import { endReachedM } from './end-height';
 import type { Facts } from './facts';
@@ -169,13 +170,10 @@ const connectCode = ({ facts }: Plan): string => `connect-${facts.lineKind}`;
 
 /** `chokesM`: places along the line, counted from the feed point, joined by "|". */
 function connectData({ chain, facts }: Plan): Data {
-  const placesM = chain.flatMap(({ device, distanceM }) =>
-    device === 'choke' && distanceM !== null ? [distanceM] : [],
-  );
   const box = chain.some(({ device, at }) => device !== 'line' && at === 'feed-point');
   const transformed = chain.some(({ device, at }) => device === 'transformer' && at !== 'feed-point');
   const square = facts.settled.feedLineRoute === 'square';
-  return { chokesM: [...new Set(placesM)].join('|'), box, square, transformed };
+  return { chokesM: [...new Set(chokesAtM(chain))].join('|'), box, square, transformed };
 }
 
 function tuning({ facts, dimensions, cuts }: Plan): Draft[] {

@@ -31,6 +31,10 @@ export const emptyLink = (device: DeviceKind, at: Place, distanceM: number | nul
 export const designedAs = (found: DeviceFinding | undefined): Pick<Link, 'build' | 'figures' | 'alternatives'> =>
   found ?? { build: null, figures: null, alternatives: [] };
 
+/** Where the chokes of a chain sit, m along the line from the feed point. */
+export const chokesAtM = (chain: readonly Link[]): readonly number[] =>
+  chain.flatMap(({ device, distanceM }) => (device === 'choke' && distanceM !== null ? [distanceM] : []));
+
 /** At the end of open-wire line a choke joins a balanced line to a coax socket; on coax, or behind a transformer, it joins nothing. */
 export function chokeLink(facts: Facts, place: ChokePlace, designs: ComponentDesigns): Link {
   const { role, at, distanceM, working, minimumOhm, band, why } = place;
