@@ -8,6 +8,7 @@ import { keepPlan, links, openScreen } from '../every-screen.mjs';
 import { answerFirstFour, copiedLink, goTo, openApp, saved, storedRecords } from './support/answering';
 import { accessibilityFaults } from './support/axe';
 import { desktop, newProfile, openBrowser, phone, untilKeptOffline } from './support/browser';
+import { pagesOf } from './support/pages-of';
 import { serveBuilt } from './support/serve';
 
 const shareTitle = 'Hand it over';
@@ -219,9 +220,6 @@ test('a file that the phone opens with the app is taken in', async () => {
   await saved(page);
   expect(await storedRecords(page, 'plans')).toHaveLength(1);
 });
-
-/** Pages of a PDF: each is an object of type Page in it. */
-const pagesOf = (pdf: Buffer): number => pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
 
 test.each(['A4', 'Letter'] as const)(
   'the print sheet is one flow of few pages, black on white, foldouts open, %s',

@@ -77,16 +77,13 @@ test('the check sees words that do not fit', async () => {
 });
 
 test.each([
-  { language: 'longer', width: 320 },
-  { language: 'longer', width: 360 },
-  { language: 'longer', width: 1280 },
-  { language: 'leftward', width: 320 },
-  { language: 'leftward', width: 360 },
-  { language: 'leftward', width: 1280 },
-])('every screen holds the words of $language, $width px wide', async ({ language, width }) => {
+  { language: 'longer', on: 'a phone', options: phone, widths: [320, 360] },
+  { language: 'longer', on: 'a desk', options: desktop, widths: [1280] },
+  { language: 'leftward', on: 'a phone', options: phone, widths: [320, 360] },
+  { language: 'leftward', on: 'a desk', options: desktop, widths: [1280] },
+])('every screen holds the words of $language on $on', async ({ language, options, widths }) => {
   const { url } = await serveBuilt(built[language]);
-  const size = { ...(width < 1000 ? phone : desktop), viewport: { width, height: 740 } };
-  const { page, complaints } = await openBrowser(size);
+  const { page, complaints } = await openBrowser(options);
   const id = await keepPlan(page, url, links.sloper);
   const faults: string[] = [];
   for (const { name, path } of everyScreen(id)) {
@@ -94,7 +91,10 @@ test.each([
     await page.evaluate(() => {
       for (const foldout of document.querySelectorAll('details')) foldout.open = true;
     });
-    faults.push(...(await misfits(page)).map((fault) => `${name}: ${fault}`));
+    for (const width of widths) {
+      await page.setViewportSize({ width, height: 740 });
+      faults.push(...(await misfits(page)).map((fault) => `${name}, ${width} px wide: ${fault}`));
+    }
   }
   expect(faults).toEqual([]);
   expect(complaints).toEqual([]);

@@ -5,6 +5,7 @@ import { heading, storedRecords } from './support/answering';
 import { accessibilityFaults } from './support/axe';
 import { desktop, openBrowser, phone } from './support/browser';
 import { openAt, overflow, withPlan } from './support/invented-plan';
+import { pagesOf } from './support/pages-of';
 import { serveBuilt } from './support/serve';
 
 const recordTitle = 'Record of an exposure evaluation';
@@ -12,9 +13,6 @@ const cardTitle = 'Cautions: Pear orchard';
 
 /** The day by the phone's own clock, as people write it in files. */
 const today = (page: Page): Promise<string> => page.evaluate(() => new Date().toLocaleDateString('sv-SE'));
-
-/** Pages of a PDF: each is an object of type Page in it. */
-const pagesOf = (pdf: Buffer): number => pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
 
 test('the record is reached from the plan by keyboard, dated by the phone, and kept as a file', async () => {
   const { url } = await serveBuilt();
