@@ -6,7 +6,13 @@ import { makePlan } from '../../src/plan/make-plan';
 import { createFormat } from '../../src/words/format';
 
 /** An invented antenna of which only the four first questions were answered. */
-const bare: Answers = { units: 'metric', bands: ['40m', '20m'], radiator: 'inverted-v', fedAt: 'end', shackEnd: 'radio' };
+const bare: Answers = {
+  units: 'metric',
+  bands: ['40m', '20m'],
+  radiator: 'inverted-v',
+  fedAt: 'end',
+  shackEnd: 'radio',
+};
 
 test('every assumption has its name and something after it', () => {
   const texts = makePlan(bare).assumed.map((each) => assumedText(each, createFormat('metric')));

@@ -19,7 +19,10 @@ test('where the browser starts no worker, the plan says that it could not be wor
   await page.getByRole('heading', { name: 'The plan could not be worked out. Your answers are kept.' }).waitFor();
   await page.getByRole('link', { name: /answers/ }).click();
   await page.waitForURL(new RegExp(`#/plan/${id}/surer$`));
-  await page.getByText(/^Bands: .*40/).first().waitFor();
+  await page
+    .getByText(/^Bands: .*40/)
+    .first()
+    .waitFor();
 });
 
 test('a worker that breaks is started again by the next screen', async () => {
