@@ -107,6 +107,8 @@ const cases: readonly Case[] = [
   },
   { id: 'unit-doubt', hit: { ...dipole, heightM: 66 }, miss: { ...dipole, heightM: 30 } },
   { id: 'does-not-fit', hit: { ...dipole, bands: ['80m'], spanM: 30 }, miss: { ...dipole, bands: ['80m'], spanM: 40 } },
+  // A quarter-wave on 20 m stands about 5 m high.
+  { id: 'does-not-fit', hit: { ...vertical, supportHeightM: 4 }, miss: { ...vertical, supportHeightM: 6 } },
   // A dipole is antiresonant on its second harmonic and resonant again on its third.
   { id: 'band-not-served', hit: { ...dipole, bands: ['40m', '20m'] }, miss: { ...dipole, bands: ['40m', '15m'] } },
   {

@@ -35,6 +35,14 @@ const cases: readonly Case[] = [
   ['power-above-licence', { ...dipole, powerW: 2000 }, ['powerW']],
   ['people-too-near', { ...dipole, powerW: 400, mode: 'data', nearestPersonM: 0.5 }, ['powerW']],
   ['does-not-fit', { ...dipole, bands: ['40m', '20m'], spanM: 14 }, ['radiator', 'bands']],
+  // A square of 10.5 m on a side fed 8 m up, and on 80 m one of 20 m, which no foot under 10 m is low enough for.
+  [
+    'does-not-fit',
+    { ...dipole, radiator: 'loop', fedAt: 'corner', supportHeightM: 14, heightM: 8 },
+    ['heightM', 'loopPlane'],
+  ],
+  ['does-not-fit', { ...dipole, bands: ['80m'], radiator: 'loop', fedAt: 'corner', supportHeightM: 12 }, ['loopPlane']],
+  ['does-not-fit', { ...vertical, supportHeightM: 8 }, ['radiator']],
   ['low-height', { ...dipole, bands: ['80m'], heightM: 4 }, ['heightM']],
   ['low-height', { ...endFed, bands: ['80m'], heightM: 4, endHeightM: 2 }, ['heightM']],
   ['indoors', { ...dipole, indoors: true }, ['powerW', 'indoors']],

@@ -8,6 +8,8 @@ import { listed, type Rule, type Way, warn } from './warning';
 
 /** Rounding of what people type: 1 cm. */
 const SLACK_M = 0.01;
+/** Heights of supports are estimates. */
+const TOLD_ROUGHLY_M = 0.5;
 /** A third of each leg may hang or turn at its end. Common practice. */
 const HANGING = 1 / 3;
 
@@ -30,6 +32,32 @@ export const doesNotFit: Rule = ({ facts, dimensions }) => {
       ...(fits === undefined ? [] : ([['higher-band', { band: fits }]] as const)),
       ['longer-span', { neededM: runM }],
     ]),
+  ];
+};
+
+/** Above a raised hand: no wire of a loop hangs lower. */
+const OUT_OF_REACH_M = 2.5;
+
+/** An upright wire or loop that is taller than the support that was told. */
+export const tooTall: Rule = ({ facts, dimensions }) => {
+  const { radiator, loopPlane, heightM, supportHeightM } = facts.settled;
+  const isLoop = radiator === 'loop' && loopPlane === 'upright';
+  if ((!isLoop && radiator !== 'vertical') || facts.answers.supportHeightM === undefined) return [];
+  const topM = facts.settled.fedAt === 'centre' ? dimensions.riseM : heightM + dimensions.riseM;
+  if (topM <= supportHeightM + TOLD_ROUGHLY_M) return [];
+  const lowerM = supportHeightM - dimensions.riseM;
+  const data = { lowestBand: facts.bands[0].band, topM, supportHeightM, shortM: topM - supportHeightM, isLoop };
+  return [
+    warn(
+      'does-not-fit',
+      data,
+      [
+        ...(lowerM >= (isLoop ? OUT_OF_REACH_M : 0) ? ([['feed-lower', { lowerM }]] as const) : []),
+        isLoop ? 'flat-loop' : 'inverted-l',
+        ['higher-support', { topM }],
+      ],
+      'does-not-fit-height',
+    ),
   ];
 };
 

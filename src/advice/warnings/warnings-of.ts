@@ -18,7 +18,7 @@ import { lineTooShort } from './line-reach';
 import { peopleTooNear, powerAboveLicence } from './people';
 import { powerLineTooNear } from './power-line';
 import { fewRadials, radialSymmetry, staticDrain } from './return-path';
-import { doesNotFit, indoors, lowHeight, thinWire, wiresInteract } from './site';
+import { doesNotFit, indoors, lowHeight, thinWire, tooTall, wiresInteract } from './site';
 import {
   currentTypeOffCentre,
   noFourToOneOnOpenWire,
@@ -36,6 +36,7 @@ const rules: readonly Rule[] = [
   unitDoubt,
   outsideBand,
   doesNotFit,
+  tooTall,
   returnPathNeeded,
   chokeWithoutReturn,
   lineDoesNotBelong,

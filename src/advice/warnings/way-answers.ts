@@ -105,6 +105,11 @@ const changes: Readonly<Record<string, Readonly<Record<string, Change>>>> = {
       bands: bands.filter((each) => lowToHigh.indexOf(each) >= lowToHigh.indexOf(String(band))),
     }),
   },
+  'does-not-fit-height': {
+    'feed-lower': ({ lowerM }) => ({ heightM: millimetres(lowerM) }),
+    'flat-loop': () => ({ loopPlane: 'flat' }),
+    'inverted-l': (_, { fedAt }) => (fedAt === 'base' ? { radiator: 'inverted-l' } : null),
+  },
   'low-height': { raise },
   indoors: {
     'less-power': (_, { powerW = 100 }) => (powerW > INDOORS_W ? power(INDOORS_W) : null),

@@ -106,6 +106,17 @@ export const siteWarnings = {
       'longer-span': (d, f) => `Find supports ${say.length(d, f, 'neededM')} apart, or run it along the diagonal.`,
     },
   },
+  'does-not-fit-height': {
+    text: (d, f) =>
+      `Too tall for its support: the top would stand at ${say.length(d, f, 'topM')}, you have ${say.length(d, f, 'supportHeightM')}, so ${say.length(d, f, 'shortM')} is missing.`,
+    why: (d) => `The lowest band, ${say.band(d, 'lowestBand')}, sets the size.`,
+    waysOut: {
+      'feed-lower': (d, f) => `Start it at ${say.length(d, f, 'lowerM')} above ground: then its top meets the support.`,
+      'flat-loop': 'Hang the loop flat, from supports round it: it sends more upward.',
+      'inverted-l': 'Lead the rest along: an inverted L goes up as far as the support and then level.',
+      'higher-support': (d, f) => `Find a support of ${say.length(d, f, 'topM')}.`,
+    },
+  },
   'low-height': {
     text: (d, f) =>
       `Low for ${say.bands(d)}: ${say.length(d, f, 'heightM')} is ${say.number(d, f, 'waves')} of a wave, so the ground takes much of the power.`,
