@@ -53,6 +53,7 @@ export const stand = {
   coaxWith: 'On the coax, choke in, mA',
   wrong: 'Type milliamps, such as 85. Leave the field empty to take it back.',
   noneComputed: 'No currents are computed for this antenna yet. Type what the clamp meter reads.',
+  underway: 'The currents of this antenna are being worked out; they come by themselves.',
   warning:
     'The bare end of the wire and the coax without a choke carry high voltage: nobody touches them while you send.',
 } as const satisfies Readonly<Record<string, Message>>;

@@ -56,6 +56,7 @@ export const trimScreen = {
   aim: 'aim',
   tape: ({ was, now, aim, band, low, high }) =>
     `${band}, a tape of megahertz.${was === '' ? '' : ` The dip was at ${was},`} now ${now}, aim ${aim}. The band runs from ${low} to ${high}.`,
+  aimHead: 'Aim',
   trade: 'What it does to all bands',
   dipNow: 'Dip now',
   after: 'After',
@@ -65,6 +66,8 @@ export const trimScreen = {
   when: 'When to stop',
   whenDip: ({ low, high, band }) =>
     `Every band under SWR 2:1, or the dip on ${band} between ${low} and ${high} MHz. Whichever comes first.`,
+  plannedDip: ({ band, planned, aim }) =>
+    `The plan lets the dip on ${band} fall at ${planned} MHz, since this wire serves other bands too: at ${aim} MHz theirs would move.`,
   noDip: 'There is no dip',
   noDipHead: 'No dip at all is not a length problem',
   noDipWhy: 'Do not cut. Look for the fault in this order, then measure again:',

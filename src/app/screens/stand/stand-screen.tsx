@@ -33,7 +33,13 @@ function bandOf({ bands, fieldStudy }: Plan, asked: string): string {
   return worst?.band ?? bands[0]?.band ?? '';
 }
 
-function Stand({ open: { plan, saved, name }, asked }: { readonly open: OpenPlan; readonly asked: string }) {
+function Stand({
+  open: { plan, saved, name, study: state },
+  asked,
+}: {
+  readonly open: OpenPlan;
+  readonly asked: string;
+}) {
   const say = useSay();
   useWakeLock();
   const band = bandOf(plan, asked);
@@ -74,7 +80,11 @@ function Stand({ open: { plan, saved, name }, asked }: { readonly open: OpenPlan
           />
         </div>
         <Change without={read('without')} with={read('with')} />
-        {study?.noChoke == null ? <p>{say(stand.noneComputed)}</p> : <Computed study={study} />}
+        {study?.noChoke == null ? (
+          <p role="status">{say(state.kind === 'working' ? stand.underway : stand.noneComputed)}</p>
+        ) : (
+          <Computed study={study} />
+        )}
         <section aria-labelledby="type" class="stack">
           <h2 id="type">{say(stand.type)}</h2>
           <p>{say(stand.how)}</p>

@@ -2,11 +2,14 @@
 import { useState } from 'preact/hooks';
 import { isLengthProblem, readLength } from '../../../base/read-length';
 import type { SavedPlan } from '../../../design/saved-plan';
+import type { Plan } from '../../../plan/plan-schema';
 import { bandName } from '../../../words/en/names';
+import { planScreen } from '../../../words/en/plan-screen';
 import { trimScreen } from '../../../words/en/trim-screen';
 import { Length } from '../../parts/length';
 import { clock, useSay } from '../../say';
 import { useStores } from '../../stores/stores';
+import { boxAtFeedPoint } from '../plan/feed-box';
 import { mhzText, wireField } from './trim-state';
 import type { TrimTarget } from './trim-targets';
 
@@ -71,9 +74,11 @@ export function WireInUse({ saved, target, wireM }: WireInUseProps) {
 }
 
 const TOUCH = 'trim:touch';
+/** At the feed point itself no distance is told. */
+const AT_FEED_POINT_M = 0.05;
 
 /** On: passed. Off, once judged: failed. */
-export function TouchTest({ saved }: { readonly saved: SavedPlan }) {
+export function TouchTest({ saved, plan }: { readonly saved: SavedPlan; readonly plan: Plan }) {
   const say = useSay();
   const { library } = useStores();
   const mark = saved.ticks[TOUCH];
@@ -93,12 +98,38 @@ export function TouchTest({ saved }: { readonly saved: SavedPlan }) {
       <div role="status">
         {mark?.on === true && <p>{say(trimScreen.touchPassed, { time: clock(mark.at) })}</p>}
         {mark?.on === false && (
-          <p class="stop">
-            <b>{say(trimScreen.touchFailed)}</b>
-          </p>
+          <div class="stop">
+            <p>
+              <b>{say(trimScreen.touchFailed)}</b>
+            </p>
+            <ChokesBelong plan={plan} />
+          </div>
         )}
       </div>
     </section>
+  );
+}
+
+function ChokesBelong({ plan }: { readonly plan: Plan }) {
+  const say = useSay();
+  const chokes = plan.chain.flatMap(({ device, name, at, distanceM }) =>
+    device === 'choke' && distanceM !== null && at !== 'radio' ? [{ name, metres: distanceM }] : [],
+  );
+  if (chokes.length === 0) return null;
+  const hasBox = boxAtFeedPoint(plan);
+  return (
+    <>
+      <p>{say(trimScreen.belongs)}</p>
+      <ul>
+        {chokes.map(({ name, metres }) => (
+          <li key={metres}>
+            {metres < AT_FEED_POINT_M
+              ? say(planScreen.chokeAtFeed, { name })
+              : say(planScreen.chokeAt, { name, metres, hasBox })}
+          </li>
+        ))}
+      </ul>
+    </>
   );
 }
 

@@ -1,6 +1,7 @@
 /** Enter where the dip is; hear what to fold back or let out, what it does to the other bands, and when to stop. */
 import { useState } from 'preact/hooks';
 import type { SavedPlan } from '../../../design/saved-plan';
+import type { Plan } from '../../../plan/plan-schema';
 import { jobs } from '../../../words/en/job-screens';
 import { bandName } from '../../../words/en/names';
 import { trimScreen } from '../../../words/en/trim-screen';
@@ -14,6 +15,7 @@ import { type JobRoute, to } from '../../routes';
 import { useSay } from '../../say';
 import { useStores } from '../../stores/stores';
 import { DipField } from './dip-field';
+import { HotCore } from './hot-core';
 import { Result } from './result';
 import { StopRule, TapeView, Trade } from './trim-figures';
 import { Log, TouchTest, WireInUse } from './trim-notes';
@@ -44,13 +46,14 @@ function Trimming({ open, rest }: { readonly open: OpenPlan; readonly rest: read
         <main id="main">
           <h1 tabIndex={-1}>{say(trimScreen.nothing)}</h1>
           <p>{say(trimScreen.nothingWhy)}</p>
-          <TouchTest saved={saved} />
+          <TouchTest saved={saved} plan={plan} />
+          <HotCore plan={plan} />
           <PhotoNotes planId={saved.id} />
         </main>
       ) : rest[0] === 'no-dip' ? (
-        <NoDip saved={saved} target={target} />
+        <NoDip saved={saved} plan={plan} target={target} />
       ) : (
-        <Measuring saved={saved} target={target} targets={targets} key={target.band} />
+        <Measuring saved={saved} plan={plan} target={target} targets={targets} key={target.band} />
       )}
     </>
   );
@@ -62,7 +65,11 @@ interface MeasuringProps {
   readonly targets: readonly TrimTarget[];
 }
 
-function Measuring({ saved, target, targets }: MeasuringProps) {
+interface WithPlanProps {
+  readonly plan: Plan;
+}
+
+function Measuring({ saved, plan, target, targets }: MeasuringProps & WithPlanProps) {
   const say = useSay();
   const stopped = saved.progress[JOB]?.step === STOPPED;
   const list = measuredOn(saved, target);
@@ -105,7 +112,8 @@ function Measuring({ saved, target, targets }: MeasuringProps) {
         <div class="stack">
           <Trade saved={saved} targets={targets} target={target} />
           <StopRule target={target} />
-          <TouchTest saved={saved} />
+          <TouchTest saved={saved} plan={plan} />
+          <HotCore plan={plan} />
           <Log saved={saved} />
           <PhotoNotes planId={saved.id} />
         </div>
@@ -166,7 +174,7 @@ function Actions({ saved, stopped }: { readonly saved: SavedPlan; readonly stopp
   );
 }
 
-function NoDip({ saved, target }: { readonly saved: SavedPlan; readonly target: TrimTarget }) {
+function NoDip({ saved, plan, target }: Omit<MeasuringProps, 'targets'> & WithPlanProps) {
   const say = useSay();
   return (
     <>
@@ -182,7 +190,7 @@ function NoDip({ saved, target }: { readonly saved: SavedPlan; readonly target: 
               ))}
           </ol>
         </section>
-        <TouchTest saved={saved} />
+        <TouchTest saved={saved} plan={plan} />
       </main>
       <section class="act" aria-label={say(jobs.next)}>
         <a class="btn go" href={to.job(saved.id, 'trim', target.band)}>
