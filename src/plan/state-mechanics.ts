@@ -60,10 +60,14 @@ function said({ spans, breakN, code, rope, guys, ladderFootM }: Mechanics): read
   ];
 }
 
-function spanSaid({ id, spanM, sag, rest, wind, ice }: Span, breakN: number): readonly Said[] {
+/** Sag beyond this part of the span comes from what hangs in its middle. Common practice. */
+const MUCH_SAG = 0.1;
+
+function spanSaid({ id, spanM, sag, centreN, rest, wind, ice }: Span, breakN: number): readonly Said[] {
   const least = Math.min(wind.factor, ice.factor);
   return [
     ['sag', { span: id, spanM, sagM: sag.metres, restN: rest.newton, factor: rest.factor }],
+    ...(centreN > 0 && sag.metres > MUCH_SAG * spanM ? ([['heavy-centre', { centreN }]] as const) : []),
     ['weather', { windN: wind.newton, iceN: ice.newton, breakN }],
     ...(least < LEAST_FACTOR ? ([['weak', { least }]] as const) : []),
   ];

@@ -5,6 +5,8 @@ import { type Facts, factsOf } from '../../src/advice/facts';
 import { type Mechanics, mechanicsOf } from '../../src/advice/mechanics';
 import { wireIds } from '../../src/catalog/wire-ids';
 import type { Answers } from '../../src/design/answers';
+import { createSpeaker } from '../../src/plan/speaker';
+import { stateMechanics } from '../../src/plan/state-mechanics';
 import { partItems } from '../../src/words/en/parts';
 import { steps } from '../../src/words/en/steps';
 import { createFormat } from '../../src/words/format';
@@ -92,4 +94,14 @@ test('the raising step and the shopping list carry the sag, the rope and the wei
 
   const upright = wholePlan({ radiator: 'vertical', fedAt: 'base' });
   expect(upright.steps.find(({ id }) => id === 'raise')?.data.sagM).toBeUndefined();
+});
+
+test('heavy coax in the middle of thin wire is told of, light coax is not', () => {
+  const told = (feedLine: 'rg-213' | 'rg-174'): string =>
+    stateMechanics(
+      mechanicsFor({ ...endFed, fedAt: 'centre', heightM: 12, feedLineLengthM: 25, feedLine }),
+      createSpeaker('metric'),
+    )?.text.join(' ') ?? '';
+  expect(told('rg-213')).toContain('hang from its middle');
+  expect(told('rg-174')).not.toContain('hang from its middle');
 });

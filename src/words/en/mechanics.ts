@@ -13,6 +13,8 @@ export const spanNames: Readonly<Record<string, string>> = {
 export const mechanicsWords = {
   sag: (d, f) =>
     `Hang ${spanNames[String(d.span)] ?? 'the wire'} with ${f.length(Number(d.sagM))} of sag over ${f.length(Number(d.spanM))}: it then pulls with ${f.number(Number(d.restN), 2)} N, the weight of ${f.number(kilograms(d.restN), 2)} kg, 1/${f.number(Number(d.factor), 2)} of what breaks it.`,
+  'heavy-centre': (d, f) =>
+    `Most of that sag comes from the ${f.number(kilograms(d.centreN), 2)} kg that hang from its middle. Hold them up with a rope or a pole of their own, or take lighter coax.`,
   weather: (d, f) =>
     `In a wind of 27 m/s (60 mph) it pulls with ${f.number(Number(d.windN), 2)} N, with 6 mm of ice and wind ${f.number(Number(d.iceN), 2)} N; it breaks at ${f.number(Number(d.breakN), 2)} N.`,
   weak: (d, f) =>
