@@ -86,6 +86,16 @@ export const trimScreen = {
     `Passed ${time}: the coax does not pull at the tuning. A dipole can read steady and still send current along it; a clamp meter round the coax shows that, a tenth of the current in the wire at most.`,
   touchFailed:
     'The coax is part of the antenna: a choke is missing, too small or in the wrong place. Has it slid? Put that right first, then trim.',
+  belongs: 'Where the chokes belong:',
+  climbs: 'The SWR climbs while I send',
+  climbsDo: ({ watts }) =>
+    [
+      'Stop sending: a core is getting hot.',
+      'Radio off. Then feel the boxes and chokes: the hot one is the one at work.',
+      'Wait ten minutes, until it is cold.',
+      `Go on with ${watts} W at most, or with longer pauses.`,
+      'Does it climb again? Then stop, and build it with more core.',
+    ].join('|'),
   log: 'Measured so far',
   logLine: ({ band, mhz, swr, time }) => `${band}: dip ${mhz} MHz${swr === '' ? '' : `, SWR ${swr}:1`}, ${time}`,
   logWire: (d, f) => `with ${f.length(Number(d.metres))} of wire`,
