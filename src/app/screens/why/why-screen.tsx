@@ -46,7 +46,7 @@ export function WhyScreen({ route }: { route: Extract<Route, { screen: 'why' }> 
           <Panel choked={false} milliamperes={OUT_MA} />
           <Panel choked milliamperes={IN_MA} />
         </div>
-        <div>
+        <div class="stack">
           <p class="small">{say(whyScreen.how)}</p>
           {shown !== undefined && (
             <a class="btn tall" href={to.stand(shown.id)}>
