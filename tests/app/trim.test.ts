@@ -22,6 +22,14 @@ describe('what can be trimmed', () => {
     ]);
   });
 
+  test('the plan’s own dip of each band stands beside the aim, and for one band alone they are the same', () => {
+    const [lowest] = makePlan(endFed).cuts.filter(({ piece }) => piece === 'wire');
+    expect(lowest?.stopRule).toContain(forty.plannedMHz.toPrecision(4));
+    expect(forty.plannedMHz).toBeLessThan(forty.aimMHz);
+    const [only] = targetsOf({ ...endFed, fedAt: 'centre', bands: ['40m'] });
+    expect(only.plannedMHz / only.aimMHz).toBeCloseTo(1, 6);
+  });
+
   test('a dipole: its lowest band, both ends', () => {
     const [only, ...rest] = targetsOf({ ...endFed, fedAt: 'centre' });
     expect([only.band, only.ends, rest.length]).toEqual(['40m', 2, 0]);

@@ -83,7 +83,7 @@ export function Trade({ saved, targets, target }: TradeProps) {
             <th scope="col">{say(trimScreen.band)}</th>
             <th scope="col">{say(trimScreen.dipNow)}</th>
             <th scope="col">{say(trimScreen.after)}</th>
-            <th scope="col">{say(trimScreen.aim)}</th>
+            <th scope="col">{say(trimScreen.aimHead)}</th>
           </tr>
         </thead>
         <tbody>
@@ -107,8 +107,13 @@ export function Trade({ saved, targets, target }: TradeProps) {
   );
 }
 
+/** A planned dip nearer to its aim is told by the aim alone. */
+const TOLD_BEYOND = 0.01;
+
 export function StopRule({ target }: { readonly target: TrimTarget }) {
   const say = useSay();
+  const { aimMHz, plannedMHz } = target;
+  const isOff = Math.abs(plannedMHz / aimMHz - 1) > TOLD_BEYOND;
   return (
     <section class="rule-out" aria-labelledby="when">
       <h2 id="when">{say(trimScreen.when)}</h2>
@@ -119,6 +124,15 @@ export function StopRule({ target }: { readonly target: TrimTarget }) {
           high: mhzText(target.aimMHz * 1.01),
         })}
       </p>
+      {isOff && (
+        <p>
+          {say(trimScreen.plannedDip, {
+            band: bandName(target.band),
+            planned: mhzText(plannedMHz),
+            aim: mhzText(aimMHz),
+          })}
+        </p>
+      )}
     </section>
   );
 }

@@ -9,6 +9,8 @@ import { solvedIn } from '../../../plan/solved-in';
 export interface TrimTarget {
   readonly band: Band;
   readonly aimMHz: number;
+  /** Where the plan lets the dip fall: off the aim where one wire serves several bands. */
+  readonly plannedMHz: number;
   readonly edgesMHz: BandEdges;
   /** Half-waves on the wire; 1 where the wire is a quarter-wave or a loop. */
   readonly n: number;
@@ -32,11 +34,12 @@ export function trimTargets(answers: Answers, plan: Plan): readonly TrimTarget[]
   if (facts.system === 'parallel-dipoles') return pairTargets(facts, dimensions);
   const { radiator, harmonics, feedFraction } = dimensions;
   const [lowest] = facts.bands;
-  const bands = harmonics.length > 0 ? harmonics : [{ band: lowest.band, n: 1 }];
+  const bands = harmonics.length > 0 ? harmonics : [{ band: lowest.band, n: 1, resonanceMHz: lowest.focusMHz }];
   const oneEnd = ['end-fed-half-wave', 'quarter-wave-vertical', 'inverted-l', 'full-wave-loop'].includes(facts.system);
-  return bands.flatMap(({ band, n }) =>
+  return bands.flatMap(({ band, n, resonanceMHz }) =>
     target(facts, band, {
       n,
+      plannedMHz: resonanceMHz,
       wire: 'wire',
       plannedM: radiator.metres,
       ends: oneEnd ? 1 : 2,
@@ -54,7 +57,11 @@ function pairTargets(facts: Facts, { pieces }: Dimensions): readonly TrimTarget[
   );
 }
 
-function target(facts: Facts, band: Band, rest: Omit<TrimTarget, 'band' | 'aimMHz' | 'edgesMHz'>): TrimTarget[] {
+type Rest = Omit<TrimTarget, 'band' | 'aimMHz' | 'edgesMHz' | 'plannedMHz'> & { readonly plannedMHz?: number };
+
+function target(facts: Facts, band: Band, rest: Rest): TrimTarget[] {
   const at = facts.bands.find((each) => each.band === band);
-  return at === undefined ? [] : [{ band, aimMHz: at.focusMHz, edgesMHz: at.edgesMHz, ...rest }];
+  return at === undefined
+    ? []
+    : [{ band, aimMHz: at.focusMHz, plannedMHz: at.focusMHz, edgesMHz: at.edgesMHz, ...rest }];
 }
