@@ -120,7 +120,7 @@ export function SideView({ site, words, id, keepOut = null }: SideViewProps) {
       <rect class="f" x={px(across(site.feed[0]) - 4.5)} y={px(y(site.feed[2]) - 4.5)} width={9} height={9} />
       <Chokes site={site} frame={frame} />
       {keepOut !== null && <Deciding site={site} frame={frame} keepOut={keepOut} />}
-      <Heights site={site} frame={frame} words={words} />
+      <Heights site={site} frame={frame} words={words} keepOut={keepOut} />
     </Drawing>
   );
 }
@@ -237,21 +237,33 @@ function Chokes({ site, frame }: { readonly site: Site; readonly frame: Frame })
   );
 }
 
-/** Heights of the wire that differ: the highest first, none said twice, none on top of another. */
+/** How far the height of a low end moves away from the wire that rises beside it. */
+const OUTWARD_PX = 30;
+
+/** Heights of the wire that differ: the highest first and above the stripes, none said twice, none on top of another. */
 function Heights({
   site,
   frame,
   words,
+  keepOut,
 }: {
   readonly site: Site;
   readonly frame: Frame;
   readonly words: SideViewWords;
+  readonly keepOut: SiteKeepOut | null;
 }) {
   const { across, y } = frame;
   const points = [...site.arms.flat()].sort((a, b) => b[2] - a[2]);
+  const topM = points[0]?.[2] ?? 0;
+  const middle = points.reduce((sum, [wx]) => sum + across(wx), 0) / points.length;
+  const keptTops =
+    keepOut === null ? [] : zonesOf(site, keepOut).flatMap((zone) => zone.points.map(([, , z]) => z + zone.metres));
+  const overTop = Math.min(y(topM) - 32, y(Math.max(...keptTops, topM)) - 24);
   const taken: { readonly x: number; readonly y: number; readonly metres: number }[] = [];
   for (const [wx, , z] of points) {
-    const spot = { x: Math.min(Math.max(across(wx), 48), WIDTH - 48), y: y(z) - 32, metres: z };
+    const isTop = topM - z <= 0.3;
+    const beside = across(wx) + (isTop ? 0 : OUTWARD_PX * Math.sign(across(wx) - middle));
+    const spot = { x: Math.min(Math.max(beside, 48), WIDTH - 48), y: isTop ? overTop : y(z) - 32, metres: z };
     const free = taken.every(
       (other) =>
         Math.abs(other.metres - z) > 0.3 && (Math.abs(other.x - spot.x) > 84 || Math.abs(other.y - spot.y) > 38),
