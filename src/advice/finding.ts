@@ -78,6 +78,11 @@ export interface Verdict extends Said {
   readonly verdict: 'fits' | 'fits-elsewhere' | 'too-small' | 'wrong';
 }
 
+/** What a shop may offer instead of what is planned. */
+export interface OfferedBox extends Omit<Verdict, 'part'> {
+  readonly ratio: number;
+}
+
 export type Severity = 'stop' | 'warn' | 'note';
 
 export interface Warning extends Said {

@@ -2,7 +2,7 @@
 import type { PartOnHand } from '../design/answers';
 import type { Dimensions } from './dimensions';
 import type { Facts } from './facts';
-import type { Link, Verdict } from './finding';
+import type { Link, OfferedBox, Verdict } from './finding';
 import { judgeBeads, judgeChoke, judgeCoil, judgeCore } from './verdict-choke';
 import type { Judged } from './verdict-codes';
 import { judgeTransformer, judgeTwoInOne } from './verdict-transformer';
@@ -30,4 +30,11 @@ function judge(part: PartOnHand, facts: Facts, chain: readonly Link[], dimension
     case 'line':
       return judgeLine(part, facts, chain);
   }
+}
+
+/** A box with this antenna's transformer and a choke in it, as shops offer them; null where no ratio is asked for, or where one is on hand anyway. */
+export function offeredBoxOf(facts: Facts, chain: readonly Link[]): OfferedBox | null {
+  const ratio = chain.find(({ device }) => device === 'transformer')?.ratio ?? null;
+  if (ratio === null || facts.settled.onHand.some(({ part }) => part === 'two-in-one')) return null;
+  return { ratio, ...judgeTwoInOne({ part: 'two-in-one', ratio }, facts, chain) };
 }

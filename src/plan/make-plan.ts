@@ -21,7 +21,7 @@ import { notNeededOf } from '../advice/not-needed';
 import { partsOf } from '../advice/parts';
 import { knowing } from '../advice/solved-facts';
 import { stepsOf } from '../advice/steps';
-import { verdictsOf } from '../advice/verdicts';
+import { offeredBoxOf, verdictsOf } from '../advice/verdicts';
 import { noSuchFeedPoint } from '../advice/warnings/feed-point';
 import { frequencyRefusals } from '../advice/warnings/frequency';
 import { warningsOf } from '../advice/warnings/warnings-of';
@@ -44,6 +44,7 @@ import {
   stateDisputes,
   stateExposure,
   stateNotNeeded,
+  stateOfferedBox,
   stateParts,
   stateSteps,
   stateVerdicts,
@@ -103,6 +104,7 @@ function planOf(asked: Facts, speaker: Speaker, studied: FieldFacts | undefined,
     chain: stateChain(chain, speaker),
     notNeeded: stateNotNeeded(notNeededOf(facts, chain), speaker),
     verdicts: stateVerdicts(verdictsOf(facts, chain, dimensions), speaker),
+    offeredBox: stateOfferedBox(offeredBoxOf(facts, chain), speaker),
     cuts: stateCuts(cuts, speaker),
     parts: stateParts(partsOf(facts, dimensions, chain, cuts, mechanics), speaker),
     bands: stateBands(bands, speaker),
@@ -165,6 +167,7 @@ const emptyPlan = (): Plan => ({
   chain: [],
   notNeeded: [],
   verdicts: [],
+  offeredBox: null,
   cuts: [],
   parts: [],
   bands: [],

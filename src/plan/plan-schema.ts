@@ -57,6 +57,10 @@ export const Plan = z.strictObject({
   verdicts: z.array(
     z.strictObject({ part: z.number(), verdict: z.enum(['fits', 'fits-elsewhere', 'too-small', 'wrong']), why: text }),
   ),
+  /** Transformer and choke in one box, as shops offer it: whether it would do here. */
+  offeredBox: z.nullable(
+    z.strictObject({ ratio: z.number(), verdict: z.enum(['fits', 'fits-elsewhere', 'too-small', 'wrong']), why: text }),
+  ),
   cuts: z.array(
     z.strictObject({
       piece: text,

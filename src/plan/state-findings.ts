@@ -7,6 +7,7 @@ import type {
   Dispute,
   Exposure,
   NotNeeded,
+  OfferedBox,
   Part,
   Step,
   Verdict,
@@ -41,6 +42,9 @@ export const stateNotNeeded = (list: readonly NotNeeded[], speaker: Speaker): Pl
 
 export const stateVerdicts = (list: readonly Verdict[], speaker: Speaker): Plan['verdicts'] =>
   list.map((entry) => ({ part: entry.part, verdict: entry.verdict, why: speaker.say(verdictWords, entry) }));
+
+export const stateOfferedBox = (offered: OfferedBox | null, speaker: Speaker): Plan['offeredBox'] =>
+  offered === null ? null : { ratio: offered.ratio, verdict: offered.verdict, why: speaker.say(verdictWords, offered) };
 
 export const stateCuts = (list: readonly Cut[], speaker: Speaker): Plan['cuts'] =>
   list.map((cut) => ({

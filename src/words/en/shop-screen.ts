@@ -21,6 +21,8 @@ export const shopScreen = {
       ? 'Shop for other plans too'
       : `Shopped for with it: ${many(count, 'other plan', 'other plans')}`,
   withOthersWhy: 'One list: like parts are added up, and what you have is counted once. Ticks stand in each plan.',
+  offered: 'Offered transformer and choke in one box?',
+  offeredIs: ({ ratio }) => `A ${ratio}:1 with a choke inside, whatever watts its label claims.`,
   undo: 'Undo',
   none: 'This plan needs no parts.',
   'wire-and-rope': 'Wire, rope and coax',

@@ -6,6 +6,7 @@ import type { SavedPlan } from '../../../design/saved-plan';
 import { shoppingAsText } from '../../../plan/plain-text';
 import { jobs } from '../../../words/en/job-screens';
 import { shopScreen } from '../../../words/en/shop-screen';
+import { verdictNames } from '../../../words/en/verdicts';
 import { isMergedTicked, type MergedRow, mergedRows, type PlanRows, type Tick, ticksOf } from '../../jobs/merged-rows';
 import { type OpenPlan, WithPlan } from '../../jobs/open-plan';
 import { PartList } from '../../jobs/part-list';
@@ -61,6 +62,7 @@ function useLists({ plan, saved, name }: OpenPlan, others: readonly Whole[]): re
 
 function Shopping(open: OpenPlan) {
   const { saved, name } = open;
+  const offered = open.plan.offeredBox;
   const say = useSay();
   const { library } = useStores();
   const [last, setLast] = useState<readonly Tick[]>([]);
@@ -103,6 +105,17 @@ function Shopping(open: OpenPlan) {
             setLast(ticks);
           }}
         />
+        {offered !== null && (
+          <details>
+            <summary>{say(shopScreen.offered)}</summary>
+            <div class="reasons">
+              <p>
+                {say(shopScreen.offeredIs, { ratio: offered.ratio })} <b>{verdictNames[offered.verdict]}</b>
+              </p>
+              <p>{offered.why}</p>
+            </div>
+          </details>
+        )}
       </main>
       <section class="act" aria-label={say(jobs.next)}>
         <SendText title={name} text={text} main />
