@@ -22,7 +22,12 @@ test('no screen has a fault that axe finds by day, nor colours at fault by night
       faults.push(...found.map((fault) => `${name}, ${colorScheme}: ${fault}`));
     }
   };
-  for (const { name, path } of everyScreen(id)) {
+  const kindsOfQuestion = ['bands', 'feedLine', 'country', 'feedImpedance'].map((question) => ({
+    name: `ask-${question}`,
+    path: `#/ask/${id}/${question}`,
+  }));
+  const missing = { name: 'no such plan', path: '#/ask/00000000-0000-4000-8000-000000000000/bands' };
+  for (const { name, path } of [...everyScreen(id), ...kindsOfQuestion, missing]) {
     await openScreen(page, url, path);
     await look(name);
     if (name !== 'cut' && name !== 'raise') continue;

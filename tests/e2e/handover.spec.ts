@@ -6,7 +6,6 @@ import sharp from 'sharp';
 import { expect, test } from 'vitest';
 import { keepPlan, links, openScreen } from '../every-screen.mjs';
 import { answerFirstFour, copiedLink, goTo, openApp, saved, storedRecords } from './support/answering';
-import { accessibilityFaults } from './support/axe';
 import { desktop, newProfile, openBrowser, phone, untilKeptOffline } from './support/browser';
 import { pagesOf } from './support/pages-of';
 import { serveBuilt } from './support/serve';
@@ -246,19 +245,6 @@ test.each(['A4', 'Letter'] as const)(
       .locator('.whole, figure, tr')
       .evaluateAll((parts) => Math.max(...parts.map((part) => part.clientHeight)));
     expect(tallest).toBeLessThan(980);
-  },
-);
-
-test.each(['light', 'dark'] as const)(
-  'hand-over, scanner and sheet are clean to axe, contrast 7:1 included, %s',
-  async (colorScheme) => {
-    const { url } = await serveBuilt();
-    const { page } = await openBrowser({ ...phone, colorScheme });
-    const id = await keepPlan(page, url, links.sloper);
-    for (const path of [`#/plan/${id}/share`, `#/plan/${id}/sheet`, '#/scan', `#/receive/${links.meadow}`]) {
-      await openScreen(page, url, path);
-      expect(await accessibilityFaults(page, { enhancedContrast: true }), path).toEqual([]);
-    }
   },
 );
 

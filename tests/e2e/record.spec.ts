@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { heading, storedRecords } from './support/answering';
 import { accessibilityFaults } from './support/axe';
-import { desktop, openBrowser, phone } from './support/browser';
+import { desktop, openBrowser } from './support/browser';
 import { openAt, overflow, withPlan } from './support/invented-plan';
 import { pagesOf } from './support/pages-of';
 import { serveBuilt } from './support/serve';
@@ -87,28 +87,6 @@ test.each(['A4', 'Letter'] as const)('the caution card stands on one page, %s', 
     .evaluate((line) => Number.parseFloat(getComputedStyle(line).fontSize));
   expect(sizePx).toBeGreaterThanOrEqual(12);
 });
-
-test.each(['light', 'dark'] as const)(
-  'record and card have no fault that axe finds, text 7:1, %s',
-  async (colorScheme) => {
-    const { url } = await serveBuilt();
-    const { page } = await openBrowser({ ...phone, colorScheme });
-    const id = await withPlan(page, url, 'endFed');
-    for (const [job, title] of [
-      ['record', recordTitle],
-      ['card', cardTitle],
-    ] as const) {
-      await openAt(page, `#/plan/${id}/${job}`);
-      await heading(page, title);
-      expect(await accessibilityFaults(page, { enhancedContrast: true })).toEqual([]);
-      expect(await overflow(page)).toBe(0);
-      // Text at twice its size, as the phone's own setting does it.
-      await page.evaluate(() => document.documentElement.style.setProperty('font-size', '200%'));
-      expect(await overflow(page)).toBe(0);
-      await page.evaluate(() => document.documentElement.style.removeProperty('font-size'));
-    }
-  },
-);
 
 test('the ground that must be free of overhead lines is drawn beside the first caution of the site', async () => {
   const { url } = await serveBuilt();
