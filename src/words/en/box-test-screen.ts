@@ -8,7 +8,7 @@ const ohms = (d: Data, f: Format): string =>
 export const boxTest = {
   title: 'Test the box',
   open: 'Test it with a resistor',
-  openFor: ({ name }) => `Test with a resistor: ${name}`,
+  openFor: ({ name }) => `Test it with a resistor: ${name}`,
   meaning: 'A resistor stands in for the antenna. If the box shows your analyser a low SWR, it is wound right.',
   resistor: ohms,
   resistorIs: 'The resistor',
