@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { storedRecords } from './support/answering';
 import { accessibilityFaults } from './support/axe';
-import { newProfile, openBrowser, phone } from './support/browser';
+import { newProfile, openBrowser, phone, untilKeptOffline } from './support/browser';
 import { openAt, overflow, withPlan } from './support/invented-plan';
 import { serveBuilt } from './support/serve';
 
@@ -196,5 +196,30 @@ test('a group reads two large numbers, choke out and in, computed until a second
   expect(await accessibilityFaults(page)).toEqual([]);
   await page.setViewportSize({ width: 1280, height: 800 });
   expect((await figures.first().boundingBox())!.height).toBeGreaterThan(150);
+  expect(complaints).toEqual([]);
+});
+
+test('what is looked up in a hurry is two taps away with no signal: the box a shop offers, the climbing SWR, the slid choke', async () => {
+  const { url } = await serveBuilt();
+  const { page, context, complaints } = await openBrowser();
+  const id = await withPlan(page, url, 'endFed');
+  await untilKeptOffline(page);
+  await page.reload();
+  await page.locator('h1').first().waitFor();
+  await context.setOffline(true);
+  await openAt(page, `#/plan/${id}`);
+  await page.getByRole('link', { name: 'Shop' }).click();
+  await page.getByText('Offered transformer and choke in one box?').click();
+  await page.getByText(/^A 49:1 with a choke inside/).waitFor();
+  expect(await accessibilityFaults(page)).toEqual([]);
+  await page.getByRole('link', { name: 'Trim' }).click();
+  await page.getByText(/^The SWR climbs while/).click();
+  await page.locator('ol.checks').getByText(/\d W/).waitFor();
+  await page.getByRole('button', { name: 'It moves' }).click();
+  await page
+    .getByText(/along the coax, counted from the box$/)
+    .first()
+    .waitFor();
+  expect(await accessibilityFaults(page)).toEqual([]);
   expect(complaints).toEqual([]);
 });
