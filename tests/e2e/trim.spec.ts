@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { storedRecords } from './support/answering';
 import { accessibilityFaults } from './support/axe';
 import { openBrowser } from './support/browser';
 import { openAt, overflow, withPlan } from './support/invented-plan';
@@ -27,6 +28,10 @@ test('one dip in, one fold out; a doubtful unit is asked; the log keeps it', asy
   await page.getByRole('button', { name: 'Take it' }).first().click();
   await page.getByRole('heading', { name: 'Good enough: stop' }).waitFor();
   await page.getByRole('heading', { name: /^Up 0\.200 MHz since/ }).waitFor();
+  // What is seen is written behind it; a page that is gone before that has nothing to show.
+  await expect
+    .poll(async () => JSON.stringify(await storedRecords(page, 'plans')), { timeout: 10_000 })
+    .toContain('7.08');
   await page.reload();
   await page.getByRole('heading', { name: 'Good enough: stop' }).waitFor();
   expect(complaints).toEqual([]);
