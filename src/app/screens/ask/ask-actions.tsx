@@ -27,7 +27,7 @@ export function AskActions({ backHref, unsureHref, onUnsure, onNext, missing, la
   return (
     <section class="act last" aria-label={say(shell.actions)}>
       {waits && asked === missing && (
-        <p class="full" role="alert">
+        <p class="missing" role="alert">
           {say(missing === 'bands' ? ask.chooseBand : ask.chooseOne)}
         </p>
       )}

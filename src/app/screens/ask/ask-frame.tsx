@@ -96,7 +96,7 @@ export function AskFrame({ plan, id, unsure, words, body: Body, up, unused }: Fr
       <main id="main" class="ask">
         <SaveTrouble />
         <Where id={id} draft={draft} planId={plan?.id} />
-        <div class="q">
+        <div class="question">
           <h1 id="question" tabIndex={-1}>
             {words.title}
           </h1>

@@ -39,7 +39,7 @@ export function ChangedStrip({ plan }: { plan: SavedPlan }) {
         {answerText(key, plan.answers, say.format) ?? say(ask.notSaid)}, {say(answering.was)}{' '}
         <s>{answerText(key, before, say.format) ?? say(ask.notSaid)}</s>
       </p>
-      <ul class="what">
+      <ul class="changes">
         {list.slice(0, shownChanges).map((change) => (
           <ChangeLine key={change.id} change={change} />
         ))}

@@ -33,7 +33,7 @@ export function PowerLines({ plan }: { plan: Plan }) {
   const distanceM = powerLineDistanceM(plan);
   return (
     <section class="danger">
-      <p class="one">
+      <p class="power-lines">
         <b>{say(answering.powerLines)}:</b>{' '}
         {distanceM === null
           ? say(answering.powerLinesUnknown)

@@ -68,8 +68,8 @@ export function WhichQuestion({ plan, id, next }: QuestionProps) {
       <Top up={{ href: to.ask(plan.id, 'radiator'), words: questionWords('radiator').short }} />
       <main id="main" class="ask">
         <SaveTrouble />
-        <div class="q">
-          <p class="count">{say(which.count, { number: decisive.indexOf(id) + 1, of: decisive.length })}</p>
+        <div class="question">
+          <p class="asked-count">{say(which.count, { number: decisive.indexOf(id) + 1, of: decisive.length })}</p>
           <h1 id="question" tabIndex={-1}>
             {words.title}
           </h1>
