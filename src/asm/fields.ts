@@ -4,8 +4,10 @@
  *
  * Two lanes are two Gauss points of the source element. Tables are read in single precision, which is finer than their grid.
  */
+import { countU, countV, hMin, kappaIm, kappaRe, perStepU, perStepV, scaleH, scaleRho, table } from './parts/ground-table';
 import { cosine, cosSin, ln, madd, madd4, sine } from './parts/simd-math';
 
+export { setTable } from './parts/ground-table';
 export { mark, release, reserve } from './parts/memory';
 
 // What the elements are; set by `setElements`. Eight numbers to an element: start, direction, length, half the squared radius.
@@ -39,44 +41,6 @@ export function setElements(
   statics = staticsAt;
   rules = rulesAt;
   ends = endsAt;
-}
-
-// The ground table; set by `setTable`. Eight single-precision numbers to a grid point.
-let table: usize = 0;
-let countU: i32 = 0;
-let countV: i32 = 0;
-let inverseHMin: f64 = 0;
-let hMin: f64 = 0;
-let scaleRho: f64 = 0;
-let scaleH: f64 = 0;
-let perStepU: f64 = 0;
-let perStepV: f64 = 0;
-let kappaRe: f64 = 0;
-let kappaIm: f64 = 0;
-
-export function setTable(
-  at: usize,
-  u: i32,
-  v: i32,
-  least: f64,
-  inverseScaleRho: f64,
-  inverseScaleH: f64,
-  stepU: f64,
-  stepV: f64,
-  re: f64,
-  im: f64,
-): void {
-  table = at;
-  countU = u;
-  countV = v;
-  hMin = least;
-  inverseHMin = 1 / least;
-  scaleRho = inverseScaleRho;
-  scaleH = inverseScaleH;
-  perStepU = 1 / stepU;
-  perStepV = 1 / stepV;
-  kappaRe = re;
-  kappaIm = im;
 }
 
 // Running sums of a pair: vector kernel by (shape of e) × (re, im), lanes the two points of f; in the end the four moments and the charge.
@@ -212,7 +176,7 @@ function addSoil(e: usize, f: usize, k0: f64, row: i32, order: i32): void {
   const offSquared = f64x2.splat(load<f64>(e, 56) + load<f64>(f, 56));
   const imageRe = row >= 0 ? kappaRe : 0;
   const imageIm = row >= 0 ? kappaIm : 0;
-  const scale = k0 * inverseHMin;
+  const scale = k0 * (1 / hMin);
   for (let j = 0; j < order; j += 2) {
     const tj = v128.load(rule + (<usize>j << 3));
     const wj = v128.load(rule + 80 + (<usize>j << 3));

@@ -5,8 +5,9 @@
  */
 import { cosine, cosSin, exp, madd, sine } from './parts/simd-math';
 
+export { setTable } from './parts/ground-table';
 export { mark, release, reserve } from './parts/memory';
-export { directWaves, reflectedWaves, setNearTable } from './parts/near-waves';
+export { directWaves, reflectedWaves } from './parts/near-waves';
 
 /**
  * One band of a ground table; see solver/ground-table.ts. `out` holds a row of 8·heights numbers for each ρ and is added to. `rows` and

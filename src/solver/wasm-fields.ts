@@ -4,7 +4,7 @@ import { assembleMatrix, type SymmetricMatrix } from './assemble';
 import type { GroundTable } from './ground-table';
 import { type PairPlan, pairCount } from './pair-plan';
 import { gaussRule } from './quadrature';
-import { type FieldModule, place } from './wasm-modules';
+import { type FieldModule, place, placeTable } from './wasm-modules';
 
 const groundNumber = { none: 0, 'perfect-conductor': 1, soil: 2 } as const;
 const ORDERS = [2, 4, 6, 8, 10];
@@ -20,7 +20,7 @@ export class Filler {
     const { fields } = this;
     if (this.loaded?.plan !== plan) this.loaded = this.load(plan);
     fields.release(this.loaded.top);
-    if (table) this.loadTable(table);
+    if (table) placeTable(fields, table);
     fields.fillPairs(k0, groundNumber[plan.groundKind], ETA0 / (4 * Math.PI));
     return new Float64Array(fields.memory.buffer, this.loaded.ends, 8 * pairCount(plan.mesh.elementCount));
   }
@@ -51,12 +51,6 @@ export class Filler {
     const ends = fields.reserve(64 * pairCount(mesh.elementCount));
     fields.setElements(elements, mesh.elementCount, copyOfAt, directAt, imageAt, orderAt, staticsAt, rules, ends);
     return { plan, ends, mesh: places, top: fields.mark() };
-  }
-
-  private loadTable(table: GroundTable): void {
-    const [at] = place(this.fields, [Float32Array.from(table.values)]);
-    const { countU, countV, hMin, inverseScaleRho, inverseScaleH, stepU, stepV, kappa } = table;
-    this.fields.setTable(at, countU, countV, hMin, inverseScaleRho, inverseScaleH, stepU, stepV, kappa.re, kappa.im);
   }
 }
 

@@ -2,6 +2,8 @@
  * What the WebAssembly modules export: ldlt.ts, fields.ts and sums.ts of asm/. The solver knows them only by this; who instantiates them
  * (worker, command line, tests) hands them in.
  */
+import type { GroundTable } from './ground-table';
+
 interface Memory {
   readonly buffer: ArrayBuffer;
 }
@@ -26,18 +28,8 @@ export interface StackModule {
   reserve(bytes: number): number;
 }
 
-export interface FieldModule extends StackModule {
-  setElements(
-    elements: number,
-    count: number,
-    copyOf: number,
-    direct: number,
-    image: number,
-    orders: number,
-    statics: number,
-    rules: number,
-    ends: number,
-  ): void;
+/** Holds one ground table; see asm/parts/ground-table.ts. */
+interface TableModule extends StackModule {
   setTable(
     at: number,
     countU: number,
@@ -50,11 +42,25 @@ export interface FieldModule extends StackModule {
     kappaRe: number,
     kappaIm: number,
   ): void;
+}
+
+export interface FieldModule extends TableModule {
+  setElements(
+    elements: number,
+    count: number,
+    copyOf: number,
+    direct: number,
+    image: number,
+    orders: number,
+    statics: number,
+    rules: number,
+    ends: number,
+  ): void;
   fillPairs(k0: number, ground: number, factor: number): void;
   assemble(offset: number, unknown: number, sign: number, re: number, im: number): void;
 }
 
-export interface SumModule extends StackModule {
+export interface SumModule extends TableModule {
   combine(
     outRe: number,
     outIm: number,
@@ -98,16 +104,6 @@ export interface SumModule extends StackModule {
     directions: number,
     azimuths: number,
   ): void;
-  setNearTable(
-    at: number,
-    countU: number,
-    countV: number,
-    hMin: number,
-    inverseScaleRho: number,
-    inverseScaleH: number,
-    stepU: number,
-    stepV: number,
-  ): void;
   directWaves(out: number, list: number, pairs: number, x: number, y: number, z: number, k0: number): void;
   reflectedWaves(out: number, list: number, pairs: number, x: number, y: number, z: number, k0: number): void;
 }
@@ -129,4 +125,11 @@ export function place(module: StackModule, arrays: readonly Numbers[]): number[]
     memory.set(new Uint8Array(buffer, byteOffset, byteLength), at);
   });
   return addresses;
+}
+
+/** Copies a ground table into newly reserved memory, to be the one that the module reads. */
+export function placeTable(module: TableModule, table: GroundTable): void {
+  const [at] = place(module, [Float32Array.from(table.values)]);
+  const { countU, countV, hMin, inverseScaleRho, inverseScaleH, stepU, stepV, kappa } = table;
+  module.setTable(at, countU, countV, hMin, inverseScaleRho, inverseScaleH, stepU, stepV, kappa.re, kappa.im);
 }

@@ -1,16 +1,12 @@
 /** The waves of short sources by asm/sums.ts. */
 import { type NearSums, type ShortSources, SUMS } from './near-waves';
-import { place, type SumModule } from './wasm-modules';
+import { place, placeTable, type SumModule } from './wasm-modules';
 
 export function nearSumsBy(sums: SumModule): NearSums {
   return (k0, table) => {
     const before = sums.mark();
     const outAt = sums.reserve(8 * SUMS);
-    if (table !== undefined) {
-      const [at] = place(sums, [Float32Array.from(table.values)]);
-      const { countU, countV, hMin, inverseScaleRho, inverseScaleH, stepU, stepV } = table;
-      sums.setNearTable(at, countU, countV, hMin, inverseScaleRho, inverseScaleH, stepU, stepV);
-    }
+    if (table !== undefined) placeTable(sums, table);
     return {
       add(to, point, direct, reflected) {
         const mark = sums.mark();

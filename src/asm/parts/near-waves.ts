@@ -3,37 +3,8 @@
  * and for how sources stand in a list. Direct waves: two lanes are two sources. By way of the soil: lanes are re and im, and tables are
  * read in single precision, which is finer than their grid.
  */
+import { countU, countV, hMin, perStepU, perStepV, scaleH, scaleRho, table } from './ground-table';
 import { cosine, cosSin, ln, madd, madd4, sine } from './simd-math';
-
-// The ground table; set by `setNearTable`. Eight single-precision numbers to a grid point.
-let table: usize = 0;
-let countU: i32 = 0;
-let countV: i32 = 0;
-let hMin: f64 = 0;
-let scaleRho: f64 = 0;
-let scaleH: f64 = 0;
-let perStepU: f64 = 0;
-let perStepV: f64 = 0;
-
-export function setNearTable(
-  at: usize,
-  u: i32,
-  v: i32,
-  least: f64,
-  inverseScaleRho: f64,
-  inverseScaleH: f64,
-  stepU: f64,
-  stepV: f64,
-): void {
-  table = at;
-  countU = u;
-  countV = v;
-  hMin = least;
-  scaleRho = inverseScaleRho;
-  scaleH = inverseScaleH;
-  perStepU = 1 / stepU;
-  perStepV = 1 / stepV;
-}
 
 // @ts-ignore: decorator
 @inline
@@ -249,6 +220,47 @@ function addReflected(
 
 // @ts-ignore: decorator
 @inline
+function inLane(a: v128, lane: i32): f64 {
+  return lane == 0 ? f64x2.extract_lane(a, 0) : f64x2.extract_lane(a, 1);
+}
+
+/** The one of two sources that stands in a lane. */
+// @ts-ignore: decorator
+@inline
+function addLane(
+  lane: i32,
+  at: usize,
+  dx: v128,
+  dy: v128,
+  rho: v128,
+  k0: f64,
+  u: v128,
+  v: v128,
+  perRho: v128,
+  perHeight: v128,
+  waveRe: v128,
+  waveIm: v128,
+  inverse: v128,
+  h: v128,
+): void {
+  readTable(inLane(u, lane), inLane(v, lane));
+  addReflected(
+    at + (<usize>lane << 3),
+    inLane(dx, lane),
+    inLane(dy, lane),
+    inLane(rho, lane),
+    k0,
+    inLane(perRho, lane),
+    inLane(perHeight, lane),
+    inLane(waveRe, lane),
+    inLane(waveIm, lane),
+    inLane(inverse, lane),
+    inLane(h, lane),
+  );
+}
+
+// @ts-ignore: decorator
+@inline
 function addComplex(at: usize, sum: v128): void {
   store<f64>(at, load<f64>(at) + f64x2.extract_lane(sum, 0));
   store<f64>(at, load<f64>(at, 24) + f64x2.extract_lane(sum, 1), 24);
@@ -281,34 +293,8 @@ export function reflectedWaves(out: usize, list: usize, pairs: i32, px: f64, py:
     const v = f64x2.mul(climb, f64x2.splat(perStepV));
     const perRho = f64x2.mul(f64x2.add(f64x2.div(one, root), f64x2.splat(scaleRho)), f64x2.splat(k0 * perStepU));
     const perHeight = f64x2.mul(f64x2.add(f64x2.div(one, y), f64x2.splat(scaleH)), f64x2.splat(k0 * perStepV));
-    readTable(f64x2.extract_lane(u, 0), f64x2.extract_lane(v, 0));
-    addReflected(
-      at,
-      f64x2.extract_lane(dx, 0),
-      f64x2.extract_lane(dy, 0),
-      f64x2.extract_lane(rho, 0),
-      k0,
-      f64x2.extract_lane(perRho, 0),
-      f64x2.extract_lane(perHeight, 0),
-      f64x2.extract_lane(waveRe, 0),
-      f64x2.extract_lane(waveIm, 0),
-      f64x2.extract_lane(inverse, 0),
-      f64x2.extract_lane(h, 0),
-    );
-    readTable(f64x2.extract_lane(u, 1), f64x2.extract_lane(v, 1));
-    addReflected(
-      at + 8,
-      f64x2.extract_lane(dx, 1),
-      f64x2.extract_lane(dy, 1),
-      f64x2.extract_lane(rho, 1),
-      k0,
-      f64x2.extract_lane(perRho, 1),
-      f64x2.extract_lane(perHeight, 1),
-      f64x2.extract_lane(waveRe, 1),
-      f64x2.extract_lane(waveIm, 1),
-      f64x2.extract_lane(inverse, 1),
-      f64x2.extract_lane(h, 1),
-    );
+    addLane(0, at, dx, dy, rho, k0, u, v, perRho, perHeight, waveRe, waveIm, inverse, h);
+    addLane(1, at, dx, dy, rho, k0, u, v, perRho, perHeight, waveRe, waveIm, inverse, h);
   }
   addComplex(out, ax);
   addComplex(out + 8, ay);
