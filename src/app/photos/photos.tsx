@@ -50,7 +50,7 @@ export function PhotoNotes({ planId }: { readonly planId: string }) {
           {say(photoWords[trouble])}
         </p>
       )}
-      <label class="btn tall">
+      <label class="btn tall file">
         {say(photoWords.add)}
         <input
           class="vh"

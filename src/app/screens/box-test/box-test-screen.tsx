@@ -60,7 +60,7 @@ function BoxTest({ open: { plan, saved, name }, device }: { readonly open: OpenP
           <p class="resistor">
             <span>{say(boxTest.resistorIs)}</span> <b>{say(boxTest.resistor, { ohm: test.resistorOhm })}</b>
           </p>
-          <ol class="steps">
+          <ol class="test-steps">
             {say(boxTest.how, { ohm: test.resistorOhm, isBalanced: item.ports?.in === 'balanced' })
               .split('|')
               .map((each) => (

@@ -115,7 +115,7 @@ function OnePiece({ plan, saved, cut, index }: PieceProps) {
     <>
       <main id="main" class="cutting">
         <SaveTrouble />
-        <div class="which">
+        <div class="in-hand">
           <h1 tabIndex={-1}>
             {title} <span>{say(cutScreen.piece, { now: index + 1, count })}</span>
           </h1>

@@ -58,7 +58,7 @@ export function Verdicts({ plan, answers }: PlanProps & { readonly answers: Answ
         {plan.verdicts.map(({ part, verdict, why }) => {
           const owned = answers.onHand?.[part];
           return (
-            <li key={part} class="row">
+            <li key={part} class="verdict-row">
               <p>
                 <b>{owned === undefined ? '' : partText(owned, say.format)}</b>{' '}
                 <span class="chip">{verdictNames[verdict]}</span>

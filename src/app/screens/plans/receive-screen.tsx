@@ -19,7 +19,7 @@ import { type Stores, useStores } from '../../stores/stores';
 import { PowerLines } from '../ask/so-far';
 import { type ImportReport, Report } from './import-report';
 import { kindOf } from './plan-line';
-import './plans.css';
+import './receive.css';
 
 export function ReceiveScreen({ route }: { route: Extract<Route, { screen: 'receive' }> }) {
   const say = useSay();
@@ -129,7 +129,7 @@ function Found({ answers, stores }: { answers: Answers; stores: Stores }) {
   return (
     <section>
       <h2>{say(receive.found)}</h2>
-      <div class="plate found">
+      <div class="plate received">
         <RadiatorSketch radiator={answers.radiator ?? 'other'} />
       </div>
       <h3>{answers.name ?? kindOf(answers, plan, say)}</h3>

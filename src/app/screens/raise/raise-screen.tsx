@@ -111,7 +111,7 @@ function OneStep({ open, step, index }: { readonly open: OpenPlan; readonly step
     <>
       <main id="main" class="two">
         <div class="stack">
-          <div class="head">
+          <div class="head step-head">
             <h1 tabIndex={-1}>{stepNames[step.id]}</h1>
             <p>{say(raiseScreen.step, { now: index + 1, count: plan.steps.length })}</p>
           </div>

@@ -17,7 +17,7 @@ export function Rope({ plan, saved, now }: RopeProps) {
   return (
     <section aria-labelledby="steps">
       <h2 id="steps">{say(raiseScreen.all, { count: plan.steps.length })}</h2>
-      <ol class="steps">
+      <ol class="rope">
         {plan.steps.map((step, index) => {
           const mark = saved.ticks[`raise:${step.id}`];
           const done = mark?.on === true && index !== now;

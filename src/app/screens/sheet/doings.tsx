@@ -23,7 +23,7 @@ export function StepList({ plan }: PlanProps) {
   return (
     <section>
       <h2>{say(sheet.steps)}</h2>
-      <ol class="steps">
+      <ol>
         {plan.steps.map((step) => {
           const fresh = gatesOf(plan, step).filter((caution) => {
             const key = `${caution.id} ${caution.before}`;

@@ -122,7 +122,7 @@ function Counting({ saved, wound, count, next, canCount, changed }: CountingProp
     <>
       <main id="main" class="winding">
         <SaveTrouble />
-        <div class="which">
+        <div class="in-hand">
           <h1 tabIndex={-1}>
             {item.name.charAt(0).toUpperCase() + item.name.slice(1)}{' '}
             {windings.length > 1 && (
