@@ -24,6 +24,7 @@ import { planName } from '../plans/plan-line';
 import { isShoppedWith, OtherPlans } from './other-plans';
 import '../../jobs/jobs.css';
 import '../../jobs/part-list.css';
+import './shop.css';
 
 export function ShopScreen({ route }: { route: JobRoute }) {
   return <WithPlan planId={route.planId}>{(open) => <Shopping {...open} />}</WithPlan>;
@@ -108,7 +109,7 @@ function Shopping(open: OpenPlan) {
         {offered !== null && (
           <details>
             <summary>{say(shopScreen.offered)}</summary>
-            <div class="reasons">
+            <div class="offered">
               <p>
                 {say(shopScreen.offeredIs, { ratio: offered.ratio })} <b>{verdictNames[offered.verdict]}</b>
               </p>
