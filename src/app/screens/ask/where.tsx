@@ -46,7 +46,7 @@ export function Where({ id, draft, planId }: { id: AnswerKey; draft: DraftAnswer
 function CountLine({ at, of }: { at: number; of: number }) {
   const x = (index: number): number => 6 + (index * 100) / Math.max(of - 1, 1);
   return (
-    <svg class="line reading" viewBox="0 0 112 20" aria-hidden="true">
+    <svg class="reading" viewBox="0 0 112 20" aria-hidden="true">
       <path d="M6 10H106" stroke="currentColor" stroke-width="2.5" />
       {Array.from({ length: of }, (_, index) =>
         index === at ? (

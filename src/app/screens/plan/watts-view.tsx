@@ -36,7 +36,7 @@ export function WattsView({ bands }: { readonly bands: Plan['bands'] }) {
           {say(wattsScreen.result, { reaches, watts: Math.round(worst.feedW), band: worst.name, bands: tapes.length })}
         </span>
       </summary>
-      <figure class="power-tapes">
+      <figure>
         <PowerTapes tapes={tapes} label={say(wattsScreen.drawing, { parts: parts.join('; ') })} />
         <figcaption class="small">{say(wattsScreen.caption, { reaches })}</figcaption>
       </figure>

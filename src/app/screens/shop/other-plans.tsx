@@ -20,7 +20,7 @@ export function OtherPlans({ saved, others }: OtherPlansProps) {
   const { library } = useStores();
   const count = others.filter(({ id }) => isShoppedWith(saved, id)).length;
   return (
-    <details class="others">
+    <details>
       <summary>{say(shopScreen.withOthers, { count })}</summary>
       <p>{say(shopScreen.withOthersWhy)}</p>
       <ul class="rows">
