@@ -10,6 +10,9 @@ import type { SolvedLengths } from './field-facts';
 
 const onMultiples: readonly System[] = ['end-fed-half-wave', 'off-centre-fed'];
 
+/** One wire cut for several bands at once: the multiples of its half-wave. */
+export const servesMultiples = ({ system }: Facts): boolean => onMultiples.includes(system);
+
 /** A band counts as a multiple when the length it asks for lies this near the lowest band's; the ends alone make it up to 5 % longer. */
 const SHORTEST = 0.97;
 const LONGEST = 1.1;
@@ -46,7 +49,7 @@ const isFeedNull = (facts: Facts, n: number): boolean =>
 
 /** `dipsMHz`: where a field solution saw the dips of this very length. */
 export function harmonicsOf(facts: Facts, radiatorM: number, dipsMHz: SolvedLengths['dipsMHz'] = {}): Harmonic[] {
-  if (!onMultiples.includes(facts.system)) return [];
+  if (!servesMultiples(facts)) return [];
   return multiplesOf(facts).map(({ at, n }) => {
     const resonanceMHz = dipsMHz[at.band] ?? nthResonanceMHz(n, radiatorM, facts.wire.velocityFactor.value);
     return { band: at.band, n, resonanceMHz, offset: resonanceMHz / at.focusMHz - 1 };

@@ -15,6 +15,7 @@ import { type Dimensions, dimensionsOf } from '../../advice/dimensions';
 import type { BandFacts, Facts } from '../../advice/facts';
 import type { SolvedLengths } from '../../advice/field-facts';
 import { SYSTEM_OHM } from '../../advice/line-run';
+import { servesMultiples } from '../../advice/harmonics';
 import { staysClear, toldLengthM } from '../../advice/radiator-length';
 import { knowing } from '../../advice/solved-facts';
 import type { System } from '../../design/choices';
@@ -39,7 +40,6 @@ const cutToResonance: readonly System[] = [
   'folded-dipole',
   'parallel-dipoles',
 ];
-const cutForMultiples: readonly System[] = ['end-fed-half-wave', 'off-centre-fed'];
 
 /** Null where the rules and what was told stand throughout. */
 export async function solveLengths(
@@ -78,7 +78,8 @@ async function solveRadiator(
 ): Promise<SolvedLengths | null> {
   const dimensions = dimensionsOf(facts, { lengths: start });
   if (staysClear(facts)) return clearOfHalfWaves(facts, dimensions, { ...start, by: 'worst-swr' }, instrument);
-  if (cutForMultiples.includes(facts.system)) return forMultiples(facts, start, instrument);
+  if (servesMultiples(facts)) return forMultiples(facts, start, instrument);
+  if (facts.system === 'linked-dipole') return forLinks(facts, start, instrument);
   if (!cutToResonance.includes(facts.system)) return null;
   return resonant(facts, dimensions, { ...start, by: 'resonance' }, instrument);
 }
