@@ -7,14 +7,16 @@ import { isDeleted, type SavedPlan } from '../../design/saved-plan';
 import type { Plan } from '../../plan/plan-schema';
 import { jobs } from '../../words/en/job-screens';
 import { plans, shell } from '../../words/en/screens';
+import { titleByHeading } from '../parts/page-title';
 import { Top } from '../parts/top';
 import { to } from '../routes';
 import { useSay } from '../say';
 import { NotHere, ReadOnly } from '../screens/ask/not-here';
-import { effectiveDraft } from '../stores/effective-answers';
+import { useEffective } from '../stores/effective-answers';
 import { type FieldState, idle, studyKey } from '../stores/field-store';
 import { usePlanned } from '../stores/planned';
 import { useStores } from '../stores/stores';
+import { usePaperFoot } from './paper-foot';
 
 export interface OpenPlan {
   readonly saved: SavedPlan;
@@ -31,11 +33,12 @@ interface OpenPlanProps {
 }
 
 export function WithPlan({ planId, children }: OpenPlanProps) {
-  const { library, planner, settings, parts } = useStores();
+  const { library, planner } = useStores();
+  const effective = useEffective();
   useEffect(() => void planner.fetch(), [planner]);
   const entry = library.entries.value.get(planId);
   const saved = entry?.kind === 'good' ? entry.record : null;
-  const draft = effectiveDraft(saved?.answers ?? {}, settings.settings.value, parts.parts.value);
+  const draft = effective(saved?.answers ?? {});
   const answers = completeAnswers(draft);
   const planned = usePlanned(answers, planId);
   const study = useStudy(planned?.answers ?? null);
@@ -54,6 +57,7 @@ export function WithPlan({ planId, children }: OpenPlanProps) {
     <>
       <FollowField answers={answers} />
       {screen}
+      <NamePage planName={name} />
     </>
   );
 }
@@ -75,6 +79,14 @@ function FollowField({ answers }: { readonly answers: Answers }) {
   const key = studyKey(answers);
   // The key stands for the answers, which are made anew at every drawing.
   useEffect(() => field.follow(answers), [field, key]);
+  return null;
+}
+
+/** Stands after the screen, whose heading names the page. */
+function NamePage({ planName }: { readonly planName: string }) {
+  const say = useSay();
+  useEffect(() => titleByHeading(say), [say]);
+  usePaperFoot(planName);
   return null;
 }
 

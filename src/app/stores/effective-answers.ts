@@ -3,8 +3,15 @@ import { completeAnswers, feedPointOf, safeDefault } from '../../advice/route';
 import type { Answers, DraftAnswers } from '../../design/answers';
 import type { OwnedPart } from '../../design/owned-part';
 import type { Settings } from '../../design/settings';
+import { useStores } from './stores';
 
-export function effectiveDraft(draft: DraftAnswers, settings: Settings, owned: readonly OwnedPart[]): DraftAnswers {
+/** Gives the answers of a plan with what is set now; read in a drawing it is drawn again when that changes. */
+export function useEffective(): (answers: DraftAnswers) => DraftAnswers {
+  const { settings, parts } = useStores();
+  return (answers) => effectiveDraft(answers, settings.settings.value, parts.parts.value);
+}
+
+function effectiveDraft(draft: DraftAnswers, settings: Settings, owned: readonly OwnedPart[]): DraftAnswers {
   const { region, country, ruleSet } = settings;
   return {
     ...(region === undefined ? {} : { region }),

@@ -12,7 +12,7 @@ import { Top } from '../../parts/top';
 import { go, goInstead } from '../../router';
 import { to } from '../../routes';
 import { useSay } from '../../say';
-import { effectiveDraft, provisionalAnswers } from '../../stores/effective-answers';
+import { provisionalAnswers, useEffective } from '../../stores/effective-answers';
 import type { NewEdit } from '../../stores/library';
 import { usePlanned } from '../../stores/planned';
 import { useStores } from '../../stores/stores';
@@ -42,11 +42,11 @@ interface FrameProps {
 
 export function AskFrame({ plan, id, unsure, words, body: Body, up, unused }: FrameProps) {
   const say = useSay();
-  const stores = useStores();
-  const { library } = stores;
+  const { library } = useStores();
+  const effective = useEffective();
   const accept = useRef<() => boolean>(() => true);
   const answers = plan?.answers ?? {};
-  const draft = effectiveDraft(answers, stores.settings.settings.value, stores.parts.parts.value);
+  const draft = effective(answers);
   const whole = completeAnswers(draft) !== null;
   const question = routeOf(draft).find((each) => each.id === id);
   const taken = useTaken(id, draft, words);
@@ -69,7 +69,7 @@ export function AskFrame({ plan, id, unsure, words, body: Body, up, unused }: Fr
   });
   const goOn = (planId: string): void => {
     const now = library.planOf(planId)?.answers ?? {};
-    go(addressAfter(planId, id, effectiveDraft(now, stores.settings.settings.value, stores.parts.parts.value)));
+    go(addressAfter(planId, id, effective(now)));
   };
   const next = (): void => {
     if (accept.current() && plan !== null) goOn(plan.id);

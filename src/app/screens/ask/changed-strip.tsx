@@ -11,7 +11,7 @@ import { ask, shell } from '../../../words/en/screens';
 import { answerText } from '../../answer-text';
 import { Icon, Pin } from '../../parts/icon';
 import { useSay } from '../../say';
-import { effectiveDraft } from '../../stores/effective-answers';
+import { useEffective } from '../../stores/effective-answers';
 import { useAllPlanned } from '../../stores/planned';
 import { useStores } from '../../stores/stores';
 import './so-far.css';
@@ -21,11 +21,11 @@ const shownChanges = 4;
 
 export function ChangedStrip({ plan }: { plan: SavedPlan }) {
   const say = useSay();
-  const { library, settings, parts } = useStores();
+  const { library } = useStores();
+  const effective = useEffective();
   const before = answersBefore(plan);
   const edit = plan.lastEdit;
-  const whole = (answers: SavedPlan['answers']) =>
-    completeAnswers(effectiveDraft(answers, settings.settings.value, parts.parts.value)) ?? [];
+  const whole = (answers: SavedPlan['answers']) => completeAnswers(effective(answers)) ?? [];
   const asked = before === null ? [] : [before, plan.answers].flatMap(whole);
   const [old, now] = useAllPlanned(asked, `${plan.id} ${edit?.key}`) ?? [];
   if (before === null || edit === undefined || old === undefined || now === undefined) return null;

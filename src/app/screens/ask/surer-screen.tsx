@@ -13,7 +13,7 @@ import { Top } from '../../parts/top';
 import { type Route, to } from '../../routes';
 import { useSay } from '../../say';
 import { hasScreen } from '../../screens-later';
-import { effectiveDraft } from '../../stores/effective-answers';
+import { useEffective } from '../../stores/effective-answers';
 import { usePlanned } from '../../stores/planned';
 import { useStores } from '../../stores/stores';
 import { goOnAddress } from './asked';
@@ -31,8 +31,7 @@ export function SurerScreen({ route }: { route: Extract<Route, { screen: 'surer'
 
 function Surer({ plan }: { plan: SavedPlan }) {
   const say = useSay();
-  const { settings, parts } = useStores();
-  const draft = effectiveDraft(plan.answers, settings.settings.value, parts.parts.value);
+  const draft = useEffective()(plan.answers);
   const answers = completeAnswers(draft);
   const listed = usePlanned(answers, plan.id)?.plan.assumed ?? [];
   const values = new Map(listed.map(({ key, value }) => [key, value]));

@@ -14,7 +14,7 @@ import { Top } from '../../parts/top';
 import { go } from '../../router';
 import { to } from '../../routes';
 import { useSay } from '../../say';
-import { effectiveDraft } from '../../stores/effective-answers';
+import { useEffective } from '../../stores/effective-answers';
 import type { NewEdit } from '../../stores/library';
 import { useStores } from '../../stores/stores';
 import { goOnAddress } from './asked';
@@ -52,20 +52,21 @@ function siteAnswers({ id, answers }: SavedPlan): DraftAnswers {
 
 export function WhichList({ plan }: { readonly plan: SavedPlan }) {
   const say = useSay();
-  const { library, settings, parts } = useStores();
-  const draft = effectiveDraft(siteAnswers(plan), settings.settings.value, parts.parts.value);
+  const { library } = useStores();
+  const effective = useEffective();
+  const draft = effective(siteAnswers(plan));
   const search = useSearch(draft);
   const { shown, kind } = search.state;
   const open = (candidate: Candidate): void => {
     before.value = new Map(before.value).set(plan.id, plan.answers);
     library.edit(plan.id, ...editsTo(candidate.answers));
     const now = library.planOf(plan.id)?.answers ?? {};
-    go(goOnAddress(plan.id, effectiveDraft(now, settings.settings.value, parts.parts.value)));
+    go(goOnAddress(plan.id, effective(now)));
   };
   return (
     <>
       <Top up={{ href: to.ask(plan.id, 'radiator'), words: questionWords('radiator').short }} />
-      <main id="main" class="two comparing">
+      <main id="main" class="two">
         <div class="stack">
           <SaveTrouble />
           <h1 tabIndex={-1}>{say(which.title)}</h1>

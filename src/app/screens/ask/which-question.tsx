@@ -11,7 +11,7 @@ import { FirstPicture } from '../../pictures/first-picture';
 import { go } from '../../router';
 import { to } from '../../routes';
 import { useSay } from '../../say';
-import { effectiveDraft } from '../../stores/effective-answers';
+import { useEffective } from '../../stores/effective-answers';
 import { useStores } from '../../stores/stores';
 import { AskActions } from './ask-actions';
 import type { BodyProps } from './body';
@@ -32,9 +32,9 @@ const questionOf = (id: AnswerKey, draft: DraftAnswers): Question =>
 
 export function WhichQuestion({ plan, id, next }: QuestionProps) {
   const say = useSay();
-  const { library, settings, parts } = useStores();
+  const { library } = useStores();
   const accept = useRef<() => boolean>(() => true);
-  const draft = effectiveDraft(plan.answers, settings.settings.value, parts.parts.value);
+  const draft = useEffective()(plan.answers);
   const question = questionOf(id, draft);
   const words = questionWords(id);
   const goOn = (): void => go(to.which(plan.id, next));

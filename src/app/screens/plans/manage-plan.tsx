@@ -6,7 +6,7 @@ import { plans as words } from '../../../words/en/screens';
 import { shareScreen } from '../../../words/en/share-screen';
 import { to } from '../../routes';
 import { useSay } from '../../say';
-import { effectiveDraft } from '../../stores/effective-answers';
+import { useEffective } from '../../stores/effective-answers';
 import { useStores } from '../../stores/stores';
 import { planName } from './plan-line';
 import '../../styles/fields.css';
@@ -18,8 +18,8 @@ interface ManageProps {
 
 export function ManagePlan({ plan, onDeleted }: ManageProps) {
   const say = useSay();
-  const { library, settings, parts } = useStores();
-  const isWhole = completeAnswers(effectiveDraft(plan.answers, settings.settings.value, parts.parts.value)) !== null;
+  const { library } = useStores();
+  const isWhole = completeAnswers(useEffective()(plan.answers)) !== null;
   const [renaming, setRenaming] = useState(false);
   const name = planName(plan, say);
   return (

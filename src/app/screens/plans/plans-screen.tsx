@@ -1,7 +1,7 @@
 /** All saved plans: the one last touched first and large, the others as rows, each with a small drawing. */
 import { signal } from '@preact/signals';
 import { useState } from 'preact/hooks';
-import { completeAnswers } from '../../../advice/route';
+import { completeAnswers, feedPointOf } from '../../../advice/route';
 import type { SavedPlan } from '../../../design/saved-plan';
 import { radiatorM } from '../../../plan/plan-figures';
 import { shell, plans as words } from '../../../words/en/screens';
@@ -10,12 +10,12 @@ import { Icon, Pin } from '../../parts/icon';
 import { Length } from '../../parts/length';
 import { SaveTrouble } from '../../parts/save-note';
 import { Top } from '../../parts/top';
-import { RadiatorSketch } from '../../pictures/radiators';
+import { AntennaSketch } from '../../pictures/radiators';
 import { offlineReady } from '../../pwa';
 import { to } from '../../routes';
 import { useSay } from '../../say';
 import { hasScreen } from '../../screens-later';
-import { effectiveDraft } from '../../stores/effective-answers';
+import { useEffective } from '../../stores/effective-answers';
 import { type Stores, useStores } from '../../stores/stores';
 import { goOnAddress } from '../ask/asked';
 import { kindOf, latestJob, planName, stateOf } from './plan-line';
@@ -103,7 +103,7 @@ function FirstUse() {
   const say = useSay();
   return (
     <section class="first">
-      <RadiatorSketch radiator="inverted-v" />
+      <AntennaSketch radiator="inverted-v" fedAt="centre" />
       <p>{say(words.firstLine)}</p>
     </section>
   );
@@ -148,8 +148,8 @@ function Manage({ plan, name }: { plan: SavedPlan; name: string }) {
 /** What the list tells of one plan. */
 function usePlanFacts(saved: SavedPlan) {
   const say = useSay();
-  const { planner, settings, parts } = useStores();
-  const draft = effectiveDraft(saved.answers, settings.settings.value, parts.parts.value);
+  const { planner } = useStores();
+  const draft = useEffective()(saved.answers);
   const plan = planner.planOf(completeAnswers(draft));
   const job = latestJob(saved);
   const address = job !== null && hasScreen(job) ? to.job(saved.id, job) : goOnAddress(saved.id, draft);
@@ -160,25 +160,25 @@ function usePlanFacts(saved: SavedPlan) {
     kind: kindOf(saved.answers, plan, say),
     name: planName(saved, say, plan),
     state: stateOf(saved, draft, say),
-    radiator: saved.answers.radiator ?? 'other',
+    drawn: { ...draft, fedAt: feedPointOf(draft) },
     begun: job !== null,
   };
 }
 
 function GoOn({ plan }: { plan: SavedPlan }) {
-  const { address, metres, stop, kind, name, state, radiator, begun } = usePlanFacts(plan);
+  const { address, metres, stop, kind, name, state, drawn, begun } = usePlanFacts(plan);
   return (
     <section>
       <a class="go-on" href={address}>
         <div class="plate">
-          <RadiatorSketch radiator={radiator} />
+          <AntennaSketch {...drawn} />
         </div>
         <div class="words">
           <h2>{name}</h2>
           <p class="what">
             {plan.answers.name !== undefined && <span>{kind}</span>}
             {metres !== null && (
-              <span class="lenrow">
+              <span>
                 <Length metres={metres} />
               </span>
             )}
@@ -198,17 +198,17 @@ function GoOn({ plan }: { plan: SavedPlan }) {
 }
 
 function PlanRow({ plan }: { plan: SavedPlan }) {
-  const { address, metres, stop, kind, name, state, radiator } = usePlanFacts(plan);
+  const { address, metres, stop, kind, name, state, drawn } = usePlanFacts(plan);
   return (
     <a class="plan" href={address}>
       <span class="pic">
-        <RadiatorSketch radiator={radiator} />
+        <AntennaSketch {...drawn} />
       </span>
       <span class="txt">
         <b class="name">{name}</b>
         {plan.answers.name !== undefined && <span>{kind}</span>}
         {metres !== null && (
-          <span class="lenrow">
+          <span>
             <Length metres={metres} />
           </span>
         )}

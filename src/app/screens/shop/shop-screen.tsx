@@ -17,7 +17,7 @@ import { SaveTrouble } from '../../parts/save-note';
 import { Top } from '../../parts/top';
 import { type JobRoute, to } from '../../routes';
 import { useSay } from '../../say';
-import { effectiveDraft } from '../../stores/effective-answers';
+import { useEffective } from '../../stores/effective-answers';
 import { useAllPlanned } from '../../stores/planned';
 import { useStores } from '../../stores/stores';
 import { planName } from '../plans/plan-line';
@@ -37,9 +37,10 @@ interface Whole {
 
 /** Every other plan that is answered far enough to have a list. */
 function useOthers(planId: string): readonly Whole[] {
-  const { library, settings, parts } = useStores();
+  const { library } = useStores();
+  const effective = useEffective();
   return library.plans.value.flatMap((saved) => {
-    const answers = completeAnswers(effectiveDraft(saved.answers, settings.settings.value, parts.parts.value));
+    const answers = completeAnswers(effective(saved.answers));
     return saved.id === planId || answers === null ? [] : [{ saved, answers }];
   });
 }

@@ -11,7 +11,7 @@ import { SourceNote } from '../../jobs/source-note';
 import { Top } from '../../parts/top';
 import { type Route, to } from '../../routes';
 import { useSay } from '../../say';
-import { effectiveDraft } from '../../stores/effective-answers';
+import { useEffective } from '../../stores/effective-answers';
 import { useStores } from '../../stores/stores';
 import { DisputeBody } from '../plan/more-sections';
 import '../../jobs/jobs.css';
@@ -129,10 +129,11 @@ function TwoParts() {
 /** Disputes carry the numbers of a plan: the one asked for, else the one touched last. */
 function Disputes({ planId }: { readonly planId: string | undefined }) {
   const say = useSay();
-  const { library, planner, settings, parts } = useStores();
+  const { library, planner } = useStores();
+  const effective = useEffective();
   useEffect(() => void planner.fetch(), [planner]);
   const saved = planId === undefined ? library.plans.value[0] : library.planOf(planId);
-  const draft = saved === undefined ? null : effectiveDraft(saved.answers, settings.settings.value, parts.parts.value);
+  const draft = saved === undefined ? null : effective(saved.answers);
   const plan = planner.planOf(draft === null ? null : completeAnswers(draft));
   const disputes = plan?.disputes ?? [];
   return (
