@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import type { DraftAnswers } from '../../design/answers';
 import { later } from '../later';
-import { FeedPointSketch, RadiatorSketch } from './radiators';
+import { AntennaSketch } from './radiators';
 import { Sketch } from './sketch';
 
 const ShackEndSketch = later(async () => (await import('./shack-ends')).ShackEndSketch);
@@ -18,9 +18,9 @@ export function FirstPicture({ question, option, draft }: PictureProps): JSX.Ele
     case 'bands':
       return <BandSketch metres={Number.parseFloat(option)} />;
     case 'radiator':
-      return <RadiatorSketch radiator={option} />;
+      return <AntennaSketch radiator={option} />;
     case 'fedAt':
-      return <FeedPointSketch radiator={draft.radiator ?? 'straight-wire'} fedAt={option} />;
+      return <AntennaSketch {...draft} fedAt={option} isMarked />;
     case 'shackEnd':
       return <ShackEndSketch shackEnd={option} />;
     default:

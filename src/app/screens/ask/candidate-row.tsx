@@ -2,7 +2,7 @@
 import type { Candidate } from '../../../plan/candidate-points';
 import { systemName } from '../../../words/en/names';
 import { everydayNames, which } from '../../../words/en/which';
-import { FeedPointSketch } from '../../pictures/radiators';
+import { AntennaSketch } from '../../pictures/radiators';
 import { type Say, useSay } from '../../say';
 
 interface RowProps {
@@ -18,7 +18,7 @@ export function CandidateRow({ candidate, onOpen }: RowProps) {
     <li class="candidate">
       <div class="pic">
         <b class="rank">{rank}</b>
-        <FeedPointSketch radiator={answers.radiator ?? 'other'} fedAt={answers.fedAt ?? 'centre'} />
+        <AntennaSketch {...answers} />
       </div>
       <div class="name">
         <h2>{name}</h2>

@@ -11,7 +11,7 @@ import { handedIn, openedFile, takeHandedIn } from '../../handed-in';
 import { codeIn } from '../../handover/plan-address';
 import { SaveNote, SaveTrouble } from '../../parts/save-note';
 import { Top } from '../../parts/top';
-import { RadiatorSketch } from '../../pictures/radiators';
+import { AntennaSketch } from '../../pictures/radiators';
 import { go, goInstead } from '../../router';
 import { type Route, to } from '../../routes';
 import { useSay } from '../../say';
@@ -130,7 +130,7 @@ function Found({ answers, stores }: { answers: Answers; stores: Stores }) {
     <section>
       <h2>{say(receive.found)}</h2>
       <div class="plate received">
-        <RadiatorSketch radiator={answers.radiator ?? 'other'} />
+        <AntennaSketch {...answers} />
       </div>
       <h3>{answers.name ?? kindOf(answers, plan, say)}</h3>
       {plan !== null && <PowerLines plan={plan} />}
