@@ -83,8 +83,8 @@ export interface ResistorTest {
   readonly resistorOhm: number;
   /** Up to here a box of this kind is well made. */
   readonly goodSwr: number;
-  /** What the designed box shows; null where that is not computed. */
-  readonly bands: readonly { readonly band: Band; readonly swr: number | null }[];
+  /** What the designed box shows. */
+  readonly bands: readonly { readonly band: Band; readonly swr: number }[];
 }
 
 export interface DeviceFigures extends DeviceSummary, DeviceWorkings {

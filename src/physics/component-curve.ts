@@ -9,7 +9,7 @@ import { bandsInSeries, chokeBand, chokeImpedance, type ImpedanceBand, inSeries 
 import type { ChokeBuild } from './choke-need';
 import { permeabilityTolerance } from './core-tolerance';
 import { swr } from './line';
-import { type TransformerModel, transformerState } from './transformer';
+import { highSideInput, type TransformerModel, transformerState } from './transformer';
 import type { TransformerDesign, TransformerNeed } from './transformer-need';
 import { modelOf, windingsOf } from './transformer-windings';
 
@@ -36,6 +36,16 @@ export function transformerInput(
   const model = designModel(need, design);
   const { mix } = coreOf(design.core);
   return (hz, load) => transformerState(model, muAt(mix, hz), hz, load).input;
+}
+
+/** The same from the high side, of a load on the low one. */
+export function transformerHighInput(
+  need: TransformerNeed,
+  design: TransformerDesign,
+): (hz: number, load: Complex) => Complex {
+  const model = designModel(need, design);
+  const { mix } = coreOf(design.core);
+  return (hz, load) => highSideInput(model, muAt(mix, hz), hz, load);
 }
 
 /** Into the load that the ratio is made for. */

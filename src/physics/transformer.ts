@@ -12,7 +12,7 @@
  * stray capacitance are estimates; core at low field and 25 °C. Loss in the capacitor is left out.
  * Source: Snelling, Soft Ferrites, 2nd ed., ch. 7, wide-band transformers (memory); series permeability model of ferrite makers.
  */
-import { type Complex, complex, scale } from '../base/complex';
+import { add, type Complex, complex, reciprocal, scale } from '../base/complex';
 import type { RingSize } from '../catalog/cores';
 import type { Permeability } from '../catalog/ferrites';
 import { wireResistanceOhmPerM } from './skin-effect';
@@ -94,6 +94,18 @@ export function transformerState(
     lowVPerRootW,
     highVPerRootW: lowVPerRootW * Math.sqrt(branchA2 / out2) * n,
   };
+}
+
+/** What the high side shows of `load` on the low side: the same circuit, looked into from its other end. */
+export function highSideInput(model: TransformerModel, mu: Permeability, hz: number, load: Complex): Complex {
+  const omega = 2 * Math.PI * hz;
+  const ratio = impedanceRatio(model.primaryTurns, model.secondaryTurns);
+  const { diameterM, conductivitySPerM } = model.wire;
+  const core = windingImpedance(model.ring, model.count, model.primaryTurns, mu, hz);
+  const low = reciprocal(add(add(reciprocal(load), reciprocal(core)), complex(0, omega * model.compensationF)));
+  const copper = model.copperLengthM * wireResistanceOhmPerM(hz, diameterM, conductivitySPerM);
+  const through = scale(add(low, complex(copper, omega * model.leakageH)), ratio);
+  return reciprocal(add(reciprocal(through), complex(0, omega * model.strayF)));
 }
 
 /** Peak flux density in the core at `inputW`, T. */

@@ -63,7 +63,7 @@ export const Figures = z.strictObject({
     z.strictObject({
       resistorOhm: z.number(),
       goodSwr: z.number(),
-      bands: z.array(z.strictObject({ band: z.enum(bandIds), swr: maybe })),
+      bands: z.array(z.strictObject({ band: z.enum(bandIds), swr: z.number() })),
     }),
   ),
   /** What to expect, how sure that is, and what limits it. */

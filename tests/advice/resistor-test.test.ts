@@ -1,11 +1,14 @@
 import { describe, expect, test } from 'vitest';
+import type { FieldFacts } from '../../src/advice/field-facts';
 import { readAnswers } from '../../src/design/read-answers';
 import { makePlan } from '../../src/plan/make-plan';
 
-function transformerOf(answers: Record<string, unknown>) {
+function transformerOf(answers: Record<string, unknown>, field?: FieldFacts) {
   const read = readAnswers(answers);
   if (!('answers' in read)) throw new Error('answers of this test cannot be read');
-  const found = makePlan(read.answers).chain.find(({ device }) => device === 'transformer');
+  const found = makePlan(read.answers, field === undefined ? {} : { field }).chain.find(
+    ({ device }) => device === 'transformer',
+  );
   if (found?.build == null || found.figures === null) throw new Error('no wound transformer');
   return { build: found.build, figures: found.figures, ratio: found.ratio! };
 }
@@ -37,6 +40,18 @@ describe('a transformer tried out with a resistor', () => {
       // Not more than the limit of the design, and what 2.4 kilohms differ from 2.45.
       expect(swr).toBeLessThanOrEqual(figures.test!.goodSwr * (2450 / 2400));
     }
+  });
+
+  test('takes a low one where the antenna has the lower impedance, and is expected well matched there too', () => {
+    const { ratio, figures } = transformerOf(
+      { bands: ['80m'], radiator: 'inverted-l', fedAt: 'base', shackEnd: 'radio', heightM: 0.2 },
+      { bands: { '80m': { feedPoint: { r: 14, x: 0 } } } },
+    );
+    expect([ratio, figures.test?.resistorOhm]).toEqual([0.25, 13]);
+    const [{ swr } = { swr: 0 }] = figures.test!.bands;
+    // 13 Ω stand in for 12.5: that much no box takes away.
+    expect(swr).toBeGreaterThan(1);
+    expect(swr).toBeLessThan(1.5);
   });
 
   test('is told of no choke', () => {

@@ -7,7 +7,7 @@ import { muAt } from '../../src/catalog/ferrites';
 import { RISE_LIMIT_K } from '../../src/physics/core-heat';
 import { autoPart, multifilarLeakageH, spacedLeakageH } from '../../src/physics/leakage';
 import { gamma, swr } from '../../src/physics/line';
-import { type TransformerModel, throughIdeal, transformerState } from '../../src/physics/transformer';
+import { highSideInput, type TransformerModel, throughIdeal, transformerState } from '../../src/physics/transformer';
 import { designTransformer, secondaryTurnsFor } from '../../src/physics/transformer-design';
 import { evaluateTransformer, MAX_LOSS_DB, MAX_SWR } from '../../src/physics/transformer-evaluate';
 import type { TransformerDesign, TransformerNeed } from '../../src/physics/transformer-need';
@@ -40,6 +40,37 @@ const model = (core: CoreId, over: Partial<TransformerModel> = {}): TransformerM
 });
 
 describe('laws of every transformer', () => {
+  test('without loss, both sides reflect alike when each is closed with what the other is measured on', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...coreIds),
+        fc.integer({ min: 1, max: 12 }),
+        fc.integer({ min: 1, max: 60 }),
+        between(1.8e6, 54e6),
+        between(5, 500),
+        between(5, 5000),
+        (core, primaryTurns, secondaryTurns, hz, lowOhm, highOhm) => {
+          const bare = model(core, { primaryTurns, secondaryTurns, copperLengthM: 0 });
+          const mu = { ...muAt(coreOf(core).mix, hz), muImag: 0 };
+          const low = gamma(transformerState(bare, mu, hz, complex(highOhm)).input, complex(lowOhm));
+          const high = gamma(highSideInput(bare, mu, hz, complex(lowOhm)), complex(highOhm));
+          // A two-port that loses nothing has |S11| = |S22|: Pozar, Microwave Engineering, 4th ed., section 4.3 (memory).
+          expect(magnitude(high)).toBeCloseTo(magnitude(low), 6);
+        },
+      ),
+    );
+  });
+
+  test('with loss, it is seen from the high side as the ratio makes of the low one', () => {
+    const part = model('ft240-43', { leakageH: 0, strayF: 0, compensationF: 0, copperLengthM: 0 });
+    const mu = muAt('43', 7.1e6);
+    const open = highSideInput(part, mu, 7.1e6, complex(1e12));
+    const shunt = transformerState(part, mu, 7.1e6, complex(1e12)).input;
+    // Nothing but the core is left in the circuit, across either side: 49 times as large on that of 7 times the turns.
+    expect(open.re / shunt.re).toBeCloseTo(49, 3);
+    expect(open.im / shunt.im).toBeCloseTo(49, 3);
+  });
+
   test('power is shared out between core, copper and load, and none is made', () => {
     fc.assert(
       fc.property(

@@ -4,7 +4,7 @@
  * it, stray inductance and capacitor included. Core tolerance moves it little where the core does its work.
  */
 import { complex } from '../../base/complex';
-import { transformerInput } from '../../physics/component-curve';
+import { transformerHighInput, transformerInput } from '../../physics/component-curve';
 import { swr } from '../../physics/line';
 import { nearestE24Ohm } from '../../physics/preferred-values';
 import { MAX_SWR } from '../../physics/transformer-evaluate';
@@ -21,14 +21,14 @@ export function resistorTest(
 ): ResistorTest {
   const ratio = turned ? 1 / design.ratio : design.ratio;
   const resistorOhm = nearestE24Ohm(SYSTEM_OHM * ratio);
-  const inputAt = transformerInput(need, design);
+  // Where the antenna has the lower impedance, the coax meets the side of more turns.
+  const inputAt = (turned ? transformerHighInput : transformerInput)(need, design);
   return {
     resistorOhm,
     goodSwr: MAX_SWR,
-    // A box whose antenna side is the low one is modelled from that side only.
     bands: bands.map(({ band, focusMHz }) => ({
       band,
-      swr: turned ? null : swr(inputAt(tabled(focusMHz * 1e6), complex(resistorOhm)), SYSTEM_OHM),
+      swr: swr(inputAt(tabled(focusMHz * 1e6), complex(resistorOhm)), SYSTEM_OHM),
     })),
   };
 }
