@@ -21,8 +21,8 @@ export function kindOf(answers: DraftAnswers, plan: Plan | null, say: Say): stri
   return radiator === null ? bands : `${radiator}, ${bands}`;
 }
 
-/** How far it has come: measured, a job begun, whole, or so many questions answered. */
-export function stateOf(saved: SavedPlan, draft: DraftAnswers, say: Say): string {
+/** How far it has come: so many questions answered, planned, a job under way, measured. */
+export function stateOf(saved: SavedPlan, draft: DraftAnswers, plan: Plan | null, say: Say): string {
   if (completeAnswers(draft) === null) {
     const first = routeOf(draft).filter(({ group }) => group === 'first');
     const open = nextQuestion(draft);
@@ -30,20 +30,46 @@ export function stateOf(saved: SavedPlan, draft: DraftAnswers, say: Say): string
     return say(words.answered, { done, of: Math.max(first.length, draft.radiator === undefined ? 4 : first.length) });
   }
   const measured = saved.measurements.at(-1);
-  if (measured !== undefined) return say(words.measured, { mhz: measured.dipMHz });
-  const job = latestJob(saved);
-  return job === null ? say(words.planned) : say(words.job, { job: say(words[`jobs_${job}`]) });
+  const begun = begunJob(saved);
+  if (measured !== undefined && (begun === null || begun.job === 'trim' || begun.at < measured.at)) {
+    return say(words.measured, { mhz: measured.dipMHz });
+  }
+  return begun === null ? say(words.planned) : jobText(begun, plan, say);
 }
 
-type Job = 'cut' | 'shop' | 'raise' | 'trim';
-const jobNames: readonly Job[] = ['cut', 'shop', 'raise', 'trim'];
+type Job = 'cut' | 'shop' | 'raise' | 'trim' | 'wind';
+const jobs: readonly string[] = ['cut', 'shop', 'raise', 'trim', 'wind'] satisfies Job[];
+const isJob = (word: string | undefined): word is Job => word !== undefined && jobs.includes(word);
 
-export function latestJob({ progress }: SavedPlan): Job | null {
-  const begun = jobNames
-    .flatMap((job) => {
-      const at = progress[job]?.at;
-      return at === undefined ? [] : [{ job, at }];
-    })
-    .sort((a, b) => b.at - a.at);
-  return begun[0]?.job ?? null;
+export interface BegunJob {
+  readonly job: Job;
+  /** What is wound; empty for other jobs. */
+  readonly device: string;
+  /** Turns of each of its windings, as jobs/windings.ts keeps them. */
+  readonly turns: string;
+  readonly step: string;
+  readonly at: number;
+}
+
+/** The job last gone on with: `cut`, or `wind`, its device and its turns. A count taken back to no turn is none begun. */
+export function begunJob({ progress }: SavedPlan): BegunJob | null {
+  const begun = Object.entries(progress).flatMap(([key, { step, at }]) => {
+    const [job, device = '', turns = ''] = key.split(' ');
+    return isJob(job) && step !== '0' ? [{ job, device, turns, step, at }] : [];
+  });
+  return begun.sort((a, b) => b.at - a.at)[0] ?? null;
+}
+
+function jobText({ job, turns, step }: BegunJob, plan: Plan | null, say: Say): string {
+  if (job === 'wind') {
+    const count = turns.split('+').reduce((sum, each) => sum + Number.parseInt(each, 10), 0);
+    return say(words.winding, { done: step, count });
+  }
+  if (job === 'cut' || job === 'raise') {
+    if (step === 'done') return say(words[`done_${job}`]);
+    const ids = (job === 'cut' ? plan?.cuts.map(({ piece }) => piece) : plan?.steps.map(({ id }) => id)) ?? [];
+    const now = ids.findIndex((id) => id === step) + 1;
+    if (now > 0) return say(words[`at_${job}`], { now, count: ids.length });
+  }
+  return say(words.job, { job: say(words[`jobs_${job}`]) });
 }

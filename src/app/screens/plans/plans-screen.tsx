@@ -4,7 +4,7 @@ import { useState } from 'preact/hooks';
 import { completeAnswers, feedPointOf } from '../../../advice/route';
 import type { SavedPlan } from '../../../design/saved-plan';
 import { radiatorM } from '../../../plan/plan-figures';
-import { shell, plans as words } from '../../../words/en/screens';
+import { ask, shell, plans as words } from '../../../words/en/screens';
 import { later } from '../../later';
 import { Icon, Pin } from '../../parts/icon';
 import { Length } from '../../parts/length';
@@ -14,11 +14,10 @@ import { AntennaSketch } from '../../pictures/radiators';
 import { offlineReady } from '../../pwa';
 import { to } from '../../routes';
 import { useSay } from '../../say';
-import { hasScreen } from '../../screens-later';
 import { useEffective } from '../../stores/effective-answers';
 import { type Stores, useStores } from '../../stores/stores';
 import { goOnAddress } from '../ask/asked';
-import { kindOf, latestJob, planName, stateOf } from './plan-line';
+import { type BegunJob, begunJob, kindOf, planName, stateOf } from './plan-line';
 import './plans.css';
 
 const SetAside = later(async () => (await import('./set-aside')).SetAside);
@@ -145,28 +144,32 @@ function Manage({ plan, name }: { plan: SavedPlan; name: string }) {
   );
 }
 
+const addressOf = (planId: string, { job, device }: BegunJob): string =>
+  job === 'wind' ? to.wind(planId, device) : to.job(planId, job);
+
 /** What the list tells of one plan. */
 function usePlanFacts(saved: SavedPlan) {
   const say = useSay();
   const { planner } = useStores();
   const draft = useEffective()(saved.answers);
-  const plan = planner.planOf(completeAnswers(draft));
-  const job = latestJob(saved);
-  const address = job !== null && hasScreen(job) ? to.job(saved.id, job) : goOnAddress(saved.id, draft);
+  const answers = completeAnswers(draft);
+  const plan = planner.planOf(answers);
+  const begun = begunJob(saved);
   return {
-    address,
+    address: begun === null ? goOnAddress(saved.id, draft) : addressOf(saved.id, begun),
+    isOnTheWay: answers !== null && plan === null && planner.failed.value === null,
     metres: plan === null ? null : radiatorM(plan),
     stop: plan?.warnings.find(({ severity }) => severity === 'stop'),
     kind: kindOf(saved.answers, plan, say),
     name: planName(saved, say, plan),
-    state: stateOf(saved, draft, say),
+    state: stateOf(saved, draft, plan, say),
     drawn: { ...draft, fedAt: feedPointOf(draft) },
-    begun: job !== null,
+    begun: begun !== null,
   };
 }
 
 function GoOn({ plan }: { plan: SavedPlan }) {
-  const { address, metres, stop, kind, name, state, drawn, begun } = usePlanFacts(plan);
+  const { address, metres, isOnTheWay, stop, kind, name, state, drawn, begun } = usePlanFacts(plan);
   return (
     <section>
       <a class="go-on" href={address}>
@@ -177,11 +180,7 @@ function GoOn({ plan }: { plan: SavedPlan }) {
           <h2>{name}</h2>
           <p class="what">
             {plan.answers.name !== undefined && <span>{kind}</span>}
-            {metres !== null && (
-              <span>
-                <Length metres={metres} />
-              </span>
-            )}
+            <Wire metres={metres} isOnTheWay={isOnTheWay} />
           </p>
           <p class="step">
             {begun && <Pin />}
@@ -198,7 +197,7 @@ function GoOn({ plan }: { plan: SavedPlan }) {
 }
 
 function PlanRow({ plan }: { plan: SavedPlan }) {
-  const { address, metres, stop, kind, name, state, drawn } = usePlanFacts(plan);
+  const { address, metres, isOnTheWay, stop, kind, name, state, drawn } = usePlanFacts(plan);
   return (
     <a class="plan" href={address}>
       <span class="pic">
@@ -207,14 +206,21 @@ function PlanRow({ plan }: { plan: SavedPlan }) {
       <span class="txt">
         <b class="name">{name}</b>
         {plan.answers.name !== undefined && <span>{kind}</span>}
-        {metres !== null && (
-          <span>
-            <Length metres={metres} />
-          </span>
-        )}
+        <Wire metres={metres} isOnTheWay={isOnTheWay} />
         <span class="state">{stop === undefined ? state : <Stopped ways={stop.waysOut.length} />}</span>
       </span>
     </a>
+  );
+}
+
+/** Has its line before its number is there: rows keep their height. */
+function Wire({ metres, isOnTheWay }: { metres: number | null; isOnTheWay: boolean }) {
+  const say = useSay();
+  if (metres === null) return isOnTheWay ? <span>{say(ask.works)}</span> : null;
+  return (
+    <span>
+      <Length metres={metres} />
+    </span>
   );
 }
 
@@ -222,7 +228,7 @@ function Stopped({ ways }: { ways: number }) {
   const say = useSay();
   return (
     <span>
-      <b class="chip">{say(words.stop)}</b> {say(words.waysOut, { count: ways })}
+      <b class="chip">{say(words.stop)}</b> <span class="nb">{say(words.waysOut, { count: ways })}</span>
     </span>
   );
 }
