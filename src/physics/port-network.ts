@@ -6,7 +6,7 @@
  *
  * (Schur complement on the load ports.) One choke gives the bilinear law Zin = Z11 − Z12²/(Z22 + ZL).
  */
-import { add, type Complex, complex, divide, multiply, scale, subtract } from '../base/complex';
+import { add, type Complex, complex, divide, magnitude, multiply, scale, subtract } from '../base/complex';
 
 /** Current at each port (row) for a volt at each driven port (column), row after row, re and im apart. Ports are in the order gaps, loads, probes. */
 export interface PortMatrix {
@@ -37,42 +37,40 @@ export function excite(y: PortMatrix, { gapVolts, loadOhms }: Excitation): PortS
   const gaps = gapVolts.length;
   const driven = (p: number): Complex =>
     gapVolts.reduce((sum: Complex, volts, g) => add(sum, multiply(at(p, g), volts)), complex(0));
-  const rows = loadOhms.map((_, l) =>
-    loadOhms.map((ohms, m) => add(complex(l === m ? 1 : 0), multiply(at(gaps + l, gaps + m), ohms))),
-  );
-  const loadCurrents = solveSmall(
-    rows,
-    loadOhms.map((_, l) => driven(gaps + l)),
-  );
-  const volts = [...gapVolts, ...loadOhms.map((ohms, l) => scale(multiply(ohms, loadCurrents[l] as Complex), -1))];
+  const rows = loadOhms.map((_, l) => [
+    ...loadOhms.map((ohms, m) => add(complex(l === m ? 1 : 0), multiply(at(gaps + l, gaps + m), ohms))),
+    driven(gaps + l),
+  ]);
+  const loadVolts = solveSmall(rows).map((current, l) => scale(multiply(read(loadOhms, l), current), -1));
+  const volts = [...gapVolts, ...loadVolts];
   const currents = Array.from({ length: y.count }, (_, p) =>
     volts.reduce((sum: Complex, v, q) => add(sum, multiply(at(p, q), v)), complex(0)),
   );
   return { currents, volts };
 }
 
-/** Gaussian elimination with row exchange, for a handful of unknowns. Both arguments are used up. */
-function solveSmall(rows: Complex[][], right: Complex[]): Complex[] {
-  const size = right.length;
-  const of = (i: number, j: number): Complex => (rows[i] as Complex[])[j] as Complex;
+const missing = complex(Number.NaN, Number.NaN);
+const read = (values: readonly Complex[], i: number): Complex => values[i] ?? missing;
+
+/** Gaussian elimination with row exchange, for a handful of unknowns. A row is an equation's coefficients, then its right side; rows are used up. */
+function solveSmall(rows: Complex[][]): Complex[] {
+  const size = rows.length;
+  const of = (i: number, j: number): Complex => rows[i]?.[j] ?? missing;
   for (let k = 0; k < size; k++) {
     let best = k;
-    for (let i = k + 1; i < size; i++) {
-      if (Math.hypot(of(i, k).re, of(i, k).im) > Math.hypot(of(best, k).re, of(best, k).im)) best = i;
-    }
-    [rows[k], rows[best]] = [rows[best] as Complex[], rows[k] as Complex[]];
-    [right[k], right[best]] = [right[best] as Complex, right[k] as Complex];
-    for (let i = k + 1; i < size; i++) {
-      const row = rows[i] as Complex[];
-      const factor = divide(of(i, k), of(k, k));
-      for (let j = k; j < size; j++) row[j] = subtract(of(i, j), multiply(factor, of(k, j)));
-      right[i] = subtract(right[i] as Complex, multiply(factor, right[k] as Complex));
+    for (let i = k + 1; i < size; i++) if (magnitude(of(i, k)) > magnitude(of(best, k))) best = i;
+    const lead = rows[best] ?? [];
+    rows[best] = rows[k] ?? [];
+    rows[k] = lead;
+    for (const row of rows.slice(k + 1)) {
+      const factor = divide(read(row, k), read(lead, k));
+      for (let j = k; j <= size; j++) row[j] = subtract(read(row, j), multiply(factor, read(lead, j)));
     }
   }
   const solution = new Array<Complex>(size);
   for (let i = size - 1; i >= 0; i--) {
-    let sum = right[i] as Complex;
-    for (let j = i + 1; j < size; j++) sum = subtract(sum, multiply(of(i, j), solution[j] as Complex));
+    let sum = of(i, size);
+    for (let j = i + 1; j < size; j++) sum = subtract(sum, multiply(of(i, j), read(solution, j)));
     solution[i] = divide(sum, of(i, i));
   }
   return solution;
@@ -84,7 +82,7 @@ export function feedOf(
   gapVolts: readonly Complex[],
 ): { impedance: Complex; current: Complex } {
   const volts = gapVolts.reduce(add, complex(0));
-  const amperes = gapVolts.reduce((sum, _, g) => add(sum, currents[g] as Complex), complex(0));
+  const amperes = currents.slice(0, gapVolts.length).reduce(add, complex(0));
   const current = scale(amperes, 1 / gapVolts.length);
   return { impedance: divide(volts, current), current };
 }
