@@ -67,8 +67,9 @@ function jobText({ job, turns, step }: BegunJob, plan: Plan | null, say: Say): s
   }
   if (job === 'cut' || job === 'raise') {
     if (step === 'done') return say(words[`done_${job}`]);
-    const ids = (job === 'cut' ? plan?.cuts.map(({ piece }) => piece) : plan?.steps.map(({ id }) => id)) ?? [];
-    const now = ids.findIndex((id) => id === step) + 1;
+    const ids: readonly string[] =
+      (job === 'cut' ? plan?.cuts.map(({ piece }) => piece) : plan?.steps.map(({ id }) => id)) ?? [];
+    const now = ids.indexOf(step) + 1;
     if (now > 0) return say(words[`at_${job}`], { now, count: ids.length });
   }
   return say(words.job, { job: say(words[`jobs_${job}`]) });
