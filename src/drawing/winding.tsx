@@ -1,177 +1,199 @@
 /**
  * A wound ring from the front. One strand across the face for each pass through the hole: strands drawn = turns to wind, some of them
- * numbered. Coax is wound half up one side, across the hole, then on up the other side, so that both ends come out apart.
+ * numbered. The first wire is drawn plain, the second hollow, the third broken.
  */
 import { at, Drawing, px } from './figures';
+import { ENDS_PX, leadSpot, WindingEnds, type WindingNode } from './winding-ends';
+import { around, INNER_PX, OUTER_PX, SLANT_DEG, type Strand, strandsOf, type WoundWire } from './winding-strands';
 
-export interface WindingProps {
-  readonly turns: number;
-  /** Coax for a choke, wire for a transformer. */
-  readonly conductor: 'coax' | 'wire';
+interface WindingProps {
+  /** Wires of as many turns each are wound side by side as one; of different turns they are windings that touch nowhere. */
+  readonly wires: readonly WoundWire[];
+  /** Coax or a pair for a choke: half up one side, then across. Wire for a transformer: all round. */
+  readonly isChoke: boolean;
   /** Turns from the start where the tap is soldered. */
   readonly tapAt?: number;
-  /** Turns that carry a second wire beside the first, drawn hollow. */
-  readonly pairedTurns?: number;
-  /** Turns that are on already, while it is wound: the rest is drawn as still to come. All, when left out. */
-  readonly done?: number;
+  /** What the ends of the wires are called, where there are several: first, second, third. */
+  readonly names?: readonly string[];
+  /** What joins what; left out where ends need no telling apart. */
+  readonly nodes?: readonly WindingNode[];
   readonly label: string;
 }
 
-const WIDTH = 300;
-const HEIGHT = 212;
-const CENTRE: readonly [number, number] = [150, 100];
-const OUTER = 78;
-const INNER = 47;
-const RAD = Math.PI / 180;
-/** Degrees round the ring, clockwise from the right: where a single winding starts and ends. */
-const SINGLE: readonly [number, number] = [125, 415];
-const LEFT: readonly [number, number] = [112, 248];
-const RIGHT: readonly [number, number] = [68, -68];
+const WIDTH = 270;
+const BARE_PX = 212;
+/** Thinnest and thickest a wire is drawn; coax may be thicker. */
+const WIRE_PX = 5;
 
-const around = (degrees: number, radius: number): readonly [number, number] => [
-  CENTRE[0] + radius * Math.cos(degrees * RAD),
-  CENTRE[1] + radius * Math.sin(degrees * RAD),
-];
-
-interface Strand {
-  readonly inner: readonly [number, number];
-  readonly outer: readonly [number, number];
-  readonly degrees: number;
-  readonly number: number;
-}
-
-const SLANT = 7;
-
-const row = (count: number, [from, to]: readonly [number, number], first: number): Strand[] =>
-  Array.from({ length: count }, (_, index) => {
-    const degrees = count === 1 ? (from + to) / 2 : from + ((to - from) * index) / (count - 1);
-    const slant = Math.sign(to - from) * SLANT;
-    return {
-      inner: around(degrees, INNER - 6),
-      outer: around(degrees + slant, OUTER + 6),
-      degrees,
-      number: first + index,
-    };
+export function Winding({ wires, isChoke, tapAt, names = [], nodes = [], label }: WindingProps) {
+  const { strands, crossAfter, widthPx } = strandsOf(wires, isChoke);
+  const width = px(isChoke && wires.length === 1 ? widthPx : Math.min(widthPx, WIRE_PX));
+  const low = nodes.length > 0 || names.length > 0 ? ENDS_PX.leads : BARE_PX - 2;
+  const tap = strands.find(({ turn }) => turn === tapAt);
+  const ends = wires.map(({ turns, done }, wire) => {
+    const own = strands.filter((strand) => strand.wire === wire);
+    return { first: own[0], last: own.at(-1), isBegun: done > 0, isDone: done === turns, wire };
   });
-
-function strandsOf({ turns, conductor }: WindingProps): { readonly strands: Strand[]; readonly crossAfter: number } {
-  if (conductor === 'wire' || turns < 4) return { strands: row(turns, SINGLE, 1), crossAfter: 0 };
-  const left = Math.ceil(turns / 2);
-  return { strands: [...row(left, LEFT, 1), ...row(turns - left, RIGHT, left + 1)], crossAfter: left };
-}
-
-/** Numbered: the first, the last, every fifth, and those that mark something. */
-function isNumbered(number: number, { turns, tapAt, pairedTurns }: WindingProps): boolean {
-  const marks = [1, turns, tapAt, pairedTurns];
-  if (marks.includes(number)) return true;
-  return number % 5 === 0 && marks.every((mark) => mark === undefined || Math.abs(mark - number) > 1);
-}
-
-export function Winding(props: WindingProps) {
-  const { turns, tapAt, pairedTurns = 0, label, conductor, done = turns } = props;
-  const { strands, crossAfter } = strandsOf(props);
-  const gap =
-    (conductor === 'coax' && crossAfter > 0 ? 136 / Math.max(crossAfter - 1, 1) : 290 / Math.max(turns - 1, 1)) *
-    RAD *
-    INNER;
-  const width = px(Math.min(conductor === 'coax' ? 10 : 5, Math.max(gap * 0.5, 2)));
-  const [first, last] = [strands[0], strands.at(-1)];
-  const tap = strands[(tapAt ?? 0) - 1];
   return (
-    <Drawing width={WIDTH} height={HEIGHT} label={label}>
-      <circle class="tg" cx={CENTRE[0]} cy={CENTRE[1]} r={OUTER} />
-      <circle class="o" cx={CENTRE[0]} cy={CENTRE[1]} r={INNER} />
-      {crossAfter > 0 && done > crossAfter && <Across strands={strands} after={crossAfter} width={width} />}
-      {strands.map((strand) =>
-        strand.number <= done ? (
-          <StrandLine strand={strand} width={width} hollow={strand.number <= pairedTurns} />
-        ) : (
-          <StrandToCome strand={strand} />
-        ),
-      )}
-      {first !== undefined && done > 0 && <Lead strand={first} width={width} down />}
-      {last !== undefined && done === turns && <Lead strand={last} width={width} down={crossAfter === 0} />}
-      {strands
-        .filter(({ number }) => isNumbered(number, props))
-        .map(({ degrees, number }) => {
-          const [x, y] = around(degrees, INNER - 20);
-          return (
-            <text class="k halo" x={px(x)} y={px(y + 5.5)} text-anchor="middle">
-              {number}
-            </text>
-          );
-        })}
+    <Drawing width={WIDTH} height={heightOf(nodes, names)} label={label}>
+      <circle class="tg" cx={around(0, 0)[0]} cy={around(0, 0)[1]} r={OUTER_PX} />
+      <circle class="o" cx={around(0, 0)[0]} cy={around(0, 0)[1]} r={INNER_PX} />
+      <Across strands={strands} after={crossAfter} width={width} />
+      {strands.map((strand) => (
+        <StrandLine strand={strand} width={width} />
+      ))}
+      {ends.map(({ first, last, isBegun, isDone, wire }) => (
+        <>
+          {first !== undefined && isBegun && (
+            <Lead strand={first} width={width} x={leadSpot(wire, 'start', wires.length)} low={low} />
+          )}
+          {last !== undefined && isDone && (
+            <Lead
+              strand={last}
+              width={width}
+              x={leadSpot(wire, 'end', wires.length)}
+              low={crossAfter === 0 ? low : 2}
+            />
+          )}
+        </>
+      ))}
+      <Numbers strands={strands} turns={Math.max(...wires.map(({ turns }) => turns))} tapAt={tapAt} />
       {tap !== undefined && <path class="mk" d={pinAt(tap)} />}
+      {(nodes.length > 0 || names.length > 0) && (
+        <WindingEnds wires={wires.length} names={names} nodes={nodes} width={WIDTH} />
+      )}
     </Drawing>
   );
 }
 
-/** The strand has an edge in the ring's colour, so that neighbours stay apart; a second wire beside it is drawn hollow. */
-const StrandLine = ({
-  strand,
+function heightOf(nodes: readonly WindingNode[], names: readonly string[]): number {
+  if (nodes.length > 0) return ENDS_PX.bottom(nodes);
+  return names.length > 0 ? ENDS_PX.leads + 10 : BARE_PX;
+}
+
+/** Drawn so that three wires beside each other are told apart without colour. */
+const looks = [
+  { core: 0, dash: undefined },
+  { core: 0.45, dash: undefined },
+  { core: 0, dash: '5 3.5' },
+] as const;
+
+interface WireLineProps {
+  readonly d: string;
+  readonly width: number;
+  readonly wire: number;
+  /** What keeps neighbours apart. */
+  readonly edge: string;
+}
+
+function WireLine({ d, width, wire, edge }: WireLineProps) {
+  const { core, dash } = looks[wire] ?? looks[0];
+  return (
+    <g fill="none" stroke-linecap={dash === undefined ? 'round' : 'butt'} stroke-linejoin="round">
+      <path d={d} stroke={edge} stroke-width={width + 3} />
+      {dash !== undefined && <path d={d} stroke="var(--paper)" stroke-width={width} />}
+      <path d={d} stroke="var(--ink)" stroke-width={width} stroke-dasharray={dash} />
+      {core > 0 && <path d={d} stroke="var(--paper)" stroke-width={px(Math.max(width * core, 1.5))} />}
+    </g>
+  );
+}
+
+function StrandLine({
+  strand: { inner, outer, wire, isOn },
   width,
-  hollow,
 }: {
   readonly strand: Strand;
   readonly width: number;
-  readonly hollow: boolean;
-}) => {
-  const d = `M${at(...strand.inner)}L${at(...strand.outer)}`;
-  const beside = `M${at(...around(strand.degrees + 4.5, INNER - 4))}L${at(...around(strand.degrees + 4.5 + SLANT, OUTER + 4))}`;
-  return (
-    <g fill="none" stroke-linecap="round">
-      <path d={d} stroke="var(--tag)" stroke-width={width + 4} />
-      <path d={d} stroke="var(--ink)" stroke-width={width} />
-      {hollow && <path d={beside} stroke="var(--ink)" stroke-width={width + 1} />}
-      {hollow && <path d={beside} stroke="var(--paper)" stroke-width={Math.max(width - 2, 1.5)} />}
-    </g>
+}) {
+  const d = `M${at(...inner)}L${at(...outer)}`;
+  return isOn ? (
+    <WireLine d={d} width={width} wire={wire} edge="var(--tag)" />
+  ) : (
+    <path class="m" stroke-dasharray="2 4" d={d} />
   );
-};
+}
 
-const StrandToCome = ({ strand }: { readonly strand: Strand }) => (
-  <path class="m" stroke-dasharray="2 4" d={`M${at(...strand.inner)}L${at(...strand.outer)}`} />
-);
-
-/** From the end of the first half to the start of the second, through the hole. */
-const Across = ({
-  strands,
-  after,
-  width,
-}: {
+interface AcrossProps {
   readonly strands: readonly Strand[];
   readonly after: number;
   readonly width: number;
-}) => {
-  const [from, to] = [strands[after - 1], strands[after]];
-  if (from === undefined || to === undefined) return null;
-  const d = `M${at(...from.inner)}L${at(...to.inner)}`;
-  return (
-    <g fill="none" stroke-linecap="round">
-      <path d={d} stroke="var(--paper)" stroke-width={width + 4} />
-      <path d={d} stroke="var(--ink)" stroke-width={width} />
-    </g>
-  );
-};
+}
 
-const Lead = ({ strand, width, down }: { readonly strand: Strand; readonly width: number; readonly down: boolean }) => {
-  const [x, y] = strand.outer;
-  const end = down ? HEIGHT - 2 : 2;
-  const away = x + (x < CENTRE[0] ? -6 : 6);
+/** From the end of the first half to the start of the second, through the hole. */
+function Across({ strands, after, width }: AcrossProps) {
+  if (after === 0) return null;
+  const pairs = strands.flatMap((from) => {
+    const to = strands.find(({ wire, turn }) => wire === from.wire && turn === after + 1);
+    return from.turn === after && to?.isOn === true ? [{ from, to }] : [];
+  });
   return (
-    <path
-      d={`M${at(x, y)}Q${at(away, y)} ${at(away, (y + end) / 2)}V${px(end)}`}
-      fill="none"
-      stroke="var(--ink)"
-      stroke-width={width}
-      stroke-linecap="round"
+    <>
+      {pairs.map(({ from, to }) => (
+        <WireLine d={`M${at(...from.inner)}L${at(...to.inner)}`} width={width} wire={from.wire} edge="var(--paper)" />
+      ))}
+    </>
+  );
+}
+
+interface LeadProps {
+  readonly strand: Strand;
+  readonly width: number;
+  /** Where it comes out of the picture. */
+  readonly x: number;
+  readonly low: number;
+}
+
+function Lead({ strand, width, x, low }: LeadProps) {
+  const [fromX, fromY] = strand.outer;
+  const turn = fromY + (low - fromY) * 0.6;
+  return (
+    <WireLine
+      d={`M${at(fromX, fromY)}Q${at(x, fromY + (low > fromY ? 4 : -4))} ${at(x, turn)}V${px(low)}`}
+      width={width}
+      wire={strand.wire}
+      edge="var(--paper)"
     />
   );
-};
+}
 
-/** Red pencil at the outer end of a strand, pointing at it from outside. */
+interface NumbersProps {
+  readonly strands: readonly Strand[];
+  readonly turns: number;
+  readonly tapAt: number | undefined;
+}
+
+const OUTSIDE_PX = OUTER_PX + 21;
+const INSIDE_PX = INNER_PX - 20;
+
+/** Every fifth and the tap outside the ring; the first and the last inside, since their wires come out there. */
+function Numbers({ strands, turns, tapAt }: NumbersProps) {
+  const own = strands.filter(
+    ({ wire, turn }) => wire === strands.find((each) => each.turn === turns)?.wire && turn <= turns,
+  );
+  const marks = [1, turns, ...(tapAt === undefined ? [] : [tapAt])];
+  const told = own.filter(({ turn }) => {
+    if (turn === 1) return tapAt === undefined || tapAt > 3;
+    return marks.includes(turn) || (turn % 5 === 0 && marks.every((mark) => Math.abs(mark - turn) > 1));
+  });
+  return (
+    <>
+      {told.map(({ degrees, turn }) => {
+        const isEnd = turn === 1 || turn === turns;
+        const [x, y] = around(isEnd ? degrees : degrees + SLANT_DEG * 0.6, isEnd ? INSIDE_PX : OUTSIDE_PX);
+        return (
+          <text class="k halo" x={px(x)} y={px(y + 5.5)} text-anchor="middle">
+            {turn}
+          </text>
+        );
+      })}
+    </>
+  );
+}
+
+/** Red pencil in the hole, pointing out at a strand. */
 function pinAt({ degrees }: Strand): string {
-  const tip = around(degrees + SLANT, OUTER + 12);
-  const left = around(degrees + SLANT - 6, OUTER + 28);
-  const right = around(degrees + SLANT + 6, OUTER + 28);
+  const tip = around(degrees, INNER_PX - 9);
+  const left = around(degrees - 16, INNER_PX - 25);
+  const right = around(degrees + 16, INNER_PX - 25);
   return `M${at(...tip)}L${at(...left)}L${at(...right)}Z`;
 }

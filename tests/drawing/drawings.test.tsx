@@ -20,7 +20,6 @@ import { SideSpokes, type Spoke, TopSpokes } from '../../src/drawing/spokes';
 import { dipOf, goodStretches, SwrTape } from '../../src/drawing/swr-tape';
 import { Tape } from '../../src/drawing/tape';
 import { TopView, topViewScale } from '../../src/drawing/top-view';
-import { Winding } from '../../src/drawing/winding';
 import type { Layout } from '../../src/geometry/layout';
 
 /** Invented antennas. */
@@ -34,6 +33,7 @@ const layout = (own: Partial<Layout>): Layout => ({
   feedFraction: 0.5,
   riseM: 0,
   furtherPairsM: [],
+  links: [],
   loopShape: 'square',
   loopPlane: 'upright',
   wire: { radiusM: 0.001, conductivitySPerM: 5.8e7, insulation: null },
@@ -209,25 +209,6 @@ test.each([
   [10, 40, 300, 200, 5],
 ])('%f by %f metres fit into %i by %i pixels', (wide, high, widthPx, heightPx, pixelsPerM) => {
   expect(scaleFor(wide, high, widthPx, heightPx).pixelsPerM).toBeCloseTo(pixelsPerM, 9);
-});
-
-const strands = (svg: string): number => (svg.match(/stroke="var\(--tag\)"/g) ?? []).length;
-
-test.each([
-  { name: 'choke-12', turns: 12, conductor: 'coax' },
-  { name: 'choke-17', turns: 17, conductor: 'coax' },
-  { name: 'transformer-21', turns: 21, conductor: 'wire', tapAt: 3 },
-  { name: 'transformer-4to1', turns: 9, conductor: 'wire', pairedTurns: 9 },
-] as const)('$name has as many strands as turns to wind', async ({ name, ...winding }) => {
-  const svg = file(<Winding {...winding} label={name} />);
-  sound(svg);
-  expect(strands(svg)).toBe(winding.turns);
-  await expect(svg).toMatchFileSnapshot(`svg/${name}.svg`);
-});
-
-test('a second wire is drawn hollow beside as many turns as it has', () => {
-  const svg = render(<Winding turns={9} conductor="wire" pairedTurns={4} label="two" />);
-  expect(svg.match(/stroke="var\(--paper\)"/g)).toHaveLength(4);
 });
 
 test.each([

@@ -68,6 +68,9 @@ const piece = (d: Data, f: Format, key: string): string =>
     : `Cut ${metres(d, f, key)} of ${conductor(d)}`;
 const counting = 'One turn is one pass through the hole.';
 
+/** What wires that are wound side by side are called, in the text and in the drawing. */
+export const wireNames = ['A', 'B', 'C'] as const;
+
 export const builds: Readonly<Record<string, Message>> = {
   'choke-one-winding': (d, f) =>
     `${winding(d, 'turns')} on ${rings(d)}. ${piece(d, f, 'conductorM')}. ${counting} Half the turns up one side, cross over, the other half on: both ends come out apart.`,
@@ -80,10 +83,15 @@ export const builds: Readonly<Record<string, Message>> = {
     const toEnd = antennaHigh ? 'wire' : 'coax centre';
     return `${most} turns on ${rings(d)}, tapped at ${tap} turns from the shield end: shield to the start, ${toTap} to the tap, ${toEnd} to the far end. ${counting} ${cut(d, f)}.${capacitor(d, f)}`;
   },
-  'transformer-side-by-side': (d, f) =>
-    `${d.strands} wires wound side by side as one, ${d.strandTurns} turns, on ${rings(d)}: ${d.secondaryTurns} turns in all. End of each wire to the start of the next. Shield to the free start, coax centre to the first joint, wire to the free end. ${counting} Cut ${d.strands} pieces of ${metres(d, f, 'pieceM')} of ${conductor(d)}.${capacitor(d, f)}`,
+  'transformer-side-by-side': (d, f) => {
+    const names = wireNames.slice(0, Number(d.strands));
+    const last = names.at(-1) ?? '';
+    const joints = names.slice(1).map((name, index) => `the end of ${names[index]} to the start of ${name}`);
+    const [atJoint, atEnd] = d.isTurned === true ? ['wire', 'coax centre'] : ['coax centre', 'wire'];
+    return `${d.strands} wires wound side by side as one, ${d.strandTurns} turns, on ${rings(d)}: ${Number(d.strands) * Number(d.strandTurns)} turns in all. Mark them ${names.slice(0, -1).join(', ')} and ${last} at both ends. Join ${joints.join(' and ')}. Shield to the start of A, ${atJoint} to the joint of A and B, ${atEnd} to the end of ${last}. ${counting} Cut ${d.strands} pieces of ${metres(d, f, 'pieceM')} of ${conductor(d)}.${capacitor(d, f)}`;
+  },
   'transformer-centre-tapped': (d, f) =>
-    `Two wires wound side by side as one, ${d.turns} turns, on ${rings(d)}: ${d.secondaryTurns} turns in all. End of one joined to start of the other. Shield to that joint, coax centre to one free end, the two legs to the two free ends. ${counting} Cut two pieces of ${metres(d, f, 'pieceM')} of ${conductor(d)}.${capacitor(d, f)}`,
+    `Two wires wound side by side as one, ${d.turns} turns, on ${rings(d)}: ${d.secondaryTurns} turns in all. Mark them A and B at both ends. Join the end of A to the start of B: the shield goes there. One side of the antenna to the start of A, the other side and the coax centre to the end of B. ${counting} Cut two pieces of ${metres(d, f, 'pieceM')} of ${conductor(d)}.${capacitor(d, f)}`,
   'transformer-two-windings': (d, f) =>
-    `${d.turns} turns for the coax and ${d.secondaryTurns} turns for the antenna on ${rings(d)}, two windings that touch nowhere. ${counting} Cut ${metres(d, f, 'coaxPieceM')} of ${conductor(d)} for the coax side and ${metres(d, f, 'antennaPieceM')} for the antenna side.${capacitor(d, f)}`,
+    `${d.turns} turns for the coax and ${d.secondaryTurns} turns for the antenna on ${rings(d)}, two windings that touch nowhere, the smaller spread between the turns of the larger. ${counting} Cut ${metres(d, f, 'coaxPieceM')} of ${conductor(d)} for the coax side and ${metres(d, f, 'antennaPieceM')} for the antenna side.${capacitor(d, f)}`,
 };

@@ -15,12 +15,19 @@ export const drawings = {
     `The site from above, to scale: striped ground reaches ${f.length(Number(d.distanceM))} from every wire and support on all sides. No overhead line may stand over it.${d.drawn === true ? ` A heavy outline ${f.length(Number(d.lineM))} away is where the nearest line may be, ${d.near === true ? 'inside the stripes' : 'outside them'}.` : ''}`,
   choke: ({ turns, cores }) =>
     `Front view of the ring${Number(cores) > 1 ? ', one of several stacked' : ''}: ${turns} strands of coax pass through the hole, half of them up one side, then across, the rest up the other side.`,
-  tapped: ({ turns, tap }) =>
-    `Front view of the ring: ${turns} strands of wire pass through the hole. Red pencil points at strand ${tap}, where the tap is soldered.`,
-  paired: ({ turns }) =>
-    `Front view of the ring: two wires side by side pass through the hole ${turns} times, the second drawn hollow.`,
+  tapped: ({ turns, tap, start, atTap, end }) =>
+    `Front view of the ring: ${turns} strands of wire pass through the hole. Red pencil points at strand ${tap}, where the tap is soldered. The start goes to ${start}, the tap to ${atTap}, the end to ${end}.`,
+  together: ({ turns, wires }) =>
+    `Front view of the ring: ${wires} wires that lie together pass through the hole ${turns} times. Below it their starts and ends with what is joined to what, as the text says.`,
+  chokePair: ({ turns }) =>
+    `Front view of the ring: a pair of wires passes through the hole ${turns} times, half of them up one side, then across, the rest up the other side.`,
   twoWindings: ({ turns, second }) =>
-    `Front view of the ring: ${turns} strands of wire pass through the hole. The first ${second} have a second wire beside them, drawn hollow: the other winding.`,
+    `Front view of the ring: the coax winding, drawn plain, passes through the hole ${turns} times, the antenna winding, drawn hollow, ${second} times. They touch nowhere.`,
+  toShield: 'shield',
+  toCoax: 'coax centre',
+  toWire: 'wire',
+  toAntenna: 'antenna',
+  toAntennaAndCoax: 'antenna, coax centre',
   progress: ({ now, count, done }) => `Piece ${now} of ${count}, ${done} done`,
   piece: ({ marks }) => `The piece with red pencil at ${marks}`,
   pieceBare: 'The piece, with no mark on it',

@@ -2,8 +2,8 @@
 import type { ComponentChildren } from 'preact';
 import { Winding } from '../../../drawing/winding';
 import type { ChainItem } from '../../../plan/plan-schema';
-import { drawings } from '../../../words/en/drawings';
 import { planScreen } from '../../../words/en/plan-screen';
+import { windingPictures } from '../../jobs/winding-picture';
 import { useSay } from '../../say';
 import { WorkingView } from './working-view';
 
@@ -22,7 +22,17 @@ export function BuildView({ item, build, children }: BuildViewProps) {
     <details>
       <summary aria-label={`${say(planScreen.howToMake)}: ${item.name}`}>{say(planScreen.howToMake)}</summary>
       <div class="coil">
-        {item.device === 'choke' ? <ChokeWindings build={build} /> : <TransformerWinding item={item} build={build} />}
+        {windingPictures(item, say).map(({ turns, tapAt, names, nodes, label }, index) => (
+          <Winding
+            key={index === 0 ? 'first' : 'second'}
+            wires={turns.map((each) => ({ turns: each, done: each }))}
+            isChoke={item.device === 'choke'}
+            names={names}
+            nodes={nodes}
+            label={label}
+            {...(tapAt === null ? {} : { tapAt })}
+          />
+        ))}
         <p>{build.text}</p>
         <WorkingView working={build.conductorLengthMWorking} what={item.name} />
         <p class="small">{say(planScreen.inBox, { box: build.box })}</p>
@@ -33,42 +43,4 @@ export function BuildView({ item, build, children }: BuildViewProps) {
       </div>
     </details>
   );
-}
-
-/** A choke of two windings in a row has a ring, and a drawing, for each. */
-function ChokeWindings({ build }: { readonly build: Build }) {
-  const say = useSay();
-  const turns = [build.turns, build.secondaryTurns].flatMap((each) => (each === null ? [] : [each]));
-  return (
-    <>
-      {turns.map((each, index) => (
-        <Winding
-          key={index === 0 ? 'first' : 'second'}
-          turns={each}
-          conductor="coax"
-          label={say(drawings.choke, { turns: each, cores: turns.length > 1 ? 1 : (build.count ?? 1) })}
-        />
-      ))}
-    </>
-  );
-}
-
-function TransformerWinding({ item, build }: { readonly item: ChainItem; readonly build: Build }) {
-  const say = useSay();
-  const { turns, secondaryTurns } = build;
-  if (turns === null || secondaryTurns === null) return null;
-  const most = Math.max(turns, secondaryTurns);
-  const least = Math.min(turns, secondaryTurns);
-  if (item.ports?.in !== 'balanced') {
-    return (
-      <Winding turns={most} conductor="wire" tapAt={least} label={say(drawings.tapped, { turns: most, tap: least })} />
-    );
-  }
-  if (item.ratio === 4) {
-    return (
-      <Winding turns={least} conductor="wire" pairedTurns={least} label={say(drawings.paired, { turns: least })} />
-    );
-  }
-  const label = say(drawings.twoWindings, { turns: most, second: least });
-  return <Winding turns={most} conductor="wire" pairedTurns={least} label={label} />;
 }

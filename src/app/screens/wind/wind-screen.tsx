@@ -3,6 +3,7 @@ import { useCallback, useState } from 'preact/hooks';
 import type { SavedPlan } from '../../../design/saved-plan';
 import { Winding as WindingDrawing } from '../../../drawing/winding';
 import { boxTest } from '../../../words/en/box-test-screen';
+import { wireNames } from '../../../words/en/devices';
 import { jobs } from '../../../words/en/job-screens';
 import { language } from '../../../words/en/language';
 import { windScreen } from '../../../words/en/wind-screen';
@@ -241,12 +242,11 @@ function TurnsDrawing({ wound: { item, windings }, count }: CountProps) {
   const { turns, tapAt, strands } = winding;
   return (
     <WindingDrawing
-      turns={turns}
-      done={count.done}
-      conductor={item.device === 'choke' ? 'coax' : 'wire'}
-      {...(tapAt === null ? {} : { tapAt })}
-      {...(strands > 1 && item.device !== 'choke' ? { pairedTurns: turns } : {})}
+      wires={Array.from({ length: strands }, () => ({ turns, done: count.done }))}
+      isChoke={item.device === 'choke'}
       label={say(windScreen.picture, { done: count.done, turns })}
+      {...(tapAt === null ? {} : { tapAt })}
+      {...(strands > 1 && item.device !== 'choke' ? { names: wireNames.slice(0, strands) } : {})}
     />
   );
 }
