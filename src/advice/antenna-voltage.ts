@@ -10,7 +10,7 @@
  * Source: Schelkunoff's mean impedance, as in antenna texts.
  */
 import type { Working, WorkingInput } from '../base/working';
-import type { Band } from '../catalog/bands';
+import type { Band } from '../catalog/band-ids';
 import type { Dimensions } from './dimensions';
 import type { BandFacts, Facts } from './facts';
 import { type FieldFacts, fieldOf } from './field-facts';

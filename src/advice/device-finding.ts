@@ -1,7 +1,7 @@
 /** What component physics says of one device: how to make it, what it does band by band, and what other rings would do instead. */
 import type { Complex } from '../base/complex';
 import type { Working } from '../base/working';
-import type { Band } from '../catalog/bands';
+import type { Band } from '../catalog/band-ids';
 import type { Mix } from '../catalog/core-ids';
 import type { Mode } from '../catalog/modes';
 import type { CoreLot } from '../physics/component-curve';

@@ -3,7 +3,7 @@
  * radiator-length, pieces, return-wires, choke-distance and site-run.
  */
 import type { Dimension } from '../base/working';
-import type { Band } from '../catalog/bands';
+import type { Band } from '../catalog/band-ids';
 import { chokeAtOf, entryChokeAtOf } from './choke-distance';
 import { dimension, metresOf } from './dimension';
 import { clearLineOf } from './doublet';

@@ -4,7 +4,7 @@
  * up, coax 15 to 35 m along the ground): currents with chokes at both ends 3 dB, with one or none 6 dB, choke heat 25 %.
  */
 import type { Complex } from '../base/complex';
-import type { Band } from '../catalog/bands';
+import type { Band } from '../catalog/band-ids';
 import type { Ohms } from '../design/answers';
 import type { AntennaPart, PeoplePlace } from '../design/antenna-part';
 import type { CommonModeSource } from '../physics/choke';

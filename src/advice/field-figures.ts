@@ -5,7 +5,7 @@
  * Geometry: 41 m wire at 9 m over average ground, coax 15 to 35 m along the ground. With two chokes good to 3 dB, with one to 6 dB, choke
  * heat to 25 %. Other wires, bands and grounds only by likeness. Source: own-field-solutions.
  */
-import type { Band } from '../catalog/bands';
+import type { Band } from '../catalog/band-ids';
 
 export type FigureBand = '80m' | '40m' | '20m' | '10m';
 type ByBand = Readonly<Record<FigureBand, number>>;

@@ -1,6 +1,6 @@
 /** What rules say: codes and numbers. words/ turns them into sentences; a code without a sentence is a failing test. */
 import type { Working } from '../base/working';
-import type { Band } from '../catalog/bands';
+import type { Band } from '../catalog/band-ids';
 import type { Provenance } from '../catalog/sourced';
 import type { SourceId } from '../catalog/sources';
 import type { AntennaPart, PeoplePlace } from '../design/antenna-part';

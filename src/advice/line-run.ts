@@ -4,7 +4,7 @@
  * choke and an arrester leave it alone. A tuner at the feed point makes 50 Ω of whatever it reaches.
  */
 import { type Complex, complex, scale } from '../base/complex';
-import type { Band } from '../catalog/bands';
+import type { Band } from '../catalog/band-ids';
 import type { LineId } from '../catalog/line-ids';
 import { lines } from '../catalog/lines';
 import { lineDataOf } from '../physics/catalogue-line';

@@ -5,7 +5,7 @@
  * f^(2/3) and level above 28 MHz (common practice: 100 to 200 Ω at 14 MHz, less than half at 3.5 MHz).
  */
 import { type Complex, complex, magnitude } from '../base/complex';
-import type { Band } from '../catalog/bands';
+import type { Band } from '../catalog/band-ids';
 import type { CoreId } from '../catalog/core-ids';
 import { coreOf } from '../catalog/cores';
 import { muAt } from '../catalog/ferrites';

@@ -1,6 +1,6 @@
 /** The conductor length of the longest radiator: told, clear of resonances, or resonant on the lowest band. */
 import type { Dimension } from '../base/working';
-import type { Band } from '../catalog/bands';
+import type { Band } from '../catalog/band-ids';
 import { fullWaveLoop, halfWave, harmonicHalfWave, quarterWave } from '../physics/lengths';
 import { asSolved, asTold, cutFor, focusOf, onSite, wireFactorOf } from './dimension';
 import type { LengthWindow } from './dimensions';

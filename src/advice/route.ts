@@ -2,8 +2,8 @@
  * The questions and their order, as data with predicates: no screen is needed to test them. The first four lead to a plan; the rest make it
  * surer. A question is asked only while its answer can matter; an answer that no longer matters is kept and shown as not used.
  */
-import { bandIds, regionIds } from '../catalog/bands';
-import { groundIds } from '../catalog/ground';
+import { bandIds, regionIds } from '../catalog/band-ids';
+import { groundIds } from '../catalog/ground-ids';
 import { feedLineIds, isOpenWireLine } from '../catalog/line-ids';
 import { modeIds } from '../catalog/modes';
 import { wireIds } from '../catalog/wire-ids';

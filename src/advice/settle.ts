@@ -2,9 +2,9 @@
  * Answers with every gap filled by its default, and the list of what was assumed. An answer that cannot matter for this antenna is kept
  * in the record but neither assumed nor listed.
  */
-import type { Band, Region } from '../catalog/bands';
+import type { Band, Region } from '../catalog/band-ids';
 import { bandCentreMHz } from '../catalog/bands';
-import type { GroundId } from '../catalog/ground';
+import type { GroundId } from '../catalog/ground-ids';
 import type { FeedLineId } from '../catalog/line-ids';
 import { isOpenWireLine } from '../catalog/line-ids';
 import type { Mode } from '../catalog/modes';

@@ -1,14 +1,5 @@
+import { type Band, bandIds, type Region } from './band-ids';
 import { found, recalled, type Sourced } from './sourced';
-
-/**
- * Amateur allocations from 1.8 to 54 MHz, by ITU region and for the United States, MHz. A planning aid: national tables differ and change,
- * and sub-bands of licence classes are not in it. Sources and provenance stand beside each row.
- */
-export const bandIds = ['160m', '80m', '60m', '40m', '30m', '20m', '17m', '15m', '12m', '10m', '6m'] as const;
-export type Band = (typeof bandIds)[number];
-
-export const regionIds = [1, 2, 3] as const;
-export type Region = (typeof regionIds)[number];
 
 export interface BandEdges {
   readonly lowMHz: number;
@@ -21,6 +12,10 @@ const everywhere = (row: Row): Readonly<Record<Region | 'US', Row>> => ({ 1: row
 const remembered = (lowMHz: number, highMHz: number): Row => recalled(edges(lowMHz, highMHz), 'itu-radio-regulations');
 const sixtyMetres: Row = found(edges(5.3515, 5.3665), 'wrc-2015-60m');
 
+/**
+ * Amateur allocations from 1.8 to 54 MHz, by ITU region and for the United States, MHz. A planning aid: national tables differ and change,
+ * and sub-bands of licence classes are not in it. Sources and provenance stand beside each row.
+ */
 export const bandTable: Readonly<Record<Band, Readonly<Record<Region | 'US', Row>>>> = {
   '160m': {
     1: remembered(1.81, 1.85), // 1.85-2.0 MHz by national permission, see nationalPermission

@@ -1,20 +1,5 @@
+import type { GroundId } from './ground-ids';
 import { found, type Sourced } from './sourced';
-
-/**
- * Ground classes at 1.8 to 54 MHz. Source: the handbook table (found). Its disagreements: fresh water 1 mS/m here, 3 mS/m in the
- * international table; measured soils spread by a factor of three about any class.
- */
-export const groundIds = [
-  'sea',
-  'fresh-water',
-  'very-good',
-  'good',
-  'average',
-  'poor',
-  'very-poor',
-  'dry-sand',
-] as const;
-export type GroundId = (typeof groundIds)[number];
 
 export interface Ground {
   readonly id: GroundId;
@@ -28,6 +13,10 @@ const ground = (id: GroundId, epsilonR: number, sigmaSPerM: number): Ground => (
   sigmaSPerM: found(sigmaSPerM, 'handbook-ground-table'),
 });
 
+/**
+ * Ground classes at 1.8 to 54 MHz. Source: the handbook table (found). Its disagreements: fresh water 1 mS/m here, 3 mS/m in the
+ * international table; measured soils spread by a factor of three about any class.
+ */
 export const grounds: Readonly<Record<GroundId, Ground>> = {
   sea: ground('sea', 81, 5),
   'fresh-water': ground('fresh-water', 80, 0.001),

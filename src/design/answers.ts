@@ -3,9 +3,9 @@
  * Units stand in the keys. An absent key means "not sure" and takes its default (settle.ts).
  */
 import * as z from 'zod/mini';
-import { bandIds } from '../catalog/bands';
+import { bandIds } from '../catalog/band-ids';
 import { coreIds } from '../catalog/core-ids';
-import { groundIds } from '../catalog/ground';
+import { groundIds } from '../catalog/ground-ids';
 import { feedLineIds, lineIds } from '../catalog/line-ids';
 import { modeIds } from '../catalog/modes';
 import { wireIds } from '../catalog/wire-ids';

@@ -11,7 +11,7 @@
  * (non-resonant-swr.ts). Limits: resonances by rule, not solved for the site. Sources: handbook end-effect rule; clearances by common practice.
  */
 import type { Dimension } from '../base/working';
-import type { Band } from '../catalog/bands';
+import type { Band } from '../catalog/band-ids';
 import { nthHalfWaveM } from './lengths';
 import { expectedSwr, firstHalfWaveRange } from './non-resonant-swr';
 

@@ -6,7 +6,7 @@
  */
 import { factsOf, isNoSystem } from '../advice/facts';
 import { REACH } from '../advice/line-run';
-import type { Band } from '../catalog/bands';
+import type { Band } from '../catalog/band-ids';
 import { isOpenWireLine } from '../catalog/line-ids';
 import type { Answers } from '../design/answers';
 import { USUAL_SUPPORT_M } from './candidate-kinds';

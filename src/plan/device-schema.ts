@@ -1,6 +1,6 @@
 /** A device of the chain as a plan states it: how to make it, what it does on each band, and what other rings would do. */
 import * as z from 'zod/mini';
-import { bandIds } from '../catalog/bands';
+import { bandIds } from '../catalog/band-ids';
 import { mixIds } from '../catalog/core-ids';
 import { modeIds } from '../catalog/modes';
 import { housings } from '../physics/core-heat';

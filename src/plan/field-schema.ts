@@ -1,6 +1,6 @@
 /** What the field solution of this very antenna says, as it stands in the plan. Currents are rms mA per 100 W accepted at the feed point. */
 import * as z from 'zod/mini';
-import { bandIds } from '../catalog/bands';
+import { bandIds } from '../catalog/band-ids';
 
 const text = z.string();
 const maybe = z.nullable(z.number());

@@ -12,7 +12,7 @@ import { type BandFacts, type Facts, factsOf, isNoSystem } from '../advice/facts
 import type { BandField, ChokeChoice, FieldFacts } from '../advice/field-facts';
 import type { Link } from '../advice/finding';
 import { knowing } from '../advice/solved-facts';
-import type { Band } from '../catalog/bands';
+import type { Band } from '../catalog/band-ids';
 import type { Answers } from '../design/answers';
 import type { Layout } from '../geometry/layout';
 import { bandFieldOf, bandShield, type PreparedBand, prepareBand, radiationOf, sweepOf } from './field/band-study';

@@ -1,6 +1,6 @@
 /** Spans, pulls, rope, guys and ladder, and the volts on the antenna. */
 import * as z from 'zod/mini';
-import { bandIds } from '../catalog/bands';
+import { bandIds } from '../catalog/band-ids';
 import { Working } from './working-schema';
 
 const maybe = z.nullable(z.number());

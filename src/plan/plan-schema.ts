@@ -2,7 +2,7 @@
  * What the operator is told. A number that is not known (yet) is null, never missing; a number somebody acts on has its working beside it.
  */
 import * as z from 'zod/mini';
-import { bandIds } from '../catalog/bands';
+import { bandIds } from '../catalog/band-ids';
 import { provenances } from '../catalog/sourced';
 import { Answers, DraftAnswers, Ohms } from '../design/answers';
 import { antennaParts, peoplePlaces } from '../design/antenna-part';

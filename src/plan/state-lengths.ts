@@ -2,7 +2,7 @@
 import type { Facts } from '../advice/facts';
 import type { ComparedSwr, SolvedFeed, SolvedLengths, SolvedReturn } from '../advice/field-facts';
 import { staysClear } from '../advice/radiator-length';
-import type { Band } from '../catalog/bands';
+import type { Band } from '../catalog/band-ids';
 import type { fieldWords } from '../words/en/field';
 import type { Data } from '../words/message';
 import type { FieldStudy } from './field-schema';

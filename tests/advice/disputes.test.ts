@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { disputeIds, disputesOf } from '../../src/advice/disputes';
 import { figureBand, roughly } from '../../src/advice/field-figures';
-import { bandIds } from '../../src/catalog/bands';
+import { bandIds } from '../../src/catalog/band-ids';
 import type { Answers } from '../../src/design/answers';
 import { disputes } from '../../src/words/en/disputes';
 import { createFormat } from '../../src/words/format';

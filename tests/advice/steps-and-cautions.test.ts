@@ -5,7 +5,7 @@ import { powerLineVerdict } from '../../src/advice/power-line';
 import { cautionsBefore, type StepId, stepGates } from '../../src/advice/steps';
 import { feedPositionsOf } from '../../src/advice/system';
 import { wireEndVoltage } from '../../src/advice/wire-end-voltage';
-import { bandIds } from '../../src/catalog/bands';
+import { bandIds } from '../../src/catalog/band-ids';
 import { feedLineIds } from '../../src/catalog/line-ids';
 import { sources } from '../../src/catalog/sources';
 import { wireIds } from '../../src/catalog/wire-ids';

@@ -2,7 +2,7 @@ import { decodeQR } from 'qr/decode.js';
 import { describe, expect, test } from 'vitest';
 import { codeIn, planAddress } from '../../src/app/handover/plan-address';
 import { type QrDrawing, qrDrawing } from '../../src/app/handover/qr-drawing';
-import { bandIds } from '../../src/catalog/bands';
+import { bandIds } from '../../src/catalog/band-ids';
 import type { Answers } from '../../src/design/answers';
 import { readLink } from '../../src/storage/plan-link';
 

@@ -1,19 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import {
-  allocationAt,
-  bandCentreMHz,
-  bandEdgesMHz,
-  bandIds,
-  bandOf,
-  bandTable,
-  isAmateur,
-  regionIds,
-} from '../../src/catalog/bands';
+import { bandIds, regionIds } from '../../src/catalog/band-ids';
+import { allocationAt, bandCentreMHz, bandEdgesMHz, bandOf, bandTable, isAmateur } from '../../src/catalog/bands';
 import { coreIds } from '../../src/catalog/core-ids';
 import { coreOf, parseCoreId, ringSizes } from '../../src/catalog/cores';
 import { permeabilityTables } from '../../src/catalog/ferrite-tables';
 import { ferrites, muAt } from '../../src/catalog/ferrites';
-import { groundIds, grounds } from '../../src/catalog/ground';
+import { grounds } from '../../src/catalog/ground';
+import { groundIds } from '../../src/catalog/ground-ids';
 import { lineIds } from '../../src/catalog/line-ids';
 import { coaxes, lines, openLines } from '../../src/catalog/lines';
 import { modeAverageFactor, modeIds } from '../../src/catalog/modes';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Band, bandEdgesMHz, bandIds, type Region } from '../../src/catalog/bands';
+import { type Band, bandIds, type Region } from '../../src/catalog/band-ids';
+import { bandEdgesMHz } from '../../src/catalog/bands';
 import { counterpoiseAims, counterpoiseLength, counterpoiseSearch } from '../../src/physics/counterpoise-length';
 import { nthHalfWaveM } from '../../src/physics/lengths';
 import {

@@ -1,5 +1,6 @@
 import { test } from 'vitest';
-import { type Band, bandEdgesMHz, type Region, usSixtyMetreChannels } from '../../src/catalog/bands';
+import type { Band, Region } from '../../src/catalog/band-ids';
+import { bandEdgesMHz, usSixtyMetreChannels } from '../../src/catalog/bands';
 import { expectPublished, type PublishedCheck, published, titled } from '../fixtures/published-checks';
 
 function computed({ id, inputs }: PublishedCheck): readonly number[] {

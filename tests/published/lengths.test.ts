@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { feetFromMetres, METRES_PER_INCH, metresFromFeet } from '../../src/base/convert';
-import { type Band, bandEdgesMHz, bandIds } from '../../src/catalog/bands';
+import { type Band, bandIds } from '../../src/catalog/band-ids';
+import { bandEdgesMHz } from '../../src/catalog/bands';
 import { type CutFor, halfWave, lineLength, partOfWave, quarterWave } from '../../src/physics/lengths';
 import { nearestResonance, resonances, wireSearch } from '../../src/physics/non-resonant-length';
 import { expectPublished, type PublishedCheck, published, titled } from '../fixtures/published-checks';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { bandIds } from '../../src/catalog/bands';
+import { bandIds } from '../../src/catalog/band-ids';
 import { lineIds } from '../../src/catalog/line-ids';
 import { wireIds } from '../../src/catalog/wire-ids';
 import { Answers } from '../../src/design/answers';

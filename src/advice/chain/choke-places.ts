@@ -5,7 +5,7 @@
  * the cable picks up, and for end-feds, or where trouble is already there, one at the radio. On open-wire line: one where coax begins.
  */
 import type { Working } from '../../base/working';
-import type { Band } from '../../catalog/bands';
+import type { Band } from '../../catalog/band-ids';
 import { asSolved } from '../dimension';
 import type { Dimensions } from '../dimensions';
 import type { Facts } from '../facts';

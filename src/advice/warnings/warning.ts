@@ -1,5 +1,5 @@
 /** What every rule of this folder judges from, and how it says what it found. Severity belongs to the id, here in one table. */
-import { type Band, bandIds } from '../../catalog/bands';
+import { type Band, bandIds } from '../../catalog/band-ids';
 import type { Dimensions } from '../dimensions';
 import type { BandFacts, Facts } from '../facts';
 import type { FieldFacts } from '../field-facts';

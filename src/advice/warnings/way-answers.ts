@@ -4,7 +4,7 @@
  *
  * Watts are rounded down and lengths up, so that what is set keeps to what the way out asks.
  */
-import { bandIds } from '../../catalog/bands';
+import { bandIds } from '../../catalog/band-ids';
 import { isOpenWireLine } from '../../catalog/line-ids';
 import type { WireId } from '../../catalog/wire-ids';
 import { wires } from '../../catalog/wires';

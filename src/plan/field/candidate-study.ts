@@ -9,7 +9,7 @@ import { dimensionsOf } from '../../advice/dimensions';
 import { type Facts, factsOf, isNoSystem } from '../../advice/facts';
 import type { BandField, ChokeChoice, ChosenChoke, FieldFacts } from '../../advice/field-facts';
 import { knowing } from '../../advice/solved-facts';
-import type { Band } from '../../catalog/bands';
+import type { Band } from '../../catalog/band-ids';
 import type { Answers } from '../../design/answers';
 import type { Layout } from '../../geometry/layout';
 import type { Solution } from '../../solver/geometry';

@@ -8,7 +8,7 @@
  */
 import type { ChokeChoice, ChokeSetResult, ChosenChoke, ShieldState } from '../../advice/field-facts';
 import { complex } from '../../base/complex';
-import type { Band } from '../../catalog/bands';
+import type { Band } from '../../catalog/band-ids';
 import type { PlacedChoke } from './field-site';
 
 export const GOAL_MA = 30;

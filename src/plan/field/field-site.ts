@@ -4,8 +4,8 @@
  */
 import type { OpenCoax } from '../../advice/field-facts';
 import { type Complex, complex } from '../../base/complex';
-import type { GroundId } from '../../catalog/ground';
 import { grounds } from '../../catalog/ground';
+import type { GroundId } from '../../catalog/ground-ids';
 import { distance, type Layout, type Vector } from '../../geometry/layout';
 import { feedPointOf } from '../../geometry/radiator-wires';
 import { type SiteWires, siteWires } from '../../geometry/site-wires';

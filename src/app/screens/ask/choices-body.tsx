@@ -1,6 +1,6 @@
 /** One of a few or several of many, each with its drawing. A tap is an answer: it is saved at once and can be tapped away again. */
 import type { ComponentType } from 'preact';
-import { bandIds } from '../../../catalog/bands';
+import { bandIds } from '../../../catalog/band-ids';
 import type { QuestionWords } from '../../../words/en/first-questions';
 import { Icon } from '../../parts/icon';
 import type { PictureProps } from '../../pictures/first-picture';

@@ -1,7 +1,7 @@
 /** What is set once for every plan, whether the app works with no signal, and files. */
 import { useState } from 'preact/hooks';
 import { withUnit } from '../../../base/read-length';
-import { regionIds } from '../../../catalog/bands';
+import { regionIds } from '../../../catalog/band-ids';
 import { ruleSetIds } from '../../../design/choices';
 import type { Settings } from '../../../design/settings';
 import { askToKeep } from '../../../storage/persistence';

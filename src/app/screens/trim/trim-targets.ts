@@ -1,7 +1,8 @@
 /** What can be trimmed on a plan: for each band with a dip of its own, the wire that makes it, its ends, and which half-wave multiple it is. */
 import { type Dimensions, dimensionsOf } from '../../../advice/dimensions';
 import { type Facts, factsOf, isNoSystem } from '../../../advice/facts';
-import type { Band, BandEdges } from '../../../catalog/bands';
+import type { Band } from '../../../catalog/band-ids';
+import type { BandEdges } from '../../../catalog/bands';
 import type { Answers } from '../../../design/answers';
 import type { Plan } from '../../../plan/plan-schema';
 import { solvedIn } from '../../../plan/solved-in';
