@@ -4,10 +4,8 @@
  */
 
 import { C0 } from '../base/constants';
-import type { Band } from '../catalog/band-ids';
-import type { BandEdges } from '../catalog/bands';
-import { bandIds } from '../catalog/band-ids';
-import { bandEdgesMHz } from '../catalog/bands';
+import { type Band, bandIds } from '../catalog/band-ids';
+import { type BandEdges, bandEdgesMHz } from '../catalog/bands';
 import type { FeedLine } from '../catalog/lines';
 import { lines } from '../catalog/lines';
 import { modeAverageFactor } from '../catalog/modes';
