@@ -7,7 +7,7 @@ import { groundIds } from '../catalog/ground-ids';
 import { feedLineIds, isOpenWireLine } from '../catalog/line-ids';
 import { modeIds } from '../catalog/modes';
 import { wireIds } from '../catalog/wire-ids';
-import type { AnswerKey, Answers, DraftAnswers } from '../design/answers';
+import { type AnswerKey, type Answers, type DraftAnswers, isAnswerKey } from '../design/answers';
 import {
   type FeedPosition,
   houseEarthIds,
@@ -118,7 +118,7 @@ export function isAnswered(key: AnswerKey, draft: DraftAnswers): boolean {
 export function unusedAnswers(draft: DraftAnswers): AnswerKey[] {
   const asked = new Set<AnswerKey>(routeOf(draft).map((question) => question.id));
   const always: readonly AnswerKey[] = ['schema', 'units', 'fedAt'];
-  return (Object.keys(draft) as AnswerKey[]).filter((key) => !asked.has(key) && !always.includes(key));
+  return Object.keys(draft).filter(isAnswerKey).filter((key) => !asked.has(key) && !always.includes(key));
 }
 
 /** What "not sure" stands for at a question that a plan cannot do without. */

@@ -37,6 +37,7 @@ export type StepId = keyof typeof stepGates;
 
 /** The cautions to be read before a step, in order: one entry to a gate on screen. */
 export function cautionsBefore<C extends Pick<Caution, 'before'>>(stepId: StepId, cautions: readonly C[]): C[] {
+export const stepIds = Object.keys(stepGates) as readonly StepId[];
   const gates: readonly Before[] = stepGates[stepId];
   return cautions.filter(({ before }) => gates.includes(before));
 }

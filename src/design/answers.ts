@@ -100,7 +100,9 @@ export const Answers = z.strictObject({
   nearestPowerLineM: z.optional(atLeastZero(10_000)),
 });
 export type Answers = z.infer<typeof Answers>;
-export type AnswerKey = keyof Answers;
+export const AnswerKey = z.keyof(Answers);
+export type AnswerKey = z.infer<typeof AnswerKey>;
+export const isAnswerKey = (text: string): text is AnswerKey => Object.hasOwn(Answers.shape, text);
 
 /** Answers while they are being given: nothing is required yet. */
 export const DraftAnswers = z.partial(Answers);

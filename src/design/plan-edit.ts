@@ -109,5 +109,5 @@ function without<T extends object, K extends keyof T>(record: T, key: K): T {
 /** The answers as they stood before the last change that is pointed out; null when there is none. */
 export function answersBefore({ answers, lastEdit }: SavedPlan): DraftAnswers | null {
   if (lastEdit === undefined) return null;
-  return { ...without(answers, lastEdit.key as AnswerKey), ...lastEdit.before };
+  return { ...without(answers, lastEdit.key), ...lastEdit.before };
 }

@@ -3,7 +3,7 @@
  * its answers. Times are milliseconds since 1970, so that the later of two tabs or two phones can be told.
  */
 import * as z from 'zod/mini';
-import { DraftAnswers } from './answers';
+import { AnswerKey, DraftAnswers } from './answers';
 
 /** Newest version of the record; storage/histories.ts brings older ones up to it. */
 export const savedPlanVersion = 2;
@@ -41,7 +41,7 @@ export const SavedPlan = z.strictObject({
   /** Text typed into a field and not yet accepted, by field. */
   typed: z.record(name, z.strictObject({ text: z.string().check(z.maxLength(500)), at: time })),
   /** The last change to a plan that was already whole: what stood there before. Absent key: it was not answered. */
-  lastEdit: z.optional(z.strictObject({ key: name, before: DraftAnswers, at: time })),
+  lastEdit: z.optional(z.strictObject({ key: AnswerKey, before: DraftAnswers, at: time })),
   /** Caution lines ticked as read, by `caution:line`. */
   cautionsRead: z.record(name, Mark),
   /** Ticked rows of lists, by `list:row` (shop, pack). */

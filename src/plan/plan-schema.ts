@@ -2,6 +2,7 @@
  * What the operator is told. A number that is not known (yet) is null, never missing; a number somebody acts on has its working beside it.
  */
 import * as z from 'zod/mini';
+import { stepIds } from '../advice/steps';
 import { bandIds } from '../catalog/band-ids';
 import { provenances } from '../catalog/sourced';
 import { Answers, DraftAnswers, Ohms } from '../design/answers';
@@ -191,7 +192,7 @@ export const Plan = z.strictObject({
   /** Null where nothing hangs outdoors. */
   mechanics: z.nullable(MechanicsPlan),
   voltages: z.array(VoltagePlan),
-  steps: z.array(z.strictObject({ id: text, text, outdoor: z.boolean(), cautions: z.array(text) })),
+  steps: z.array(z.strictObject({ id: z.enum(stepIds), text, outdoor: z.boolean(), cautions: z.array(text) })),
   assumed: z.array(
     z.strictObject({
       key: text,

@@ -2,7 +2,7 @@
  * Which cautions stand before a step, and which of their lines are still to be read on this plan. A line that was ticked counts until an
  * answer about site, size or power changes; then it is asked again.
  */
-import { cautionsBefore, type StepId } from '../../advice/steps';
+import { cautionsBefore } from '../../advice/steps';
 import type { AnswerKey } from '../../design/answers';
 import type { SavedPlan } from '../../design/saved-plan';
 import type { Plan } from '../../plan/plan-schema';
@@ -44,7 +44,7 @@ export const unreadLines = (saved: SavedPlan, gate: Gate): number[] =>
   gate.lines.filter((line) => readAt(saved, gate, line) === null);
 
 /** The gates before a step, in order. */
-export const gatesOf = (plan: Plan, step: Step): Gate[] => cautionsBefore(step.id as StepId, plan.cautions);
+export const gatesOf = (plan: Plan, step: Step): Gate[] => cautionsBefore(step.id, plan.cautions);
 
 export const openGates = (saved: SavedPlan, plan: Plan, step: Step): Gate[] =>
   gatesOf(plan, step).filter((gate) => unreadLines(saved, gate).length > 0);

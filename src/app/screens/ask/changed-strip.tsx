@@ -1,6 +1,5 @@
 /** What the last changed answer did to the plan: the new value, the old one struck through, and the way back. */
 import { completeAnswers } from '../../../advice/route';
-import type { AnswerKey } from '../../../design/answers';
 import { answersBefore } from '../../../design/plan-edit';
 import type { SavedPlan } from '../../../design/saved-plan';
 import { type ChangedValue, type PlanChange, planChanges } from '../../../plan/plan-changes';
@@ -30,7 +29,7 @@ export function ChangedStrip({ plan }: { plan: SavedPlan }) {
   const [old, now] = useAllPlanned(asked, `${plan.id} ${edit?.key}`) ?? [];
   if (before === null || edit === undefined || old === undefined || now === undefined) return null;
   const list = planChanges(old.plan, now.plan);
-  const key = edit.key as AnswerKey;
+  const { key } = edit;
   return (
     <section class="changed" aria-live="polite">
       <p>

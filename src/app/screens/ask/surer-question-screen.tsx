@@ -1,5 +1,5 @@
 /** One of the questions that make a plan surer. */
-import type { AnswerKey } from '../../../design/answers';
+import { isAnswerKey } from '../../../design/answers';
 import { surer } from '../../../words/en/places';
 import { questions, questionWords } from '../../../words/en/questions';
 import { answerText } from '../../answer-text';
@@ -22,9 +22,9 @@ import './surer.css';
 export function SurerQuestionScreen({ route }: { route: Extract<Route, { screen: 'ask' }> }) {
   const say = useSay();
   const entry = useStores().library.entries.value.get(route.planId);
-  if (entry === undefined || !(route.question in questions)) return <NotHere />;
+  const id = route.question;
+  if (entry === undefined || !isAnswerKey(id) || !(id in questions)) return <NotHere />;
   if (entry.kind !== 'good') return <ReadOnly newer={entry.kind === 'newer'} />;
-  const id = route.question as AnswerKey;
   return (
     <AskFrame
       plan={entry.record}

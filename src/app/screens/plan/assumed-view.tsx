@@ -2,7 +2,7 @@
 import type { Plan } from '../../../plan/plan-schema';
 import { planScreen } from '../../../words/en/plan-screen';
 import { questionWords } from '../../../words/en/questions';
-import { assumedText } from '../../assumed-text';
+import { assumedAnswer, assumedText } from '../../assumed-text';
 import { to } from '../../routes';
 import { useSay } from '../../say';
 import { Fold } from './fold';
@@ -22,7 +22,7 @@ export function AssumedView({ plan, planId }: AssumedProps) {
   if (plan.assumed.length === 0) return null;
   const first = plan.assumed
     .slice(0, NAMED)
-    .map(({ key }) => questionWords(key.split('.')[0] ?? '').short.toLowerCase())
+    .map(({ key }) => questionWords(assumedAnswer(key).id).short.toLowerCase())
     .join(', ');
   const result = say(planScreen.assumedResult, { count: plan.assumed.length, first });
   return (
@@ -38,7 +38,7 @@ function Assumptions({ list, planId }: { readonly list: readonly Assumption[]; r
   return (
     <ul class="rows assumptions">
       {list.map((assumption) => {
-        const [id = ''] = assumption.key.split('.');
+        const { id } = assumedAnswer(assumption.key);
         const { short } = questionWords(id);
         return (
           <li key={assumption.key}>

@@ -1,6 +1,6 @@
 /** Warnings name the effect, its number and the cure. What stops the plan stands in a panel of its own with the ways out as buttons. */
 import { routeOf } from '../../../advice/route';
-import type { AnswerKey, DraftAnswers } from '../../../design/answers';
+import { type DraftAnswers, isAnswerKey } from '../../../design/answers';
 import type { Plan } from '../../../plan/plan-schema';
 import { planScreen } from '../../../words/en/plan-screen';
 import { questionWords } from '../../../words/en/questions';
@@ -134,7 +134,7 @@ interface OneTapProps {
 function OneTap({ way, change, planId }: OneTapProps) {
   const say = useSay();
   const { library } = useStores();
-  const [key] = Object.keys(change) as AnswerKey[];
+  const [key] = Object.keys(change).filter(isAnswerKey);
   if (key === undefined) return <>{way}</>;
   return (
     <button type="button" class="btn" onClick={() => library.answer(planId, key, change, { pointOut: true })}>
