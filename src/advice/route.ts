@@ -118,7 +118,9 @@ export function isAnswered(key: AnswerKey, draft: DraftAnswers): boolean {
 export function unusedAnswers(draft: DraftAnswers): AnswerKey[] {
   const asked = new Set<AnswerKey>(routeOf(draft).map((question) => question.id));
   const always: readonly AnswerKey[] = ['schema', 'units', 'fedAt'];
-  return Object.keys(draft).filter(isAnswerKey).filter((key) => !asked.has(key) && !always.includes(key));
+  return Object.keys(draft)
+    .filter(isAnswerKey)
+    .filter((key) => !asked.has(key) && !always.includes(key));
 }
 
 /** What "not sure" stands for at a question that a plan cannot do without. */
