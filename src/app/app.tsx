@@ -3,6 +3,7 @@ import { signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { shell } from '../words/en/screens';
 import { Bar } from './parts/bar';
+import { titleByHeading } from './parts/page-title';
 import { applyUpdate, updateReady } from './pwa';
 import { route, visits } from './router';
 import { useSay } from './say';
@@ -32,7 +33,7 @@ export function App() {
     if (screen === undefined) return;
     const heading =
       document.querySelector<HTMLElement>('[data-focus]') ?? document.querySelector<HTMLElement>('main h1, .top h1');
-    document.title = say(shell.title, { page: document.querySelector('h1')?.textContent ?? say(shell.appName) });
+    titleByHeading(say);
     if (visits.value === 0) return; // the first page of a visit is read from its top
     scrollTo(0, 0);
     heading?.focus({ preventScroll: true });

@@ -11,6 +11,8 @@ export const jobs = {
   seeStop: 'See what stops it',
   back: 'Back',
   next: 'Next',
+  /** Before the number of a printed page. */
+  foot: ({ name, date }) => `${name}. Printed ${date}. `,
 } as const satisfies Readonly<Record<string, Message>>;
 
 export const callOut = {

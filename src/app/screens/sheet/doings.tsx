@@ -1,7 +1,8 @@
 /** What is done and minded on the print sheet: steps with their cautions, bands, what is measured, people, what was assumed. */
 import type { Plan } from '../../../plan/plan-schema';
+import { ruleSetName } from '../../../words/en/catalog-names';
 import { cautionNames } from '../../../words/en/cautions';
-import { bandName, ruleSetName } from '../../../words/en/names';
+import { bandName } from '../../../words/en/names';
 import { planScreen } from '../../../words/en/plan-screen';
 import { sheet } from '../../../words/en/share-screen';
 import { stepNames } from '../../../words/en/steps';
@@ -23,7 +24,7 @@ export function StepList({ plan }: PlanProps) {
   return (
     <section>
       <h2>{say(sheet.steps)}</h2>
-      <ol>
+      <ol class="listed">
         {plan.steps.map((step) => {
           const fresh = gatesOf(plan, step).filter((caution) => {
             const key = `${caution.id} ${caution.before}`;
@@ -153,7 +154,7 @@ export function MindList({ plan, severity }: PlanProps & { readonly severity: 's
   const warnings = plan.warnings.filter((warning) => (warning.severity === 'stop') === (severity === 'stop'));
   if (warnings.length === 0) return null;
   return (
-    <section>
+    <section class="listed">
       <h2>{say(severity === 'stop' ? planScreen.stop : planScreen.warnings)}</h2>
       {warnings.map(({ id, text, why, waysOut }, index) => (
         <div key={`${id} ${index}`} class="mind whole">
@@ -209,7 +210,7 @@ export function AssumedList({ plan }: PlanProps) {
   return (
     <section>
       <h2>{say(planScreen.assumed)}</h2>
-      <ul class="assumed-list">
+      <ul class="listed">
         {plan.assumed.map((assumption) => (
           <li key={assumption.key}>{assumedText(assumption, say.format)}</li>
         ))}

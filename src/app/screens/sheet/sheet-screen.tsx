@@ -57,15 +57,19 @@ function Sheet({ saved, answers, plan, name }: OpenPlan) {
           <PartsTable plan={plan} saved={saved} />
           <MakeList plan={plan} />
           <StepList plan={plan} />
-          <BandTable plan={plan} />
+          <div class="pair">
+            <BandTable plan={plan} />
+            <PeopleTable plan={plan} />
+          </div>
           <MeasuredTable plan={plan} />
           <MindList plan={plan} severity="other" />
-          <PeopleTable plan={plan} />
           <AssumedList plan={plan} />
-          <section class="whole">
-            <LocalCodes />
+          <section class="whole scan-it">
             <QrCode code={code} />
-            <p>{say(sheet.code)}</p>
+            <div>
+              <LocalCodes />
+              <p>{say(sheet.code)}</p>
+            </div>
           </section>
         </article>
       </main>
