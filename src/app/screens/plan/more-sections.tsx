@@ -202,7 +202,7 @@ export function DisputesView({ plan }: PlanProps) {
     >
       <div class="group">
         {plan.disputes.map((dispute) => (
-          <details key={dispute.id}>
+          <details key={dispute.id} class="moment">
             <summary>{dispute.question}</summary>
             <DisputeBody dispute={dispute} />
           </details>

@@ -114,7 +114,7 @@ export function PartsTable({ plan, saved }: PlanProps & { readonly saved: SavedP
   const rows = partRows(plan);
   if (rows.length === 0) return null;
   return (
-    <section class="parts">
+    <section class="listed">
       <h2>{say(sheet.parts)}</h2>
       {shelves.map((shelf) => {
         const here = rows.filter(({ where }) => where === shelf);
@@ -155,7 +155,7 @@ export function MakeList({ plan }: PlanProps) {
   const made = plan.chain.flatMap((item) => (item.build === null ? [] : [{ item, build: item.build }]));
   if (made.length === 0) return null;
   return (
-    <section class="made">
+    <section>
       <h2>{say(sheet.make)}</h2>
       {made.map(({ item, build }, index) => (
         <div key={`${item.device} ${index}`} class="whole">
