@@ -1,8 +1,8 @@
 /** An answer as it reads in lists and beside the questions. */
 import type { AnswerKey, DraftAnswers, PartOnHand } from '../design/answers';
+import { coreName, lineName, wireName } from '../words/en/catalog-names';
 import { ohms } from '../words/en/fields';
 import { language } from '../words/en/language';
-import { coreName, lineName, wireName } from '../words/en/names';
 import { partNames } from '../words/en/places';
 import { optionWords, questions } from '../words/en/questions';
 import type { Format } from '../words/format';

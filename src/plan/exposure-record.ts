@@ -5,9 +5,10 @@
 import { MOST_W } from '../advice/exposure-working';
 import { type Facts, factsOf, isNoSystem } from '../advice/facts';
 import type { Answers } from '../design/answers';
+import { modeName, ruleSetName } from '../words/en/catalog-names';
 import { memoryMark, placeName, whole } from '../words/en/exposure';
 import { recordWords as words } from '../words/en/exposure-record';
-import { bandName, modeName, ruleSetName } from '../words/en/names';
+import { bandName } from '../words/en/names';
 import type { Format } from '../words/format';
 import { type Data, type Message, render } from '../words/message';
 import { type Paper, type PaperPart, type PaperTable, tablesOf, textOf } from './paper';

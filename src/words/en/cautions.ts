@@ -4,7 +4,8 @@
  */
 import type { Format } from '../format';
 import type { Data, Message } from '../message';
-import { bandName, modeName, ruleSetName } from './names';
+import { modeName, ruleSetName } from './catalog-names';
+import { bandName } from './names';
 import { metres } from './readers';
 
 export interface CautionWords {

@@ -1,7 +1,7 @@
 /** What a designed device does, where it falls short, and what other rings would change. */
 import type { Format } from '../format';
 import type { Data, Message } from '../message';
-import { conductorName, coreName, modeName } from './names';
+import { conductorName, coreName, modeName } from './catalog-names';
 import { band, figure, ohms } from './readers';
 
 const watts = (d: Data, f: Format, key: string): string => `${figure(d, f, key)} W`;

@@ -1,8 +1,9 @@
 /** Devices by name, what to ask for in a shop, and how to make one. */
 import type { Format } from '../format';
 import type { Data, Message } from '../message';
+import { conductorName, coreName, lineName } from './catalog-names';
 import { plural } from './many';
-import { bandName, conductorName, coreName, lineName } from './names';
+import { bandName } from './names';
 import { metres } from './readers';
 import { ratioText } from './why';
 

@@ -2,8 +2,8 @@
 import type { Format } from '../format';
 import type { Data, Message } from '../message';
 import { render } from '../message';
+import { conductorName, coreName, lineName, wireName } from './catalog-names';
 import { deviceNames, placeNames } from './devices';
-import { conductorName, coreName, lineName, wireName } from './names';
 
 /** Metres on a list stand before the item; feet follow it in brackets. */
 const also = (d: Data, f: Format): string => f.length(Number(d.metres));

@@ -2,8 +2,8 @@
  * The questions, by the answer they ask for: the question, one line of meaning, how to find out when not sure, and what is taken meanwhile.
  * Choices stand beside them by id. Everyday words; a trade term comes with its meaning.
  */
+import { groundNames, lineNames, modeNames, ruleSetNames, wireNames } from './catalog-names';
 import { firstQuestions, type QuestionWords } from './first-questions';
-import { groundNames, lineNames, modeNames, ruleSetNames, wireNames } from './names';
 
 const yesNo = { true: 'Yes', false: 'No' };
 

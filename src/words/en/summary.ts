@@ -1,7 +1,7 @@
 /** The answer in one or two sentences: what to feed, where, through what, and where the chokes go. */
 import type { Format } from '../format';
 import type { Data } from '../message';
-import { lineName } from './names';
+import { lineName } from './catalog-names';
 import { ratioText } from './why';
 
 type Opening = (length: string, d: Data) => string;

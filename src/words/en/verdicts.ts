@@ -1,9 +1,10 @@
 /** What is said of a part the operator owns. Keys are the verdict codes of the rules. */
 import type { Format } from '../format';
 import type { Data, Message } from '../message';
+import { conductorName, coreName, lineName, wireName } from './catalog-names';
 import { placeNames } from './devices';
 import { plural } from './many';
-import { bandName, conductorName, coreName, lineName, wireName } from './names';
+import { bandName } from './names';
 import { figure, metres, ohms } from './readers';
 import { ratioText } from './why';
 

@@ -1,7 +1,8 @@
 /** What one warning says: the effect with its number, the cause and the cure, and each way out as something to do. */
 import type { Format } from '../format';
 import type { Data, Message } from '../message';
-import { bandName, lineName, systemName } from './names';
+import { lineName } from './catalog-names';
+import { bandName, systemName } from './names';
 import { band, figure, metres, ohms } from './readers';
 
 export interface WarningWords {

@@ -1,6 +1,6 @@
 /** Warnings about chokes and the feed line. */
+import { coreName } from './catalog-names';
 import { placeNames } from './devices';
-import { coreName } from './names';
 import { say, type WarningWords } from './warning-message';
 
 type D = Readonly<Record<string, number | string | boolean>>;

@@ -1,5 +1,6 @@
 /** Warnings about people near the antenna, and about more power than a licence gives. */
-import { bandName, ruleSetName } from './names';
+import { ruleSetName } from './catalog-names';
+import { bandName } from './names';
 import { say, type WarningWords } from './warning-message';
 
 export const peopleWarnings = {

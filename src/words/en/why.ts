@@ -1,7 +1,7 @@
 /** Why a link of the chain is there, is of that kind, or stands in that place. Keys are the reason codes of the rules. */
 import type { Format } from '../format';
 import type { Data, Message } from '../message';
-import { lineName } from './names';
+import { lineName } from './catalog-names';
 import { band, figure, metres, ohms } from './readers';
 
 /** 0.5 as "1:2", 49 as "49:1". */

@@ -1,8 +1,8 @@
 /** One part's fields. Problems stand beside their field; nothing typed is lost. */
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { PartOnHand } from '../../../design/answers';
+import { coreDiameterMm, lineName, wireName } from '../../../words/en/catalog-names';
 import { fieldProblems, waysOut } from '../../../words/en/fields';
-import { coreDiameterMm, lineName, wireName } from '../../../words/en/names';
 import { partKinds, onHand as words } from '../../../words/en/places';
 import { quantityText } from '../../fields/quantity-text';
 import type { BadReading } from '../../fields/reading';

@@ -1,9 +1,10 @@
 /** What follows the feed system on a plan: what is not needed, parts owned, people near, cautions, where people differ. */
 import type { Answers } from '../../../design/answers';
 import type { Plan } from '../../../plan/plan-schema';
+import { ruleSetName } from '../../../words/en/catalog-names';
 import { cautionNames } from '../../../words/en/cautions';
 import { onTheGround, placesWords } from '../../../words/en/exposure';
-import { bandName, ruleSetName } from '../../../words/en/names';
+import { bandName } from '../../../words/en/names';
 import { planScreen } from '../../../words/en/plan-screen';
 import { verdictNames } from '../../../words/en/verdicts';
 import { partText } from '../../answer-text';
