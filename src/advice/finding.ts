@@ -109,6 +109,8 @@ export interface Cut {
 }
 
 export interface Part {
+  /** What it is, size and all, but not how much of it. Kept with ticks: never renamed. */
+  readonly id: string;
   readonly item: Said;
   readonly quantity: number;
   readonly unit: 'piece' | 'metre' | 'set' | 'pair' | 'roll';
@@ -117,6 +119,8 @@ export interface Part {
   readonly owned: number;
   readonly for: Said;
   readonly substitute: Said;
+  /** One does for all antennas that are put up one after the other. */
+  readonly again: boolean;
   readonly where: 'wire-and-rope' | 'electrical' | 'radio' | 'hardware' | 'made';
 }
 
@@ -136,7 +140,7 @@ export interface BandFinding {
   readonly notes: readonly Said[];
 }
 
-export type Before = 'site' | 'up' | 'launch' | 'raise' | 'transmit' | 'leave' | 'storm';
+export type Before = 'site' | 'up' | 'launch' | 'raise' | 'transmit' | 'links' | 'leave' | 'storm';
 
 export interface Caution {
   readonly id: string;

@@ -13,8 +13,13 @@ interface Line {
   readonly owned?: number;
   readonly for: Said;
   readonly or?: Said;
+  readonly again?: boolean;
   readonly where: Part['where'];
 }
+
+/** `wire pvc-1.5mm2`, `capacitor 68 1`: the code of the item and what tells it from others of its kind. A weight does not. */
+const idOf = ({ code, data: { weightKg: _how, ...what } }: Said): string =>
+  [code, ...Object.values(what).filter((value) => value !== 0)].join(' ');
 
 /** Metres are rounded up to whole ones, as they are sold; a part can never be had more often than it is asked for. */
 export function partLine({
@@ -25,10 +30,12 @@ export function partLine({
   owned = have,
   for: place,
   or = say('no-substitute'),
+  again = false,
   where,
 }: Line): Part {
   const asked = Math.ceil(quantity - 1e-9);
   return {
+    id: idOf(item),
     item,
     quantity: asked,
     unit,
@@ -36,6 +43,7 @@ export function partLine({
     owned: Math.floor(owned + 1e-9),
     for: place,
     substitute: or,
+    again,
     where,
   };
 }

@@ -49,7 +49,7 @@ const placeOf = ({ device, at, ratio, distanceM }: Link): Said =>
 
 const whole = (link: Link, have: number, owned = have): Part =>
   partLine({
-    item: say(`device-${link.device}`, { ratio: link.ratio ?? 0, kind: link.kind ?? '' }),
+    item: say(`device-${link.device}`, { ratio: link.ratio ?? 0 }),
     quantity: 1,
     have,
     owned,
@@ -91,7 +91,7 @@ function wound(link: Link, build: BuildFinding, drawer: Drawer, { settled }: Fac
   const otherSocket = say(settled.powerW > BNC_MOST_W ? 'or-large-socket' : 'or-bnc');
   return [
     ...parts,
-    electrical(say('box', { box: build.box }), 1, { or: say('or-junction-box') }),
+    electrical(say('box'), 1, { or: say('or-junction-box') }),
     electrical(say('coax-socket'), isAtWire ? 1 : 2, { or: otherSocket }),
     electrical(say('wire-post'), isAtWire ? 2 : 0, { or: say('or-bolt') }),
   ];

@@ -1,11 +1,12 @@
 /** The shopping list, counted from the chain and the cuts: what to have or buy, what it is for, and what to take if the shop lacks it. */
 import type { Dimensions } from './dimensions';
 import type { Facts } from './facts';
-import type { Cut, Link, Part } from './finding';
+import type { Cut, Link, Part, Said } from './finding';
 import type { Mechanics } from './mechanics';
 import { type Drawer, drawerOf, partLine, say } from './part-line';
 import { deviceParts, drainParts } from './parts-to-wind';
 import { wireEndVoltage } from './wire-end-voltage';
+import { linkCount } from './wire-links';
 
 /** Spacers of parallel wires, one for each of these, m. Common practice. */
 const SPACER_EVERY_M = 1.5;
@@ -22,6 +23,7 @@ export function partsOf(
   return [
     ...wireParts(facts, cuts, drawer),
     ...insulators(facts, dimensions),
+    ...linkParts(facts, dimensions),
     ...lineParts(facts, chain, cuts, drawer),
     ...deviceParts(facts, dimensions, chain, drawer),
     ...drainParts(facts, chain),
@@ -42,7 +44,7 @@ function wireParts({ settled }: Facts, cuts: readonly Cut[], drawer: Drawer): Pa
   const ownedM = drawer.wireM(settled.wire);
   const wire = (quantity: number, have: number, place: string, or: string): Part =>
     partLine({
-      item: say('wire', { wire: settled.wire, metres: Math.ceil(quantity) }),
+      item: say('wire', { wire: settled.wire }),
       quantity,
       unit: 'metre',
       have,
@@ -88,20 +90,36 @@ function insulatorCount({ system, settled, bands }: Facts, { pieces, radiator }:
 
 function insulators(facts: Facts, dimensions: Dimensions): Part[] {
   const { ends, centre, spacers } = insulatorCount(facts, dimensions);
-  const { volts } = wireEndVoltage(facts.settled.powerW, facts.answers.powerW !== undefined);
-  const peakKilovolts = Math.max(1, Math.ceil((volts * Math.SQRT2) / 1000));
-  const wire = (item: string, quantity: number, or: string): Part =>
+  const peakKilovolts = peakKilovoltsOf(facts);
+  const wire = (item: Said, quantity: number, or: string): Part =>
     partLine({
-      item: say(item, { peakKilovolts }),
+      item,
       quantity,
       for: say('for-radiator'),
       or: say(or),
       where: 'wire-and-rope',
     });
   return [
-    wire('end-insulator', ends, 'or-plastic-strip'),
-    wire('centre-insulator', centre, 'or-plastic-strip'),
-    wire('spacer', spacers, 'or-plastic-tube'),
+    wire(say('end-insulator', { peakKilovolts }), ends, 'or-plastic-strip'),
+    wire(say('centre-insulator'), centre, 'or-plastic-strip'),
+    wire(say('spacer'), spacers, 'or-plastic-tube'),
+  ];
+}
+
+const peakKilovoltsOf = ({ settled, answers }: Facts): number => {
+  const { volts } = wireEndVoltage(settled.powerW, answers.powerW !== undefined);
+  return Math.max(1, Math.ceil((volts * Math.SQRT2) / 1000));
+};
+
+/** Of each link: what carries the pull, what carries the current, and its name. Common practice, no source. */
+function linkParts(facts: Facts, dimensions: Dimensions): Part[] {
+  const quantity = linkCount(dimensions);
+  const link = (item: Said, or: string, where: Part['where'], unit: Part['unit'] = 'piece'): Part =>
+    partLine({ item, quantity, unit, for: say('for-links'), or: say(or), where });
+  return [
+    link(say('link-insulator', { peakKilovolts: peakKilovoltsOf(facts) }), 'or-plastic-strip', 'wire-and-rope'),
+    link(say('link-plug'), 'or-flat-plug', 'electrical', 'pair'),
+    link(say('link-label'), 'or-any-tape', 'hardware', 'pair'),
   ];
 }
 
@@ -114,7 +132,7 @@ function lineParts({ settled }: Facts, chain: readonly Link[], cuts: readonly Cu
     const line = piece === 'coax-jumper' ? others[0] : settled.feedLine;
     if (line === undefined) return [];
     const metres = partLine({
-      item: say('line', { line, metres: Math.ceil(cutM - 1e-9) }),
+      item: say('line', { line }),
       quantity: cutM,
       unit: 'metre',
       have: drawer.lineM(line),
@@ -140,6 +158,9 @@ const plugs = (line: string, quantity: number): Part =>
     where: 'electrical',
   });
 
+/** What raises one antenna after the other, and rolls that outlast one. Common practice, no source. */
+const usedAgain: readonly string[] = ['throw-line', 'throw-weight', 'marking-tape', 'sealing-tape'];
+
 /** For guys and cords, which carry little. Common practice. */
 const USUAL_ROPE = { diameterM: 0.003, weightKg: 0 };
 
@@ -152,30 +173,39 @@ function ropeParts(
   const thrown = among(cuts, /^throw-line$/);
   const staked = among(cuts, /^(tie|guy)$/).reduce((sum, { count }) => sum + count, 0);
   const guyed = among(cuts, /^guy$/).length > 0;
-  const raise = (item: string, quantity: number, or: string, unit: Part['unit'] = 'piece'): Part =>
+  const raise = (item: Said, quantity: number, or: string, unit: Part['unit'] = 'piece'): Part =>
     partLine({
-      item: say(item, { metres: Math.ceil(quantity - 1e-9), ...rope }),
+      item,
       quantity,
       unit,
       for: say('for-raising'),
       or: say(or),
+      again: usedAgain.includes(item.code),
       where: unit === 'metre' ? 'wire-and-rope' : 'hardware',
     });
   const outdoors = settled.indoors ? 0 : 1;
   return [
-    raise('rope', ropeM, 'or-other-rope', 'metre'),
-    raise('throw-line', lengthOf(thrown), 'or-fishing-line', 'metre'),
-    raise('throw-weight', thrown.length, 'or-water-bottle'),
-    raise('end-weight', thrown.length, 'or-elastic'),
-    raise('pole', guyed ? 1 : 0, 'or-tree'),
-    raise('stake', staked, 'or-fence-post'),
-    raise('streamers', outdoors, 'or-bright-cloth', 'set'),
+    raise(say('rope', { diameterMm: 1000 * rope.diameterM }), ropeM, 'or-other-rope', 'metre'),
+    raise(say('throw-line'), lengthOf(thrown), 'or-fishing-line', 'metre'),
+    raise(say('throw-weight'), thrown.length, 'or-water-bottle'),
+    raise(say('end-weight', { weightKg: rope.weightKg }), thrown.length, 'or-elastic'),
+    raise(say('pole'), guyed ? 1 : 0, 'or-tree'),
+    raise(say('stake'), staked, 'or-fence-post'),
+    raise(say('streamers'), outdoors, 'or-bright-cloth', 'set'),
   ];
 }
 
 function sealing({ settled, lineKind }: Facts): Part[] {
   const roll = (item: string, place: string, or: string): Part =>
-    partLine({ item: say(item), quantity: 1, unit: 'roll', for: say(place), or: say(or), where: 'hardware' });
+    partLine({
+      item: say(item),
+      quantity: 1,
+      unit: 'roll',
+      for: say(place),
+      or: say(or),
+      again: usedAgain.includes(item),
+      where: 'hardware',
+    });
   return [
     roll('marking-tape', 'for-marks', 'or-any-tape'),
     ...(settled.indoors || lineKind === 'none' ? [] : [roll('sealing-tape', 'for-sealing', 'or-pvc-tape')]),

@@ -7,9 +7,11 @@ import type { Dimensions } from './dimensions';
 import { endReachedM } from './end-height';
 import type { Facts } from './facts';
 import type { Before, Caution, Cut, Data, Link, Step } from './finding';
+import { hangsAs } from './hanging';
 import { aimedDipMHz } from './harmonics';
 import type { Mechanics } from './mechanics';
 import { highestPointM } from './site-run';
+import { linkCount, linkedLegs } from './wire-links';
 
 /** Which gates stand before a step. A step with none opens at once. Ids are kept with what was read: never renamed. */
 export const stepGates = {
@@ -30,14 +32,15 @@ export const stepGates = {
   trim: ['raise'],
   'set-tuner': ['transmit'],
   'transmit-test': ['transmit'],
+  'change-links': ['links', 'raise'],
   leave: ['leave'],
   storm: ['storm'],
 } as const satisfies Record<string, readonly Before[]>;
 export type StepId = keyof typeof stepGates;
+export const stepIds = Object.keys(stepGates) as readonly StepId[];
 
 /** The cautions to be read before a step, in order: one entry to a gate on screen. */
 export function cautionsBefore<C extends Pick<Caution, 'before'>>(stepId: StepId, cautions: readonly C[]): C[] {
-export const stepIds = Object.keys(stepGates) as readonly StepId[];
   const gates: readonly Before[] = stepGates[stepId];
   return cautions.filter(({ before }) => gates.includes(before));
 }
@@ -88,22 +91,23 @@ function outdoorSteps(plan: Plan): Draft[] {
   const portable = facts.settled.station === 'portable';
   const thrown = cuts.some(({ piece }) => piece === 'throw-line');
   return [
-    inside('pack', portable ? 'pack-portable' : 'pack-home'),
     ...boxes(plan),
+    inside('pack', portable ? 'pack-portable' : 'pack-home'),
     outside('walk-site', 'walk-site', { lineDistanceM: lineDistanceM(plan) }),
     outside('thunder', portable ? 'thunder-portable' : 'thunder-home'),
-    ...cutting(plan).map((data) => outside('cut-wire', 'cut-wire', data)),
+    ...cutting(plan).map((draft) => ({ ...draft, outdoor: true })),
     outside('lay-out', 'lay-out', { runM: dimensions.runM, riseM: dimensions.riseM }),
     outside('plan-lift', thrown ? 'plan-throw' : 'plan-pole'),
     ...(thrown ? [outside('launch')] : []),
-    outside('raise', `raise-${facts.settled.radiator}`, raiseData(plan)),
+    outside('raise', `raise-${hangsAs(facts.settled)}`, raiseData(plan)),
     ...returnWires(plan).map((draft) => ({ ...draft, outdoor: true })),
     outside('connect', connectCode(plan), connectData(plan)),
     ...(portable || facts.lineKind === 'none' ? [] : [outside('entry', `entry-${facts.lineKind}`)]),
     outside('mark'),
     ...tuning(plan).map((draft) => ({ ...draft, outdoor: true })),
-    outside('transmit-test', 'transmit-test', testData(facts)),
-    portable ? outside('leave') : outside('storm', 'storm-home'),
+    outside('transmit-test', 'transmit-test', testData(plan)),
+    ...changing(plan).map((draft) => ({ ...draft, outdoor: true })),
+    portable ? outside('leave', hasLinks(plan) ? 'leave-linked' : 'leave') : outside('storm', 'storm-home'),
   ];
 }
 
@@ -111,12 +115,13 @@ function outdoorSteps(plan: Plan): Draft[] {
 function indoorSteps(plan: Plan): Draft[] {
   return [
     ...boxes(plan),
-    ...cutting(plan).map((data) => inside('cut-wire', 'cut-wire', data)),
+    ...cutting(plan),
     inside('raise', 'hang-indoors', { runM: plan.dimensions.runM }),
     ...returnWires(plan),
     inside('connect', connectCode(plan), connectData(plan)),
     ...tuning(plan),
-    inside('transmit-test', 'transmit-test', testData(plan.facts)),
+    inside('transmit-test', 'transmit-test', testData(plan)),
+    ...changing(plan),
     inside('storm', 'storm-indoors'),
   ];
 }
@@ -134,10 +139,32 @@ const isWire = ({ note }: Cut): boolean =>
   note.code !== 'wire-there' && !/^(rope|coax|jumper|open-wire|section)-/.test(note.code);
 
 /** Nothing to cut where the wire is there already. */
-function cutting({ cuts }: Plan): Data[] {
-  const count = cuts.filter(isWire).reduce((sum, cut) => sum + cut.count, 0);
-  return count === 0 ? [] : [{ count }];
+function cutting(plan: Plan): Draft[] {
+  const count = plan.cuts.filter(isWire).reduce((sum, cut) => sum + cut.count, 0);
+  if (count === 0) return [];
+  const links = linkCount(plan.dimensions);
+  return [
+    links === 0
+      ? inside('cut-wire', 'cut-wire', { count })
+      : inside('cut-wire', 'cut-linked', { count, ...order(plan) }),
+  ];
 }
+
+const hasLinks = ({ dimensions }: Plan): boolean => linkCount(dimensions) > 0;
+
+/** Bands of a linked wire in the order they are cut and trimmed, highest first. */
+const order = ({ dimensions }: Plan): Data => ({
+  order: linkedLegs(dimensions)
+    .map(({ band }) => band)
+    .join(' '),
+});
+
+/** A band is chosen at the wire. */
+const changing = (plan: Plan): Draft[] =>
+  hasLinks(plan) ? [inside('change-links', 'change-links', { ...order(plan), ...lowered(plan) })] : [];
+
+/** Nothing is lowered indoors. */
+const lowered = ({ facts }: Plan): Data => ({ indoors: facts.settled.indoors });
 
 /** Nothing is known of how another's antenna hangs, and an upright wire does not sag. */
 function slackData({ cuts, mechanics }: Plan): Data {
@@ -177,7 +204,8 @@ function connectData({ chain, facts }: Plan): Data {
   return { chokesM: [...new Set(chokesAtM(chain))].join('|'), box, square, transformed };
 }
 
-function tuning({ facts, dimensions, cuts }: Plan): Draft[] {
+function tuning(plan: Plan): Draft[] {
+  const { facts, dimensions, cuts } = plan;
   const [lowest] = facts.bands;
   const data: Data = {
     band: lowest.band,
@@ -186,10 +214,16 @@ function tuning({ facts, dimensions, cuts }: Plan): Draft[] {
   };
   const trimmed = cuts.some(({ stopRule }) => stopRule.code === 'stop-at-dip');
   if (!trimmed) return [inside('set-tuner', 'set-tuner', data)];
+  if (hasLinks(plan)) {
+    const highest = facts.bands.at(-1) ?? lowest;
+    const first = { ...order(plan), band: highest.band, dipMHz: highest.focusMHz, ...lowered(plan) };
+    return [inside('measure', 'measure-linked', first), inside('trim', 'trim-linked', first)];
+  }
   return [inside('measure', 'measure-dip', data), inside('trim', 'trim', data)];
 }
 
-const testData = ({ settled }: Facts): Data => ({
-  firstW: Math.min(FIRST_TEST_W, settled.powerW),
-  powerW: settled.powerW,
+const testData = (plan: Plan): Data => ({
+  firstW: Math.min(FIRST_TEST_W, plan.facts.settled.powerW),
+  powerW: plan.facts.settled.powerW,
+  linked: hasLinks(plan),
 });

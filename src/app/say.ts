@@ -33,4 +33,7 @@ export function clock(at: number): string {
   return new Intl.DateTimeFormat(variety(), { hour: '2-digit', minute: '2-digit', hourCycle }).format(at);
 }
 
+/** The time of day; on any other day with its date. */
+export const moment = (at: number): string => (day(at) === day(Date.now()) ? clock(at) : `${day(at)}, ${clock(at)}`);
+
 export const day = (at: number): string => new Intl.DateTimeFormat(variety(), { dateStyle: 'long' }).format(at);

@@ -6,7 +6,7 @@ import * as z from 'zod/mini';
 import { AnswerKey, DraftAnswers } from './answers';
 
 /** Newest version of the record; storage/histories.ts brings older ones up to it. */
-export const savedPlanVersion = 2;
+export const savedPlanVersion = 3;
 
 const time = z.int().check(z.gte(0));
 const name = z.string().check(z.minLength(1), z.maxLength(200));
@@ -44,7 +44,7 @@ export const SavedPlan = z.strictObject({
   lastEdit: z.optional(z.strictObject({ key: AnswerKey, before: DraftAnswers, at: time })),
   /** Caution lines ticked as read, by `caution:line`. */
   cautionsRead: z.record(name, Mark),
-  /** Ticked rows of lists, by `list:row` (shop, pack). */
+  /** Ticked rows of lists, by `list:row`: parts by their id (shop, pack, leave), steps by theirs (raise). */
   ticks: z.record(name, Mark),
   /** How far a job has come (cut, raise), by job: the id of its step. */
   progress: z.record(name, z.strictObject({ step: name, at: time })),

@@ -86,16 +86,18 @@ function bandLine({ band, swrAtRadio, tunerNeeded }: Plan['bands'][number], say:
   return say(words.band, { band: name, swr: swrText(swrAtRadio), tuner });
 }
 
-/** What is bought and what is there; `isHere` tells which rows were ticked. */
-export function shoppingAsText(
-  parts: readonly Part[],
-  isHere: (part: Part) => boolean,
-  { name, format }: TextOptions,
-): string {
+/** A part as it stands on a list: `isHere` when it is ticked. */
+interface ListedPart extends Pick<Part, 'name' | 'quantity' | 'unit' | 'use' | 'substitute'> {
+  readonly isHere: boolean;
+}
+
+/** What is bought and what is there. */
+export function shoppingAsText(parts: readonly ListedPart[], { name, format }: TextOptions): string {
   const say: Said = (message, data = {}) => render(message, data, format);
   const lines = parts.flatMap((part) => {
-    const state = say(isHere(part) ? words.have : words.buy);
-    const row = say(words.part, { state, quantity: part.quantity, item: part.item, use: part.for });
+    const state = say(part.isHere ? words.have : words.buy);
+    const { name: item, quantity, unit, use } = part;
+    const row = say(unit === 'metre' ? words.partMetres : words.part, { state, quantity, item, use });
     return part.substitute === '' ? [row] : [row, say(words.or, { substitute: part.substitute })];
   });
   return `${[`${name ?? say(words.unnamed)}: ${say(words.shop)}`, '', ...lines].join('\n')}\n`;

@@ -80,14 +80,22 @@ export const Plan = z.strictObject({
     z.strictObject({
       /** What sort of thing it is, whatever its size: the code of its item. */
       kind: text,
+      /** What it is, size and all, but not how much of it. Ticks are kept under it. */
+      id: text,
       item: text,
+      /** The item without its length. */
+      name: text,
       quantity: z.number(),
       unit: z.enum(['piece', 'metre', 'set', 'pair', 'roll']),
       have: z.number(),
       /** All there is of it on hand, where several plans are shopped for. */
       owned: z.number(),
       for: text,
+      /** What it is for without the place of that in the chain. */
+      use: text,
       substitute: text,
+      /** One does for all antennas that are put up one after the other. */
+      again: z.boolean(),
       where: z.enum(['wire-and-rope', 'electrical', 'radio', 'hardware', 'made']),
     }),
   ),
@@ -124,7 +132,7 @@ export const Plan = z.strictObject({
     z.strictObject({
       id: text,
       lines: z.array(z.number()),
-      before: z.enum(['site', 'up', 'launch', 'raise', 'transmit', 'leave', 'storm']),
+      before: z.enum(['site', 'up', 'launch', 'raise', 'transmit', 'links', 'leave', 'storm']),
       text,
       why: text,
       /** Each line on its own, for ticking. */
@@ -223,6 +231,8 @@ export const Plan = z.strictObject({
           /** Bands served that need no tuner, and those that the tuner at hand does not reach. */
           bandsWithoutTuner: z.number(),
           bandsBeyondTuner: z.number(),
+          /** Bands beyond the first that are set by hand at the wire. */
+          bandsByHand: z.number(),
           /** Mean over the bands served of the power towards useful heights, dB on 100 W spread evenly over a sphere; null until solved. */
           usefulDb: maybe,
           /** On its worst band: part of the radio's power that is radiated; that leaves the feed line, until solved. */

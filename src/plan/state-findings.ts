@@ -23,7 +23,7 @@ import { cutNotes, pieceName, stopRules } from '../words/en/cuts';
 import { disputes as disputeWords } from '../words/en/disputes';
 import { exposureWords } from '../words/en/exposure';
 import { notNeededDevices, notNeeded as notNeededWords } from '../words/en/not-needed';
-import { partFor, partItems, partSubstitutes } from '../words/en/parts';
+import { partFor, partItem, partItems, partSubstitutes, partUses } from '../words/en/parts';
 import { steps as stepWords } from '../words/en/steps';
 import { verdicts as verdictWords } from '../words/en/verdicts';
 import { warningWords } from '../words/en/warnings';
@@ -63,13 +63,17 @@ export const stateCuts = (list: readonly Cut[], speaker: Speaker): Plan['cuts'] 
 export const stateParts = (list: readonly Part[], speaker: Speaker): Plan['parts'] =>
   list.map((part) => ({
     kind: part.item.code,
-    item: speaker.say(partItems, part.item),
+    id: part.id,
+    item: partItem(speaker.say(partItems, part.item), part, speaker.format),
+    name: speaker.say(partItems, part.item),
     quantity: part.quantity,
     unit: part.unit,
     have: part.have,
     owned: part.owned,
     for: speaker.say(partFor, part.for),
+    use: speaker.say(partUses, part.for),
     substitute: speaker.say(partSubstitutes, part.substitute),
+    again: part.again,
     where: part.where,
   }));
 

@@ -184,8 +184,8 @@ describe('steps', () => {
   test('in order: site before cutting, cutting before raising, test before full power, leaving last', () => {
     const ids = wholePlan({ station: 'portable' }).steps.map(({ id }) => id);
     expect(ids).toEqual([
-      'pack',
       'make-boxes',
+      'pack',
       'walk-site',
       'thunder',
       'cut-wire',

@@ -1,5 +1,7 @@
-import { expect, test } from 'vitest';
-import { isTicked, partRows, shelves, tickKey } from '../../src/app/jobs/part-rows';
+import { describe, expect, test } from 'vitest';
+import { packRows } from '../../src/app/jobs/pack-rows';
+import { isBought, isPacked, partRows, shelves, tickKey, usesText } from '../../src/app/jobs/part-rows';
+import { sayIn } from '../../src/app/say';
 import type { Answers } from '../../src/design/answers';
 import { applyEdit } from '../../src/design/plan-edit';
 import { newSavedPlan } from '../../src/design/saved-plan';
@@ -10,35 +12,73 @@ const plan = makePlan(answers);
 const rows = partRows(plan);
 const saved = newSavedPlan('00000000-0000-4000-8000-000000000000', 1000, answers);
 
-test('nothing is lost or counted twice when like parts come together', () => {
-  const total = (list: readonly { quantity: number }[]): number =>
-    list.reduce((sum, { quantity }) => sum + quantity, 0);
-  expect(total(rows)).toBe(total(plan.parts));
-  expect(rows.length).toBeLessThan(plan.parts.length);
+const total = (list: readonly { readonly quantity: number }[]): number =>
+  list.reduce((sum, { quantity }) => sum + quantity, 0);
+
+describe('rows to shop by', () => {
+  test('nothing is lost or counted twice when like parts come together', () => {
+    expect(total(rows)).toBe(total(plan.parts));
+    expect(rows.length).toBeLessThan(plan.parts.length);
+  });
+
+  test('each row has a key of its own that fits a record, and a shelf', () => {
+    expect(new Set(rows.map(({ id }) => id)).size).toBe(rows.length);
+    for (const row of rows) {
+      expect(tickKey('shop', row).length).toBeLessThanOrEqual(200);
+      expect(shelves).toContain(row.where);
+    }
+  });
+
+  test('keys are of codes: neither a change of length nor one of units or wording touches them', () => {
+    const longer = partRows(makePlan({ ...answers, feedLineLengthM: 22, supportHeightM: 11, units: 'imperial' }));
+    const ids = new Set(longer.map(({ id }) => id));
+    for (const { id, name } of rows) {
+      expect([id, ids.has(id)]).toEqual([id, true]);
+      expect(id).not.toContain(name);
+    }
+    expect(ids).toContain('wire pvc-1.5mm2');
+    expect(ids).toContain('throw-line');
+  });
+
+  test('what a row is for is short: devices by name and number, no place', () => {
+    const uses = rows.map((row) => usesText(row, sayIn('metric')));
+    expect(uses).toContain('49:1 transformer, 2 × 1:1 choke');
+    for (const text of uses) expect(text).not.toMatch(/feed point|\u00a0m/);
+  });
+
+  test('a row counts as there when enough is on hand, until it is ticked by hand', () => {
+    const [first] = rows;
+    const owned = { ...first, have: first.quantity };
+    expect(isBought(saved, first)).toBe(false);
+    expect(isBought(saved, owned)).toBe(true);
+    expect(isPacked(saved, 'pack', owned)).toBe(false);
+    const off = applyEdit(saved, { kind: 'tick', key: tickKey('shop', owned), on: false, at: 2000 });
+    expect(isBought(off, owned)).toBe(false);
+  });
 });
 
-test('each row has a key of its own that fits a record, and a shelf', () => {
-  expect(new Set(rows.map(({ key }) => key)).size).toBe(rows.length);
-  for (const row of rows) {
-    expect(tickKey('shop', row).length).toBeLessThanOrEqual(200);
-    expect(shelves).toContain(row.where);
-  }
-});
+describe('rows to pack by', () => {
+  const packed = packRows(plan);
 
-test('a tick outlives a change of length, and the order stays', () => {
-  const longer = partRows(makePlan({ ...answers, feedLineLengthM: 22, supportHeightM: 11 }));
-  const keys = new Set(longer.map(({ key }) => key));
-  const measured = rows.filter(({ unit, item }) => unit === 'metre' && /rope|wire:|coax/.test(item));
-  expect(measured.length).toBeGreaterThan(1);
-  for (const { key } of measured) expect([key, keys.has(key)]).toEqual([key, true]);
-});
+  test('hold boxes as they were made, not what is inside them', () => {
+    const names = packed.map(({ name, quantity }) => `${quantity} ${name}`);
+    expect(names).toEqual(
+      expect.arrayContaining(['1 49:1 transformer', '2 1:1 choke', expect.stringMatching(/^2 end insulator/)]),
+    );
+    expect(packed.map(({ id }) => id.split(' ')[0])).not.toContain('ring');
+    expect(names.some((name) => name.includes('capacitor'))).toBe(false);
+  });
 
-test('a row counts as there when enough is on hand, until it is ticked by hand', () => {
-  const [first] = rows;
-  const owned = { ...first, have: first.quantity };
-  expect(isTicked(saved, 'shop', first)).toBe(false);
-  expect(isTicked(saved, 'shop', owned)).toBe(true);
-  expect(isTicked(saved, 'pack', owned)).toBe(false);
-  const off = applyEdit(saved, { kind: 'tick', key: tickKey('shop', owned), on: false, at: 2000 });
-  expect(isTicked(off, 'shop', owned)).toBe(false);
+  test('name what guards head and eyes only where a line is thrown', () => {
+    const ids = (given: Answers): string[] => packRows(makePlan(given)).map(({ id }) => id);
+    expect(ids(answers)).toContain('tool headgear');
+    expect(ids({ ...answers, indoors: true })).not.toContain('tool headgear');
+    expect(ids({ ...answers, indoors: true })).toContain('tool gloves');
+  });
+
+  test('there and back are ticked apart', () => {
+    const [wire] = packed;
+    const there = applyEdit(saved, { kind: 'tick', key: tickKey('pack', wire), on: true, at: 2000 });
+    expect([isPacked(there, 'pack', wire), isPacked(there, 'leave', wire)]).toEqual([true, false]);
+  });
 });

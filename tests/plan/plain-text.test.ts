@@ -40,8 +40,11 @@ test('it holds no code, no NaN and ends with the local codes', () => {
 
 test('the shopping list says of each part whether it is here', () => {
   const [first] = plan.parts;
-  const list = shoppingAsText(plan.parts, (part) => part === first, { name: null, format: createFormat('imperial') });
-  expect(list).toContain(`[have] ${first.quantity} ${first.item}`);
+  const format = createFormat('imperial');
+  const listed = plan.parts.map((part) => ({ ...part, isHere: part === first }));
+  const list = shoppingAsText(listed, { name: null, format });
+  expect(first.unit).toBe('metre');
+  expect(list).toContain(`[have] ${format.length(first.quantity)} of ${first.name} (for ${first.use})`);
   expect(list.match(/^\[buy\]/gm)).toHaveLength(plan.parts.length - 1);
   expect(list.match(/^ {6}or: /gm)?.length).toBe(plan.parts.filter(({ substitute }) => substitute !== '').length);
 });

@@ -1,10 +1,12 @@
 /**
  * One shopping list for several plans. A row stands for what every plan needs of one thing, and keeps its ticks in the plans themselves: what is
  * ticked here is ticked in each plan's own list, whichever plans are shopped for together later. What is on hand serves one plan after the other
- * and nothing twice; of metres a plan gets all it needs or none, since nobody splices.
+ * and nothing twice; of metres a plan gets all it needs or none, since nobody splices. What is used again is got once, for the plan that asks most.
  */
 import type { SavedPlan } from '../../design/saved-plan';
-import { isTicked, type PartRow, tickKey } from './part-rows';
+import { shopScreen } from '../../words/en/shop-screen';
+import type { Say } from '../say';
+import { isBought, type PartRow, tickKey, usesText } from './part-rows';
 
 export interface PlanRows {
   readonly saved: SavedPlan;
@@ -25,25 +27,20 @@ export interface MergedRow extends PartRow {
 export function mergedRows(lists: readonly PlanRows[]): MergedRow[] {
   const shares = new Map<string, Share[]>();
   for (const { saved, name, rows } of lists)
-    for (const row of rows) shares.set(row.key, [...(shares.get(row.key) ?? []), { saved, name, row }]);
-  return [...shares.values()].flatMap((of) => merged(of, lists.length > 1));
+    for (const row of rows) shares.set(row.id, [...(shares.get(row.id) ?? []), { saved, name, row }]);
+  return [...shares.values()].flatMap(merged);
 }
 
-function merged(of: readonly Share[], isForSeveral: boolean): MergedRow[] {
+function merged(of: readonly Share[]): MergedRow[] {
   const [first] = of;
   if (first === undefined) return [];
+  if (first.row.again) {
+    const most = of.reduce((a, b) => (b.row.quantity > a.row.quantity ? b : a));
+    return [{ ...most.row, shares: of }];
+  }
   const given = handOut(of);
   const sum = (value: (row: PartRow) => number): number => given.reduce((total, { row }) => total + value(row), 0);
-  return [
-    {
-      ...first.row,
-      isSum: first.row.isSum || of.length > 1,
-      quantity: sum(({ quantity }) => quantity),
-      have: sum(({ have }) => have),
-      for: isForSeveral ? of.map(({ name, row }) => `${name}: ${row.for}`).join('; ') : first.row.for,
-      shares: given,
-    },
-  ];
+  return [{ ...first.row, quantity: sum(({ quantity }) => quantity), have: sum(({ have }) => have), shares: given }];
 }
 
 /** What is on hand, to one plan after the other. */
@@ -56,8 +53,17 @@ function handOut(of: readonly Share[]): Share[] {
   });
 }
 
-export const isMergedTicked = ({ shares }: MergedRow, list: 'shop' | 'pack'): boolean =>
-  shares.every(({ saved, row }) => isTicked(saved, list, row));
+/** What a row is for: in one plan its uses, in several which of them takes how much of it. */
+export function sharesText({ again, unit, shares }: MergedRow, isForSeveral: boolean, say: Say): string {
+  if (!isForSeveral) return shares.map(({ row }) => usesText(row, say)).join('; ');
+  if (again && shares.length > 1) return say(shopScreen.oneForAll);
+  if (shares.length === 1) return shares.map(({ name, row }) => `${name}: ${usesText(row, say)}`).join('; ');
+  const much = ({ quantity }: PartRow): string => (unit === 'metre' ? say.format.length(quantity) : String(quantity));
+  return shares.map(({ name, row }) => say(shopScreen.share, { name, much: much(row) })).join('; ');
+}
+
+export const isMergedBought = ({ shares }: MergedRow): boolean =>
+  shares.every(({ saved, row }) => isBought(saved, row));
 
 export interface Tick {
   readonly planId: string;
@@ -66,10 +72,10 @@ export interface Tick {
 }
 
 /** A tick in every plan that the row is for; what stands there already is left as it is. */
-export const ticksOf = ({ shares }: MergedRow, list: 'shop' | 'pack', on: boolean): Tick[] =>
+export const ticksOf = ({ shares }: MergedRow, on: boolean): Tick[] =>
   shares
-    .filter(({ saved, row }) => isTicked(saved, list, row) !== on)
-    .map(({ saved, row }) => ({ planId: saved.id, key: tickKey(list, row), on }));
+    .filter(({ saved, row }) => isBought(saved, row) !== on)
+    .map(({ saved, row }) => ({ planId: saved.id, key: tickKey('shop', row), on }));
 
 /** Kept with the plan that is shopped from: whether another is shopped for with it. */
 export const withKey = (otherId: string): string => `with:${otherId}`;

@@ -1,17 +1,21 @@
-/** Parts to tick with a thumb: the whole row is the target, nothing moves when it is ticked. */
+/** Things to tick with a thumb: the whole row is the target, nothing moves when it is ticked. */
+import type { ComponentChildren } from 'preact';
 import { shopScreen } from '../../words/en/shop-screen';
 import { Icon } from '../parts/icon';
 import { useSay } from '../say';
-import { itemText, type PartRow, shelves } from './part-rows';
+import { useStores } from '../stores/stores';
+import { type ListRow, shelves, type TickList } from './part-rows';
 
-interface PartListProps<R extends PartRow> {
+interface PartListProps<R extends ListRow> {
   readonly rows: readonly R[];
-  readonly list: 'shop' | 'pack';
+  readonly list: TickList;
   isTicked(row: R): boolean;
   onTick(row: R, on: boolean): void;
+  /** What stands below the name of a row. */
+  readonly more?: (row: R) => ComponentChildren;
 }
 
-export function PartList<R extends PartRow>({ rows, ...ticking }: PartListProps<R>) {
+export function PartList<R extends ListRow>({ rows, ...ticking }: PartListProps<R>) {
   const say = useSay();
   return (
     <div class="shelf stack">
@@ -23,7 +27,7 @@ export function PartList<R extends PartRow>({ rows, ...ticking }: PartListProps<
             <h2 id={`shelf-${shelf}`}>{say(shopScreen[shelf])}</h2>
             <ul class="rows">
               {here.map((row) => (
-                <Row key={row.key} row={row} {...ticking} />
+                <Row key={row.id} row={row} {...ticking} />
               ))}
             </ul>
           </section>
@@ -33,7 +37,9 @@ export function PartList<R extends PartRow>({ rows, ...ticking }: PartListProps<
   );
 }
 
-function Row<R extends PartRow>({ row, list, isTicked, onTick }: Omit<PartListProps<R>, 'rows'> & { readonly row: R }) {
+type RowProps<R extends ListRow> = Omit<PartListProps<R>, 'rows'> & { readonly row: R };
+
+function Row<R extends ListRow>({ row, list, isTicked, onTick, more }: RowProps<R>) {
   const say = useSay();
   const ticked = isTicked(row);
   const words =
@@ -48,23 +54,33 @@ function Row<R extends PartRow>({ row, list, isTicked, onTick }: Omit<PartListPr
           </span>
           <span class="st">{say(words[ticked ? 0 : 1])}</span>
         </span>
-        <span class="qty">
-          {row.quantity}
-          <small> {say(row.unit === 'metre' ? shopScreen.metres : shopScreen.times)}</small>
-        </span>
+        <Quantity row={row} />
         <span class="what">
-          <b>{itemText(row, say.format)}</b>
-          <span>{say(shopScreen.use, { use: row.for })}</span>
-          {list === 'shop' && row.have > 0 && row.have < row.quantity && (
-            <span class="sub">{say(shopScreen.partly, { have: row.have, of: row.quantity })}</span>
-          )}
-          {list === 'shop' && row.substitute !== '' && (
-            <span class="sub">
-              <b>{say(shopScreen.or)}</b> {row.substitute}
-            </span>
-          )}
+          <b>{row.name}</b>
+          {more?.(row)}
         </span>
       </label>
     </li>
+  );
+}
+
+/** Pieces are counted; of what is sold by length both units stand, rounded up to whole ones. */
+function Quantity({ row: { unit, quantity } }: { readonly row: ListRow }) {
+  const say = useSay();
+  const isMetric = useStores().settings.units.value === 'metric';
+  if (unit !== 'metre') {
+    return (
+      <span class="qty">
+        {quantity}
+        <small> {say(shopScreen.times)}</small>
+      </span>
+    );
+  }
+  const texts = [say(shopScreen.metres, { metres: quantity }), say(shopScreen.feet, { metres: quantity })];
+  const [first, second] = isMetric ? texts : texts.reverse();
+  return (
+    <span class="qty length">
+      {first} <small>{second}</small>
+    </span>
   );
 }

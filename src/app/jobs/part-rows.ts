@@ -1,59 +1,64 @@
 /** Parts of a plan as rows of a list: like parts for several devices together, grouped by where one buys them, in an order that never changes. */
 import type { SavedPlan } from '../../design/saved-plan';
 import type { Plan } from '../../plan/plan-schema';
-import type { Format } from '../../words/format';
+import { shopScreen } from '../../words/en/shop-screen';
+import type { Say } from '../say';
 
 type Part = Plan['parts'][number];
 
-export interface PartRow extends Part {
-  /** Stays the same when a length in the text changes with an answer. */
-  readonly key: string;
-  /** Several lengths of one thing: told by their sum. */
-  readonly isSum: boolean;
+/** What a row is for, and the places of that: a choke along the line and one at the radio are one use in two places. */
+interface Use {
+  readonly use: string;
+  readonly places: readonly string[];
 }
 
-export const shelves = ['wire-and-rope', 'electrical', 'radio', 'hardware', 'made'] as const;
+export const shelves = ['wire-and-rope', 'electrical', 'radio', 'hardware', 'made', 'tools'] as const;
 
-/** Names of ticks are at most 200 long. */
-const MOST = 150;
+/** One thing to tick, and how much of it. */
+export interface ListRow extends Pick<Part, 'id' | 'name' | 'quantity' | 'unit'> {
+  readonly where: (typeof shelves)[number];
+}
 
-/** A length in an item's text, with its other unit. */
-const lengthInText = /,? [\d.,]+\u00a0(?:m|ft|in)\b.*$/;
-
-const keyOf = ({ item, where, unit }: Part): string =>
-  `${`${where} ${item.replace(lengthInText, '')}`.slice(0, MOST)} ${unit}`;
+export interface PartRow extends Omit<Part, 'item' | 'for' | 'use'> {
+  readonly uses: readonly Use[];
+}
 
 export function partRows({ parts }: Pick<Plan, 'parts'>): PartRow[] {
   const rows = new Map<string, PartRow>();
-  for (const part of parts) {
-    const key = keyOf(part);
-    const known = rows.get(key);
-    rows.set(key, known === undefined ? { ...part, key, isSum: false } : together(known, part));
+  for (const { item: _withLength, for: place, use, ...part } of parts) {
+    const row = { ...part, uses: [{ use, places: [place] }] };
+    const known = rows.get(part.id);
+    rows.set(part.id, known === undefined ? row : together(known, row));
   }
   return [...rows.values()];
 }
 
-function together(row: PartRow, part: Part): PartRow {
-  const uses = row.for.split('; ');
-  return {
-    ...row,
-    isSum: row.isSum || lengthInText.test(row.item),
-    quantity: row.quantity + part.quantity,
-    have: row.have + part.have,
-    owned: Math.max(row.owned, part.owned),
-    for: uses.includes(part.for) ? row.for : [...uses, part.for].join('; '),
-  };
+const together = (row: PartRow, more: PartRow): PartRow => ({
+  ...row,
+  quantity: row.quantity + more.quantity,
+  have: row.have + more.have,
+  owned: Math.max(row.owned, more.owned),
+  uses: more.uses.reduce(withUse, row.uses),
+});
+
+function withUse(uses: readonly Use[], { use, places }: Use): readonly Use[] {
+  const known = uses.find((each) => each.use === use);
+  if (known === undefined) return [...uses, { use, places }];
+  return uses.map((each) => (each === known ? { use, places: [...new Set([...known.places, ...places])] } : each));
 }
 
-/** What the row is called; the text of one length does for no sum. */
-export const itemText = ({ item, isSum, unit, quantity }: PartRow, format: Format): string =>
-  isSum && unit === 'metre' ? `${item.replace(lengthInText, '')}, ${format.length(quantity)}` : item;
+/** "49:1 transformer, 2 × 1:1 choke". */
+export const usesText = ({ uses }: PartRow, say: Say): string =>
+  uses.map(({ use, places }) => say(shopScreen.useOf, { use, count: places.length })).join(', ');
 
-export const tickKey = (list: 'shop' | 'pack', row: PartRow): string => `${list}:${row.key}`;
+/** Lists that are ticked: bought, in the bag, back in the bag. */
+export type TickList = 'shop' | 'pack' | 'leave';
 
-/** Ticked by hand; else counted from the parts on hand (shopping only). */
-export function isTicked(saved: SavedPlan, list: 'shop' | 'pack', row: PartRow): boolean {
-  const mark = saved.ticks[tickKey(list, row)];
-  if (mark !== undefined) return mark.on;
-  return list === 'shop' && row.have >= row.quantity;
-}
+export const tickKey = (list: TickList, { id }: ListRow): string => `${list}:${id}`;
+
+export const isPacked = (saved: SavedPlan, list: TickList, row: ListRow): boolean =>
+  saved.ticks[tickKey(list, row)]?.on === true;
+
+/** Ticked by hand; else counted from the parts on hand. */
+export const isBought = (saved: SavedPlan, row: PartRow): boolean =>
+  saved.ticks[tickKey('shop', row)]?.on ?? row.have >= row.quantity;

@@ -5,16 +5,18 @@ import { render } from '../message';
 import { conductorName, coreName, lineName, wireName } from './catalog-names';
 import { deviceNames, placeNames } from './devices';
 
-/** Metres on a list stand before the item; feet follow it in brackets. */
-const also = (d: Data, f: Format): string => f.length(Number(d.metres));
 const ratio = (d: Data, f: Format): string => `${f.number(Number(d.ratio))}:1`;
 
 export const partItems: Readonly<Record<string, Message>> = {
-  wire: (d, f) => `wire: ${wireName(String(d.wire))}, ${also(d, f)}`,
+  wire: (d) => wireName(String(d.wire)),
   'end-insulator': (d) => `end insulator, egg or long, for ${d.peakKilovolts} kV or more`,
   'centre-insulator': 'centre insulator with strain relief',
   spacer: 'spacer between the wires',
-  line: (d, f) => `${lineName(String(d.line))}, ${also(d, f)}`,
+  'link-insulator': (d) =>
+    `link insulator, a strip with two holes at each end, so that it and no plug takes the pull, for ${d.peakKilovolts} kV or more`,
+  'link-plug': 'plug and socket for a link, 4 mm round or flat, that hold by themselves',
+  'link-label': 'waterproof labels, the two halves of a link alike',
+  line: (d) => lineName(String(d.line)),
   'coax-plug': (d) => `coax plug for ${lineName(String(d.line))}`,
   'coax-socket': 'coax socket for the box',
   'wire-post': 'wire post for the box, stainless, with wing nut',
@@ -22,8 +24,8 @@ export const partItems: Readonly<Record<string, Message>> = {
   'device-choke': '1:1 choke, ready made',
   'device-tuner': 'tuner',
   ring: (d) => coreName(String(d.core)),
-  'winding-coax': (d) => `thin coax to wind: ${conductorName(String(d.conductor))}`,
-  'winding-wire': (d) => `wire to wind: ${conductorName(String(d.conductor))}`,
+  'winding-coax': (d) => `${conductorName(String(d.conductor))}, to wind`,
+  'winding-wire': (d) => `${conductorName(String(d.conductor))}, to wind`,
   capacitor: (d, f) =>
     `capacitor ${f.number(Number(d.capacitorPf))} pF, mica or ceramic NP0, ${d.kilovolts} kV or more`,
   box: 'weatherproof box with a hole at the bottom to breathe',
@@ -32,9 +34,8 @@ export const partItems: Readonly<Record<string, Message>> = {
   'bond-wire': 'bonding wire, 16 mm² or 6 AWG, green and yellow',
   'earth-clamp': 'clamp to the main earth',
   'drain-resistor': 'resistor 330 kΩ, 2 W, high voltage type, in series',
-  rope: (d, f) =>
-    `braided polyester rope, ${f.number(1000 * Number(d.diameterM))} mm or thicker, UV-stable, ${also(d, f)}`,
-  'throw-line': (d, f) => `throw line, 2 mm, slippery, ${also(d, f)}`,
+  rope: (d, f) => `braided polyester rope, ${f.number(Number(d.diameterMm))} mm or thicker, UV-stable`,
+  'throw-line': 'throw line, 2 mm, slippery',
   'throw-weight': 'throw weight, 200 to 400 g',
   'end-weight': (d, f) =>
     Number(d.weightKg) > 0
@@ -47,16 +48,22 @@ export const partItems: Readonly<Record<string, Message>> = {
   'sealing-tape': 'self-amalgamating tape',
 };
 
+/** What is sold by length is told with it. */
+export const partItem = (name: string, { unit, quantity }: { unit: string; quantity: number }, f: Format): string =>
+  unit === 'metre' ? `${name}, ${f.length(quantity)}` : name;
+
+const deviceName = (d: Data, f: Format): string => render(deviceNames[String(d.device)] ?? '', d, f);
+
 export const partFor: Readonly<Record<string, Message>> = {
   'for-radiator': 'the wire in the air',
+  'for-links': 'the links in the wire',
   'for-return': 'radials or counterpoise',
   'for-line': 'the feed line',
   'for-device': (d, f) => {
-    const name = render(deviceNames[String(d.device)] ?? '', d, f);
     const place = placeNames[String(d.at)] ?? '';
     const along =
       d.at === 'along-line' && Number(d.distanceM) > 0 ? `, ${f.length(Number(d.distanceM))} from the feed point` : '';
-    return `${name} ${place}${along}`.trim();
+    return `${deviceName(d, f)} ${place}${along}`.trim();
   },
   'for-drain': 'static drain across the feed point',
   'for-raising': 'raising it',
@@ -64,11 +71,15 @@ export const partFor: Readonly<Record<string, Message>> = {
   'for-sealing': 'plugs outdoors',
 };
 
+/** Shorter: without the place of a device. */
+export const partUses: Readonly<Record<string, Message>> = { ...partFor, 'for-device': deviceName };
+
 export const partSubstitutes: Readonly<Record<string, Message>> = {
   'no-substitute': 'nothing else does it',
   'or-other-wire': 'other copper wire from 1 mm²: change the wire in the plan, the length changes with it',
   'or-any-wire': 'any insulated copper wire from 0.5 mm²',
   'or-plastic-strip': 'a strip of thick polyethylene with smooth holes',
+  'or-flat-plug': 'flat blade plugs or bullet plugs, soldered and under shrink sleeve',
   'or-plastic-tube': 'plastic tube, cut and slotted',
   'or-other-coax': 'other 50 Ω coax of the same size or thicker',
   'or-other-open-wire': 'another open-wire line: change it in the plan',

@@ -25,6 +25,7 @@ export const plainText = {
   bandUnknown: ({ band }) => `${band}: not known yet, measure it.`,
   tuner: 'a tuner is needed',
   noTuner: 'no tuner needed',
-  part: ({ state, quantity, item, use }) => `[${state}] ${quantity} ${item} (for ${use})`,
+  part: ({ state, quantity, item, use }) => `[${state}] ${quantity} × ${item} (for ${use})`,
+  partMetres: (d, f) => `[${d.state}] ${f.length(Number(d.quantity))} of ${d.item} (for ${d.use})`,
   or: ({ substitute }) => `      or: ${substitute}`,
 } as const satisfies Readonly<Record<string, Message>>;

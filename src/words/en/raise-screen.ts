@@ -1,6 +1,7 @@
 /** What stands on the Raise screen. */
 import type { Format } from '../format';
 import type { Data, Message } from '../message';
+import { placeNames } from './devices';
 
 const toldLine = (d: Data, f: Format): string => {
   if (d.lineM === undefined) return '';
@@ -8,6 +9,16 @@ const toldLine = (d: Data, f: Format): string => {
   return d.drawn === true
     ? ` Your nearest line, ${f.length(Number(d.lineM))} away, is somewhere on the heavy outline. ${near}`
     : ` Your nearest line, ${f.length(Number(d.lineM))} away, lies outside this drawing.`;
+};
+
+/** What goes along besides the antenna, by code. */
+export const packedTools: Readonly<Record<string, string>> = {
+  'tape-measure': 'tape measure',
+  analyser: 'antenna analyser',
+  cutters: 'cutters and knife',
+  gloves: 'gloves',
+  headgear: 'helmet and eye protection',
+  'first-aid': 'first-aid kit',
 };
 
 export const raiseScreen = {
@@ -20,7 +31,10 @@ export const raiseScreen = {
   last: 'Done, that was all',
   allDone: 'It is up',
   allDoneWhy: 'Every step is done. Keep the cautions for people and storms in mind while it hangs.',
+  allDown: 'It is down',
+  allDownWhy: 'Every step is done. Note on Trim how it hung, while you remember.',
   again: 'Start again',
+  deviceAt: ({ name, at }) => `${name} ${placeNames[String(at)] ?? ''}`.trim(),
   toCut: 'Open the cut list',
   toTrim: 'Open Trim',
   toPlan: 'See how to make them',

@@ -1,4 +1,5 @@
 /** What stands on the Shop screen and on the packing list. */
+import { METRES_PER_INCH } from '../../base/convert';
 import type { Message } from '../message';
 import { many } from './many';
 
@@ -11,9 +12,13 @@ export const shopScreen = {
   buy: 'buy',
   in: 'packed',
   out: 'pack',
-  metres: 'm',
+  metres: ({ metres }) => `${metres}\u00a0m`,
+  feet: ({ metres }) => `${Math.ceil(Number(metres) / (12 * METRES_PER_INCH))}\u00a0ft`,
   times: '×',
   use: ({ use }) => `For ${use}`,
+  useOf: ({ use, count }) => (Number(count) > 1 ? `${count} × ${use}` : String(use)),
+  share: ({ name, much }) => `${name}, ${much}`,
+  oneForAll: 'all of them, one after the other',
   or: 'Or:',
   partly: ({ have, of }) => `${have} of ${of} on hand`,
   withOthers: ({ count }) =>
@@ -30,4 +35,5 @@ export const shopScreen = {
   radio: 'Radio shop',
   hardware: 'Hardware',
   made: 'Made by you',
+  tools: 'Tools',
 } as const satisfies Readonly<Record<string, Message>>;

@@ -26,6 +26,23 @@ function places(d: Data, f: Format): string {
   return ` ${what} ${text}, counted along the line from the feed point.`;
 }
 
+/** Bands of a wire with links, highest first. */
+const ordered = (d: Data): readonly string[] => String(d.order).split(' ').map(bandName);
+const orderText = (d: Data): string => ordered(d).join(', then ');
+const linkNames = (d: Data): string => ordered(d).slice(0, -1).join(', ');
+
+/** "for 15 m every link open; for 20 m close 15 m; for 40 m close 15 m and 20 m". */
+function settings(d: Data): string {
+  const all = ordered(d);
+  return all
+    .map((name, index) => {
+      if (index === 0) return `for ${name} every link open`;
+      if (index === all.length - 1) return `for ${name} every link closed`;
+      return `for ${name} closed up to the ${all[index - 1]} link, open beyond`;
+    })
+    .join('; ');
+}
+
 const box = (d: Data): string => (d.box === true ? 'Hang the box so that the wire, not the box, takes the pull.' : '');
 const route = (d: Data): string =>
   d.square === true
@@ -59,14 +76,15 @@ export const stepNames: Readonly<Record<string, string>> = {
   trim: 'Trim',
   'set-tuner': 'Set the tuner',
   'transmit-test': 'Test on low power',
+  'change-links': 'Change the band',
   leave: 'Take it down and leave',
   storm: 'When a storm comes',
 };
 
 export const steps: Readonly<Record<string, Message>> = {
   'pack-portable':
-    'Pack by the shopping list: tick each part into the bag. Add tape measure, analyser, gloves and a first-aid kit.',
-  'pack-home': 'Lay out the parts by the shopping list, with tape measure, analyser and gloves.',
+    'Tick each thing into the bag.',
+  'pack-home': 'Lay everything out and tick it off.',
   'make-boxes': (d) =>
     `Wind ${plural(d.count, 'the core', 'the cores')} and close the ${plural(d.count, 'box', 'boxes')} at a table, not in the field. Test with a resistor if you have an analyser.`,
   'walk-site': (d, f) =>
@@ -75,6 +93,8 @@ export const steps: Readonly<Record<string, Message>> = {
   'thunder-home': 'Agree what happens at the first thunder: the antenna stays as it is, and you stay inside.',
   'cut-wire': (d) =>
     `Cut ${plural(d.count, 'the piece', `the ${d.count} pieces`)} by the cut list, one number at a time, and mark each at its finished length.`,
+  'cut-linked': (d) =>
+    `Cut the ${d.count} pieces by the cut list, one number at a time, and mark each at its finished length. Join them outward through the link insulators, which take the pull, and fit a plug to both sides of each. Label the links by the band that ends there, both legs alike: ${linkNames(d)}. Close every link, measure each leg once more, then open them all.`,
   'lay-out': (d, f) =>
     Number(d.runM) > 0.5
       ? `Lay the wire on the ground along its run of ${metres(d, f, 'runM')}, free of kinks. Tie on insulators and ropes.`
@@ -122,11 +142,19 @@ export const steps: Readonly<Record<string, Message>> = {
   mark: 'Flag ropes, guys and low wire ends with bright streamers. Check that ends hang out of reach.',
   'measure-dip': (d, f) =>
     `Measure at the radio end of the coax, with everything connected and people away. Find the dip nearest ${f.number(Number(d.dipMHz), 4)} MHz and note it. Then look at each band: ${bandList(d)}.`,
+  'measure-linked': (d, f) =>
+    `Begin on ${bandName(String(d.band))}, with every link open. Measure at the radio end of the coax, everything connected and people away. Find the dip nearest ${f.number(Number(d.dipMHz), 4)} MHz and note it. The lower bands come one by one, each when the one above it is trimmed.`,
   'set-tuner': (d) =>
     `Set the tuner on each band with the lowest power that lets it work: ${bandList(d)}. Note the settings. There is nothing to trim.`,
   trim: 'Enter the dip on Trim. Lower, fold what it says, raise, measure again. Stop when it says stop.',
+  'trim-linked': (d) =>
+    `Enter the dip on Trim. ${d.indoors === true ? 'Unplug the coax' : 'Unplug the coax and lower the wire'}, fold at the link of that band in both legs alike, ${d.indoors === true ? 'and' : 'hoist,'} measure again. When it says stop, close that link in both legs and go on to the next: ${orderText(d)}. Highest first, since its piece is part of every lower band.`,
   'transmit-test': (d, f) =>
-    `Send with ${f.number(Number(d.firstW))} W for ten seconds on each band. If the SWR wanders when the coax is moved, the coax is sending too: check the chokes.${Number(d.powerW) > Number(d.firstW) ? ` Then go up to ${f.number(Number(d.powerW))} W.` : ''} If the SWR climbs, stop and let the cores cool.`,
+    `Send with ${f.number(Number(d.firstW))} W for ten seconds on each band${d.linked === true ? ', with the links set for it' : ''}. If the SWR wanders when the coax is moved, the coax is sending too: check the chokes.${Number(d.powerW) > Number(d.firstW) ? ` Then go up to ${f.number(Number(d.powerW))} W.` : ''} If the SWR climbs, stop and let the cores cool.`,
+  'change-links': (d) =>
+    `Stop sending, radio off, coax unplugged, and take its plug along.${d.indoors === true ? '' : ' Lower the ends until you reach the links from the ground.'} Set both legs alike: ${settings(d)}. ${d.indoors === true ? 'Step back' : 'Hoist it again'}, see everybody away from the wire, and look at the SWR with little power before you send.`,
+  'leave-linked':
+    'Disconnect the radio. Look up again, lower the antenna, and close every link so that no piece stays behind. Wind each leg up from its far end, plugs on the inside, and tie it. Count every part back into the bag.',
   leave: 'Disconnect the radio. Look up again, lower the antenna, and count every part back into the bag.',
   'storm-home':
     'Unplug the feed line before a storm is near and leave its end outside or on the earthed plate. At the first thunder touch nothing.',

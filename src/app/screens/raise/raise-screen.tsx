@@ -5,7 +5,6 @@ import type { Plan } from '../../../plan/plan-schema';
 import { boxTest } from '../../../words/en/box-test-screen';
 import { jobs } from '../../../words/en/job-screens';
 import { raiseScreen } from '../../../words/en/raise-screen';
-import { shopScreen } from '../../../words/en/shop-screen';
 import { stepNames } from '../../../words/en/steps';
 import { windScreen } from '../../../words/en/wind-screen';
 import { LocalCodes } from '../../jobs/gate';
@@ -14,8 +13,6 @@ import { GatesFirst } from '../../jobs/gates-first';
 import { HoldButton, Holding } from '../../jobs/hold';
 import { type OpenPlan, WithPlan } from '../../jobs/open-plan';
 import { PaperLinks } from '../../jobs/paper-links';
-import { PartList } from '../../jobs/part-list';
-import { isTicked, partRows, tickKey } from '../../jobs/part-rows';
 import { useWakeLock } from '../../jobs/wake-lock';
 import { woundDevices } from '../../jobs/windings';
 import { Icon } from '../../parts/icon';
@@ -28,7 +25,9 @@ import { useStores } from '../../stores/stores';
 import { SiteFigure } from '../plan/site-figure';
 import { sitePictureOf } from '../plan/site-picture';
 import { FallFigure } from './fall-figure';
+import { Packing } from './packing';
 import { Rope } from './rope';
+import { StepText } from './step-text';
 import '../../jobs/jobs.css';
 import '../../jobs/part-list.css';
 import '../plan/plan.css';
@@ -86,7 +85,7 @@ function Raising({ open, at }: { readonly open: OpenPlan; readonly at: string })
       {held && step !== undefined && (
         <Holding onLetGo={() => setHeld(false)}>
           <h2>{stepNames[step.id]}</h2>
-          <p class="held-text">{step.text}</p>
+          <StepText text={step.text} kind="held-text" />
         </Holding>
       )}
     </>
@@ -116,13 +115,13 @@ function OneStep({ open, step, index }: { readonly open: OpenPlan; readonly step
             <p>{say(raiseScreen.step, { now: index + 1, count: plan.steps.length })}</p>
           </div>
           <SaveTrouble />
-          <p class="do">{step.text}</p>
+          <StepText text={step.text} kind="do" />
           <StepHelp open={open} step={step} />
           {step.cautions.length > 0 && <LocalCodes />}
-          <PaperLinks planId={saved.id} />
         </div>
         <div class="stack">
           <Rope plan={plan} saved={saved} now={index} />
+          <PaperLinks planId={saved.id} />
         </div>
       </main>
       <section class="act" aria-label={say(jobs.next)}>
@@ -145,8 +144,7 @@ function StepHelp({ open: { plan, saved, answers }, step }: { readonly open: Ope
   const picture = ['walk-site', 'lay-out', 'raise', 'connect'].includes(step.id) ? sitePictureOf(answers, plan) : null;
   return (
     <>
-      {step.id === 'pack' && <Packing plan={plan} saved={saved} />}
-      {step.id === 'leave' && <Packing plan={plan} saved={saved} />}
+      {(step.id === 'pack' || step.id === 'leave') && <Packing plan={plan} saved={saved} list={step.id} />}
       {step.id === 'cut-wire' && (
         <a class="btn tall" href={to.job(saved.id, 'cut')}>
           {say(raiseScreen.toCut)}
@@ -159,14 +157,14 @@ function StepHelp({ open: { plan, saved, answers }, step }: { readonly open: Ope
           </a>
           {woundDevices(plan).map(({ id, item }) => (
             <a key={id} class="btn tall" href={to.wind(saved.id, id)}>
-              {say(windScreen.openFor, { name: item.name })}
+              {say(windScreen.openFor, { name: say(raiseScreen.deviceAt, { name: item.name, at: item.at }) })}
             </a>
           ))}
           {woundDevices(plan)
             .filter(({ item }) => item.figures?.test != null)
             .map(({ id, item }) => (
               <a key={id} class="btn tall" href={to.boxTest(saved.id, id)}>
-                {say(boxTest.openFor, { name: item.name })}
+                {say(boxTest.openFor, { name: say(raiseScreen.deviceAt, { name: item.name, at: item.at }) })}
               </a>
             ))}
         </>
@@ -181,44 +179,19 @@ function StepHelp({ open: { plan, saved, answers }, step }: { readonly open: Ope
   );
 }
 
-/** The parts list once more with ticks of its own: what is in the bag. */
-function Packing({ plan, saved }: { readonly plan: Plan; readonly saved: SavedPlan }) {
-  const say = useSay();
-  const { library } = useStores();
-  const rows = partRows(plan);
-  const ticked = rows.filter((row) => isTicked(saved, 'pack', row));
-  return (
-    <section aria-labelledby="packing" class="packing">
-      <h2 id="packing">{say(raiseScreen.packing)}</h2>
-      <p role="status">{say(shopScreen.packed, { have: ticked.length, buy: rows.length - ticked.length })}</p>
-      <PartList
-        rows={rows}
-        list="pack"
-        isTicked={(row) => isTicked(saved, 'pack', row)}
-        onTick={(row, on) => library.edit(saved.id, { kind: 'tick', key: tickKey('pack', row), on })}
-      />
-      {ticked.length > 0 && (
-        <button
-          type="button"
-          class="btn tall"
-          onClick={() =>
-            library.edit(
-              saved.id,
-              ...ticked.map((row) => ({ kind: 'tick', key: tickKey('pack', row), on: false }) as const),
-            )
-          }
-        >
-          {say(raiseScreen.clearPack)}
-        </button>
-      )}
-    </section>
-  );
-}
+/** Another outing: steps and bag as they were before the first. What is bought and what was measured stays. */
+const fromTheStart = ({ ticks }: SavedPlan, first: Step) => [
+  { kind: 'progress', job: JOB, step: first.id } as const,
+  ...Object.keys(ticks)
+    .filter((key) => ticks[key]?.on === true && /^(raise|pack|leave):/.test(key))
+    .map((key) => ({ kind: 'tick', key, on: false }) as const),
+];
 
 function NoStep({ plan, saved }: { readonly plan: Plan; readonly saved: SavedPlan }) {
   const say = useSay();
   const { library } = useStores();
   const [first] = plan.steps;
+  const isDown = plan.steps.at(-1)?.id === 'leave';
   if (first === undefined) {
     return (
       <main id="main">
@@ -229,8 +202,8 @@ function NoStep({ plan, saved }: { readonly plan: Plan; readonly saved: SavedPla
   return (
     <>
       <main id="main">
-        <h1 tabIndex={-1}>{say(raiseScreen.allDone)}</h1>
-        <p>{say(raiseScreen.allDoneWhy)}</p>
+        <h1 tabIndex={-1}>{say(isDown ? raiseScreen.allDown : raiseScreen.allDone)}</h1>
+        <p>{say(isDown ? raiseScreen.allDownWhy : raiseScreen.allDoneWhy)}</p>
         <Rope plan={plan} saved={saved} now={plan.steps.length} />
         <PaperLinks planId={saved.id} />
       </main>
@@ -238,7 +211,7 @@ function NoStep({ plan, saved }: { readonly plan: Plan; readonly saved: SavedPla
         <a
           class="btn tall"
           href={to.job(saved.id, 'raise', first.id)}
-          onClick={() => library.edit(saved.id, { kind: 'progress', job: JOB, step: first.id })}
+          onClick={() => library.edit(saved.id, ...fromTheStart(saved, first))}
         >
           {say(raiseScreen.again)}
         </a>

@@ -4,7 +4,7 @@ import type { Plan } from '../../../plan/plan-schema';
 import { raiseScreen } from '../../../words/en/raise-screen';
 import { stepNames } from '../../../words/en/steps';
 import { to } from '../../routes';
-import { clock, useSay } from '../../say';
+import { moment, useSay } from '../../say';
 
 interface RopeProps {
   readonly plan: Plan;
@@ -28,7 +28,7 @@ export function Rope({ plan, saved, now }: RopeProps) {
               <a href={to.job(saved.id, 'raise', step.id)} aria-current={here ? 'step' : undefined}>
                 {stepNames[step.id]}
               </a>
-              {done && <span class="when">{say(raiseScreen.doneAt, { time: clock(mark.at) })}</span>}
+              {done && <span class="when">{say(raiseScreen.doneAt, { time: moment(mark.at) })}</span>}
               {here && <span class="when">{say(raiseScreen.hereNow)}</span>}
             </li>
           );

@@ -7,7 +7,7 @@ import { placeNames } from '../../../words/en/devices';
 import { planScreen } from '../../../words/en/plan-screen';
 import { sheet } from '../../../words/en/share-screen';
 import { shopScreen } from '../../../words/en/shop-screen';
-import { isTicked, itemText, partRows, shelves } from '../../jobs/part-rows';
+import { isBought, partRows, shelves } from '../../jobs/part-rows';
 import { Length } from '../../parts/length';
 import { useSay } from '../../say';
 import { BuildView } from '../plan/build-view';
@@ -124,19 +124,18 @@ export function PartsTable({ plan, saved }: PlanProps & { readonly saved: SavedP
             <h3>{say(shopScreen[shelf])}</h3>
             <ul>
               {here.map((row) => (
-                <li key={row.key} class="whole tick">
+                <li key={row.id} class="whole tick">
                   <Box />
                   <b class="count">
-                    {say.format.number(row.quantity)}
-                    {row.unit === 'metre' && ` ${say(shopScreen.metres)}`}
+                    {row.unit === 'metre' ? say.format.length(row.quantity) : say.format.number(row.quantity)}
                   </b>
                   <span>
-                    {itemText(row, say.format)}
-                    {isTicked(saved, 'shop', row) && ` (${say(sheet.have)})`}
+                    {row.name}
+                    {isBought(saved, row) && ` (${say(sheet.have)})`}
                     {row.substitute !== '' && (
                       <span class="more">
                         {' '}
-                        {say(shopScreen.or)} {row.substitute}
+                        <b>{say(shopScreen.or)}</b> {row.substitute}
                       </span>
                     )}
                   </span>

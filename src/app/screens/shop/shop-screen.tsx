@@ -7,10 +7,18 @@ import { shoppingAsText } from '../../../plan/plain-text';
 import { jobs } from '../../../words/en/job-screens';
 import { shopScreen } from '../../../words/en/shop-screen';
 import { verdictNames } from '../../../words/en/verdicts';
-import { isMergedTicked, type MergedRow, mergedRows, type PlanRows, type Tick, ticksOf } from '../../jobs/merged-rows';
+import {
+  isMergedBought,
+  type MergedRow,
+  mergedRows,
+  type PlanRows,
+  sharesText,
+  type Tick,
+  ticksOf,
+} from '../../jobs/merged-rows';
 import { type OpenPlan, WithPlan } from '../../jobs/open-plan';
 import { PartList } from '../../jobs/part-list';
-import { itemText, partRows } from '../../jobs/part-rows';
+import { partRows } from '../../jobs/part-rows';
 import { SendText } from '../../jobs/send-text';
 import { Icon } from '../../parts/icon';
 import { SaveTrouble } from '../../parts/save-note';
@@ -71,20 +79,14 @@ function Shopping(open: OpenPlan) {
   const others = useOthers(saved.id);
   const lists = useLists(open, others);
   const rows = mergedRows(lists);
-  const isHere = (row: MergedRow): boolean => isMergedTicked(row, 'shop');
-  const have = rows.filter(isHere).length;
+  const useOf = (row: MergedRow): string => sharesText(row, lists.length > 1, say);
+  const have = rows.filter(isMergedBought).length;
   const tick = (ticks: readonly Tick[]): void => {
     for (const { planId, key, on } of ticks) library.edit(planId, { kind: 'tick', key, on });
   };
   const text = (): string => {
-    const told = rows.map((row) => ({ row, part: { ...row, item: itemText(row, say.format) } }));
-    const isTold = (part: object): boolean => told.some((each) => each.part === part && isHere(each.row));
-    const names = lists.map((list) => list.name).join(', ');
-    return shoppingAsText(
-      told.map(({ part }) => part),
-      isTold,
-      { name: names, format: say.format },
-    );
+    const told = rows.map((row) => ({ ...row, use: useOf(row), isHere: isMergedBought(row) }));
+    return shoppingAsText(told, { name: lists.map((list) => list.name).join(', '), format: say.format });
   };
   return (
     <>
@@ -100,12 +102,13 @@ function Shopping(open: OpenPlan) {
         <PartList
           rows={rows}
           list="shop"
-          isTicked={isHere}
+          isTicked={isMergedBought}
           onTick={(row, on) => {
-            const ticks = ticksOf(row, 'shop', on);
+            const ticks = ticksOf(row, on);
             tick(ticks);
             setLast(ticks);
           }}
+          more={(row) => <Below row={row} use={useOf(row)} />}
         />
         {offered !== null && (
           <details>
@@ -133,6 +136,22 @@ function Shopping(open: OpenPlan) {
           {say(shopScreen.undo)}
         </button>
       </section>
+    </>
+  );
+}
+
+/** What a row is for, how much of it is there, and what to take if the shop lacks it. */
+function Below({ row: { have, quantity, substitute }, use }: { readonly row: MergedRow; readonly use: string }) {
+  const say = useSay();
+  return (
+    <>
+      <span>{say(shopScreen.use, { use })}</span>
+      {have > 0 && have < quantity && <span class="sub">{say(shopScreen.partly, { have, of: quantity })}</span>}
+      {substitute !== '' && (
+        <span class="sub">
+          <b>{say(shopScreen.or)}</b> {substitute}
+        </span>
+      )}
     </>
   );
 }
