@@ -3,14 +3,16 @@
  * Legs whose ends nobody told of droop by 45° at most, an apex of 90°: below it the legs cancel each other. Common practice.
  */
 import type { Facts } from './facts';
+import { hangsAs } from './hanging';
 
 const USUAL_DROOP = Math.SQRT1_2;
 /** Rise over length of the steepest slope laid out in space (geometry). */
-const STEEPEST = 0.9;
+export const STEEPEST = 0.9;
 
 /** The end or both ends of an inverted V, the far end of a sloper; as told for every other wire, m. */
 export function endReachedM({ answers, settled }: Facts, wholeM: number): number {
-  const { radiator, fedAt, heightM, supportHeightM, endHeightM } = settled;
+  const { fedAt, heightM, supportHeightM, endHeightM } = settled;
+  const radiator = hangsAs(settled);
   if (radiator !== 'inverted-v' && radiator !== 'sloper') return endHeightM;
   const slantM = radiator === 'sloper' && fedAt === 'end' ? wholeM : wholeM / 2;
   const fromM = radiator === 'sloper' && fedAt !== 'end' ? heightM : Math.max(heightM, supportHeightM);

@@ -246,6 +246,12 @@ const cases: readonly Case[] = [
     hit: { ...dipole, bands: ['80m'], heightM: 7 },
     miss: { ...dipole, bands: ['80m'], heightM: 8.4 },
   },
+  // A leg of 10.3 m comes down from 12 m to 2.7 m at the steepest.
+  {
+    id: 'end-out-of-reach',
+    hit: { ...dipole, radiator: 'inverted-v', heightM: 12, endHeightM: 2 },
+    miss: { ...dipole, radiator: 'inverted-v', heightM: 12, endHeightM: 3 },
+  },
   {
     id: 'wires-interact',
     hit: { ...dipole, bands: ['40m', '20m'], radiator: 'parallel-wires' },

@@ -96,6 +96,12 @@ const cases: readonly Case[] = [
   ['line-too-short', { ...dipole, heightM: 12, feedLineLengthM: 5 }, ['feedLineLengthM', 'heightM']],
   ['line-too-short', { ...dipole, feedLineLengthM: 10, entryDistanceM: 30 }, ['feedLineLengthM', 'entryDistanceM']],
   ['line-overrated', { ...dipole, feedLine: 'rg-174', powerW: 1500, mode: 'data' }, ['feedLine', 'powerW']],
+  ['end-out-of-reach', { ...dipole, radiator: 'inverted-v', heightM: 16, endHeightM: 2 }, ['endHeightM', 'heightM']],
+  [
+    'end-out-of-reach',
+    { ...dipole, radiator: 'inverted-v', fedAt: 'end', heightM: 1, supportHeightM: 20 },
+    ['supportHeightM'],
+  ],
   ['line-loss', { ...dipole, bands: ['10m'], feedLine: 'rg-174', feedLineLengthM: 30 }, ['feedLine']],
 ];
 

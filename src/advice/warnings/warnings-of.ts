@@ -15,6 +15,7 @@ import { chokeWithoutReturn, lineDoesNotBelong, returnPathNeeded } from './feed-
 import { outsideBand, powerLimit60m, unitDoubt } from './frequency';
 import { lineLoss, lineOverrated, swrIsNotProof, wetLine } from './line';
 import { lineTooShort } from './line-reach';
+import { linksByHand, openPieceHalfWave } from './links';
 import { peopleTooNear, powerAboveLicence } from './people';
 import { powerLineTooNear } from './power-line';
 import { fewRadials, radialSymmetry, staticDrain } from './return-path';
@@ -28,6 +29,7 @@ import {
 } from './transformer';
 import { bandNotServed, harmonicsHigh, legPlusLine, offCentreNull, tunerRange, wireNearHalfWave } from './tuning';
 import type { Rule } from './warning';
+import { endOutOfReach } from './wire-reach';
 
 const rules: readonly Rule[] = [
   powerLineTooNear,
@@ -61,8 +63,11 @@ const rules: readonly Rule[] = [
   lineLoss,
   fewRadials,
   lowHeight,
+  endOutOfReach,
   powerLimit60m,
   indoors,
+  openPieceHalfWave,
+  linksByHand,
   harmonicsHigh,
   radialSymmetry,
   wiresInteract,

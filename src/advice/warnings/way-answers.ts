@@ -28,6 +28,11 @@ const without = (band: unknown, { bands }: Answers): DraftAnswers | null =>
   bands.length > 1 ? { bands: bands.filter((each) => each !== band) } : null;
 const dropBand: Change = ({ band }, answers) => without(band, answers);
 
+/** Bands stay in the order they are asked in. */
+const addBand: Change = ({ middle }, { bands }) => ({
+  bands: bandIds.filter((band) => bands.includes(band) || band === middle),
+});
+
 const focusAt =
   (key: 'readMHz' | 'middleMHz'): Change =>
   (data, { focusMHz }) => ({ focusMHz: { ...focusMHz, [String(data.band)]: Number(data[key]) } });
@@ -110,7 +115,15 @@ const changes: Readonly<Record<string, Readonly<Record<string, Change>>>> = {
     'flat-loop': () => ({ loopPlane: 'flat' }),
     'inverted-l': (_, { fedAt }) => (fedAt === 'base' ? { radiator: 'inverted-l' } : null),
   },
+  'links-by-hand': { 'parallel-wires': () => ({ radiator: 'parallel-wires' }) },
+  'open-piece-half-wave': { 'add-band': addBand },
   'low-height': { raise },
+  'end-out-of-reach': {
+    'hang-lower': ({ reachedM }) => ({ supportHeightM: millimetres(reachedM) }),
+    'rope-on': ({ place, reachedM }) => (place === 'short-leg' ? null : { endHeightM: millimetres(reachedM) }),
+    'feed-at': ({ place, feedM }, { fedAt }) =>
+      fedAt === 'end' && place !== 'end' ? null : { heightM: millimetres(feedM) },
+  },
   indoors: {
     'less-power': (_, { powerW = 100 }) => (powerW > INDOORS_W ? power(INDOORS_W) : null),
     'go-outside': () => ({ indoors: false }),

@@ -20,7 +20,7 @@ export const assumed: Readonly<Record<string, Message>> = {
   balanced: 'Two equal halves are balanced; a wire against ground is not.',
   spanM: 'Tells whether the wire fits between your supports.',
   heightM: 'Moves resonance by up to 3 % and decides how low the antenna sends.',
-  endHeightM: 'Low ends pull the resonance down and must stay out of reach.',
+  endHeightM: 'Low ends pull the resonance down and must stay out of reach. A short wire ends higher, as drawn.',
   supportHeightM: 'Sets the distance to overhead lines and the rope to buy.',
   wire: 'Insulation shortens the wire by 2 to 5 %.',
   ground: 'Changes loss and resonance of low wires and of verticals.',

@@ -9,6 +9,12 @@ function strength({ leastFactor, wantedFactor }: Readonly<Record<string, number 
 /** Section of the gauges that the code asks, mm². */
 const squares: Readonly<Record<number, string>> = { 10: '5.3', 12: '3.3', 14: '2.1' };
 
+const ends: Readonly<Record<string, string>> = {
+  end: 'the far end is',
+  ends: 'the ends are',
+  'short-leg': 'the end of the short leg is',
+};
+
 const dropBand = (d: Readonly<Record<string, number | string | boolean>>): string => `Leave ${say.band(d)} out.`;
 
 export const siteWarnings = {
@@ -117,6 +123,20 @@ export const siteWarnings = {
       'higher-support': (d, f) => `Find a support of ${say.length(d, f, 'topM')}.`,
     },
   },
+  'end-out-of-reach': {
+    text: (d, f) =>
+      d.place === 'top'
+        ? `The wire does not come up to the support: its top hangs at ${say.length(d, f, 'reachedM')}, not at ${say.length(d, f, 'toldM')}.`
+        : `Too short ${d.isShort === true ? 'to come down' : 'to go up'} so far: ${ends[String(d.place)]} at ${say.length(d, f, 'reachedM')}, not at ${say.length(d, f, 'toldM')}.`,
+    why: (d, f) =>
+      `${say.length(d, f, 'lengthM')} of wire that starts at ${say.length(d, f, 'fromM')} reaches that height at a slope of 64°, the steepest this plan reckons with. All is drawn and worked out so.`,
+    waysOut: {
+      'rope-on': (d, f) => `Let it be ${say.length(d, f, 'reachedM')}: a rope leads on from there.`,
+      'feed-at': (d, f) =>
+        `Feed it at ${say.length(d, f, 'feedM')}: then it comes ${d.isShort === true ? 'down' : 'up'} to ${say.length(d, f, 'toldM')}.`,
+      'hang-lower': (d, f) => `Let it hang at ${say.length(d, f, 'reachedM')}, on a rope over the support.`,
+    },
+  },
   'low-height': {
     text: (d, f) =>
       `Low for ${say.bands(d)}: ${say.length(d, f, 'heightM')} is ${say.number(d, f, 'waves')} of a wave, so the ground takes much of the power.`,
@@ -145,6 +165,29 @@ export const siteWarnings = {
       'longest-first': 'Trim the longest pair first, then the next, then check the first again.',
       'spread-ends': (_d, f) =>
         `Spread the ends of neighbours by ${f.length(1)}, as this plan was computed, or by a fifth of a short leg. Nearer together, each shorter pair has to be longer still.`,
+    },
+  },
+  'links-by-hand': {
+    text: (d) => `Each change of band is made at the wire, antenna down: it has ${d.links} links.`,
+    why: (d) =>
+      `On every band the wire is a half-wave of its own and needs no tuner. From one band to the next ${d.eachTime} links change, one in each leg.`,
+    waysOut: {
+      'in-reach': 'Hang it over one support with its ends low, so that a link is soon down in your hand.',
+      'one-link-each': 'Work the bands in order of wavelength: then one link in each leg changes at a time.',
+      'parallel-wires': 'Or hang a pair of legs for each band on one feed point: nothing to change, more wire.',
+    },
+  },
+  'open-piece-half-wave': {
+    text: (d, f) =>
+      `On ${say.band(d)} the open piece beyond the link, ${say.length(d, f, 'pieceM')}, is ${say.number(d, f, 'percent')} % of a half-wave: it takes part.`,
+    why: (d) =>
+      `Such a piece resonates on ${say.band(d)} by itself. Through the small gap it carries current: the wire in use wants up to 6 % more than by rule, SWR may come to 2.3, and trimming ${say.band(d, 'lower')} afterwards moves the dip again.`,
+    waysOut: {
+      'add-band': (d) => `Take ${say.band(d, 'middle')} too: its link parts the piece.`,
+      'split-piece': (d, f) =>
+        `Put one more link into the middle of that piece, ${say.length(d, f, 'halfM')} from either end, and open it on ${say.band(d)}.`,
+      'as-found': (d) =>
+        `Leave it, trim ${say.band(d)} with the open piece in place, and look at it once more when ${say.band(d, 'lower')} is done.`,
     },
   },
   'thin-wire': {
