@@ -10,7 +10,7 @@ export type BenchScreen = 'wind' | 'box-test';
 
 export type Route =
   | { readonly screen: 'plans' }
-  | { readonly screen: 'new' }
+  | { readonly screen: 'new'; readonly unsure: boolean }
   | { readonly screen: 'on-hand' }
   | { readonly screen: 'settings' }
   | { readonly screen: 'why'; readonly rest: readonly string[] }
@@ -36,6 +36,7 @@ export function parseRoute(hash: string): Route {
   const [first = '', second = '', third = '', ...rest] = hash.replace(/^#\/?/, '').split('/');
   switch (first) {
     case 'new':
+      return { screen: first, unsure: second === 'not-sure' };
     case 'on-hand':
     case 'settings':
     case 'scan':
@@ -68,6 +69,7 @@ function planRoute(planId: string, job: string, rest: readonly string[]): Route 
 export const to = {
   plans: '#/',
   newPlan: '#/new',
+  unsureAtOnce: '#/new/not-sure',
   onHand: '#/on-hand',
   settings: '#/settings',
   why: '#/why',

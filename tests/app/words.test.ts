@@ -64,7 +64,8 @@ test('answers read as people say them', () => {
 test('every address leads back to the place it was made for', () => {
   const id = '00000000-0000-4000-8000-000000000000';
   expect(parseRoute(to.plans)).toEqual({ screen: 'plans' });
-  expect(parseRoute(to.newPlan)).toEqual({ screen: 'new' });
+  expect(parseRoute(to.newPlan)).toEqual({ screen: 'new', unsure: false });
+  expect(parseRoute(to.unsureAtOnce)).toEqual({ screen: 'new', unsure: true });
   expect(parseRoute(to.ask(id, 'bands'))).toEqual({ screen: 'ask', planId: id, question: 'bands', unsure: false });
   expect(parseRoute(to.unsure(id, 'bands'))).toMatchObject({ screen: 'ask', unsure: true });
   expect(parseRoute(to.surer(id))).toEqual({ screen: 'surer', planId: id });

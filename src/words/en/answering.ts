@@ -6,6 +6,8 @@ export const answering = {
   notSureTaken: ({ taken }) => `Until you know, Halyard takes: ${taken}.`,
   takeIt: 'Take that for now',
   keepAnswer: 'Keep my answer',
+  backToQuestion: 'Back to the question',
+  takenNow: ({ taken }) => `Taken until you tell: ${taken}.`,
   provisional: 'Provisional',
   soFar: ({ length }) => `So far: about ${length} of wire`,
   soFarNone: 'So far',

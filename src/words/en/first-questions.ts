@@ -38,6 +38,7 @@ export const firstQuestions = {
       'inverted-l': 'Wire that goes up, then along',
       loop: 'Closed ring of wire',
       'parallel-wires': 'Several wires from one point',
+      'linked-wire': 'One wire with links for each band',
       'folded-wire': 'Wire folded back on itself',
       other: 'Something else',
     },
@@ -46,7 +47,7 @@ export const firstQuestions = {
     title: 'Where is it fed?',
     meaning: 'The feed point: the place where the coax or other line meets the wire.',
     findOut: 'Think where the line can reach the wire: at its middle, near one end, or at its foot.',
-    taken: 'the first place shown',
+    taken: 'the usual place for this wire',
     short: 'Fed at',
     options: {
       centre: 'In the middle',

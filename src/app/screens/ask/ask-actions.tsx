@@ -7,9 +7,9 @@ import { useSay } from '../../say';
 
 interface ActionsProps {
   readonly backHref: string;
-  /** Undefined before the first answer: then "not sure" takes the default at once. */
-  readonly unsureHref: string | undefined;
-  readonly onUnsure: () => void;
+  /** Where "not sure" leads, or what it does at once. */
+  readonly unsureHref?: string;
+  readonly onUnsure?: () => void;
   readonly onNext: () => void;
   /** The question whose choice is missing; null when "Next" can go on. */
   readonly missing: AnswerKey | null;
@@ -33,7 +33,7 @@ export function AskActions({ backHref, unsureHref, onUnsure, onNext, missing, la
       )}
       <a class="btn tall" href={backHref}>
         <Icon name="back" />
-        {say(ask.back)}
+        <span class="back-word">{say(ask.back)}</span>
       </a>
       {unsureHref === undefined ? (
         <button type="button" class="btn tall unsure" onClick={onUnsure}>

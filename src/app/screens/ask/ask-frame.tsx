@@ -5,16 +5,15 @@ import { completeAnswers, type Question, routeOf, safeDefault } from '../../../a
 import type { AnswerKey, DraftAnswers } from '../../../design/answers';
 import type { SavedPlan } from '../../../design/saved-plan';
 import type { QuestionWords } from '../../../words/en/first-questions';
-import { ask, shell } from '../../../words/en/screens';
+import { shell } from '../../../words/en/screens';
 import { later } from '../../later';
 import { SaveTrouble } from '../../parts/save-note';
 import { Top } from '../../parts/top';
 import { go, goInstead } from '../../router';
 import { to } from '../../routes';
 import { useSay } from '../../say';
-import { provisionalAnswers, useEffective } from '../../stores/effective-answers';
+import { useEffective } from '../../stores/effective-answers';
 import type { NewEdit } from '../../stores/library';
-import { usePlanned } from '../../stores/planned';
 import { useStores } from '../../stores/stores';
 import { AskActions } from './ask-actions';
 import { addressAfter, addressBefore, firstQuestions } from './asked';
@@ -49,7 +48,7 @@ export function AskFrame({ plan, id, unsure, words, body: Body, up, unused }: Fr
   const draft = effective(answers);
   const whole = completeAnswers(draft) !== null;
   const question = routeOf(draft).find((each) => each.id === id);
-  const taken = useTaken(id, draft, words);
+  const unsureHref = plan === null ? to.unsureAtOnce : to.unsure(plan.id, id);
 
   const edit = (...edits: readonly NewEdit[]): string => {
     if (plan === null) {
@@ -87,38 +86,44 @@ export function AskFrame({ plan, id, unsure, words, body: Body, up, unused }: Fr
     onAnswer: (given) => edit(answer(given)),
     onAccept: (given, field) => goOn(edit(answer(given), { kind: 'typed', field, text: '' })),
     onNext: next,
-    onNotSure: () => go(to.unsure(plan?.id ?? edit(), id)),
+    onNotSure: () => go(unsureHref),
     accept,
   };
   return (
     <>
       <Top up={up ?? { href: to.plans, words: say(shell.plans) }} />
       <main id="main" class="ask">
-        <SaveTrouble />
-        <Where id={id} draft={draft} planId={plan?.id} />
-        <div class="question">
-          <h1 id="question" tabIndex={-1}>
-            {words.title}
-          </h1>
-          <p>{words.meaning}</p>
+        <div class="ask-head">
+          <SaveTrouble />
+          <Where id={id} draft={draft} planId={plan?.id} />
+          <div class="question">
+            <h1 id="question" tabIndex={-1}>
+              {words.title}
+            </h1>
+            <p>{words.meaning}</p>
+          </div>
         </div>
-        {question === undefined ? unused : <Body key={id} {...body} question={question} />}
-        {unsure && question !== undefined && (
-          <NotSurePanel
-            words={words}
-            taken={taken}
-            onTake={takeDefault}
-            keepHref={to.ask(plan?.id ?? '', id)}
-            compareHref={id === 'radiator' && plan !== null ? to.which(plan.id) : undefined}
-          />
-        )}
-        {plan?.lastEdit !== undefined && <ChangedStrip plan={plan} />}
-        {plan !== null && firstQuestions(draft)[0]?.id !== id && <SoFar planId={plan.id} draft={draft} whole={whole} />}
+        <div class="ask-body">{question === undefined ? unused : <Body key={id} {...body} question={question} />}</div>
+        <div class="ask-beside">
+          {unsure && question !== undefined && (
+            <NotSurePanel
+              id={id}
+              draft={draft}
+              words={words}
+              onTake={takeDefault}
+              keepHref={plan === null ? to.newPlan : to.ask(plan.id, id)}
+              compareHref={id === 'radiator' && plan !== null ? to.which(plan.id) : undefined}
+            />
+          )}
+          {plan?.lastEdit !== undefined && <ChangedStrip plan={plan} />}
+          {plan !== null && firstQuestions(draft)[0]?.id !== id && (
+            <SoFar planId={plan.id} draft={draft} whole={whole} />
+          )}
+        </div>
       </main>
       <AskActions
         backHref={plan === null ? to.plans : addressBefore(plan.id, id, draft)}
-        unsureHref={plan === null ? undefined : to.unsure(plan.id, id)}
-        onUnsure={takeDefault}
+        unsureHref={unsureHref}
         onNext={next}
         missing={question === undefined || isReady(question, answers) ? null : id}
         last={question?.group === 'surer'}
@@ -130,13 +135,3 @@ export function AskFrame({ plan, id, unsure, words, body: Body, up, unused }: Fr
 /** Choices wait for a tap; a typed field says by itself what is wrong with it. */
 const isReady = ({ id, kind }: Question, answers: DraftAnswers): boolean =>
   (kind !== 'one-of' && kind !== 'many-of' && kind !== 'yes-no') || answers[id] !== undefined;
-
-/** What stands in for this answer while it is not known, as the plan itself assumes it. */
-function useTaken(id: AnswerKey, draft: DraftAnswers, { taken }: QuestionWords): string {
-  const say = useSay();
-  const { [id]: _told, ...others } = draft;
-  const planned = usePlanned(provisionalAnswers(others), id);
-  const value = planned?.plan.assumed.find(({ key }) => key === id)?.value;
-  if (typeof taken === 'string') return taken;
-  return typeof value === 'number' ? say(taken, { metres: value, count: value }) : say(ask.works);
-}

@@ -16,7 +16,7 @@ const ReadOnly = later(async () => (await import('./not-here')).ReadOnly);
 export function AskScreen({ route }: { route: Extract<Route, { screen: 'ask' | 'new' }> }) {
   const { library } = useStores();
   if (route.screen === 'new') {
-    return <AskFrame plan={null} id="bands" unsure={false} words={firstQuestions.bands} body={FirstBody} />;
+    return <AskFrame plan={null} id="bands" unsure={route.unsure} words={firstQuestions.bands} body={FirstBody} />;
   }
   const entry = library.entries.value.get(route.planId);
   if (entry === undefined) return <NotHere />;

@@ -1,21 +1,24 @@
 /** "Not sure" is an answer: how to find out, what is taken meanwhile. */
-
+import type { AnswerKey, DraftAnswers } from '../../../design/answers';
 import { answering } from '../../../words/en/answering';
 import type { QuestionWords } from '../../../words/en/first-questions';
 import { which } from '../../../words/en/which';
 import { useSay } from '../../say';
+import { useTaken } from './taken';
 
 interface NotSureProps {
+  readonly id: AnswerKey;
+  readonly draft: DraftAnswers;
   readonly words: QuestionWords;
-  readonly taken: string;
   readonly onTake: () => void;
   readonly keepHref: string;
   /** Where this answer is found by comparing; undefined where nothing can be compared. */
   readonly compareHref: string | undefined;
 }
 
-export function NotSurePanel({ words, taken, onTake, keepHref, compareHref }: NotSureProps) {
+export function NotSurePanel({ id, draft, words, onTake, keepHref, compareHref }: NotSureProps) {
   const say = useSay();
+  const taken = useTaken(id, draft);
   return (
     <section class="stop" aria-labelledby="not-sure">
       <h2 id="not-sure" tabIndex={-1} data-focus>
@@ -38,7 +41,7 @@ export function NotSurePanel({ words, taken, onTake, keepHref, compareHref }: No
           {say(answering.takeIt)}
         </button>
         <a class="btn tall" href={keepHref}>
-          {say(answering.keepAnswer)}
+          {say(draft[id] === undefined ? answering.backToQuestion : answering.keepAnswer)}
         </a>
       </div>
     </section>

@@ -61,7 +61,7 @@ export function TypedField(props: TypedFieldProps) {
 
   return (
     <form
-      class="typed"
+      class={pad.on ? 'typed with-keys' : 'typed'}
       onSubmit={(event) => {
         event.preventDefault();
         onNext();

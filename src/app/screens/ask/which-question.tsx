@@ -67,20 +67,23 @@ export function WhichQuestion({ plan, id, next }: QuestionProps) {
     <>
       <Top up={{ href: to.ask(plan.id, 'radiator'), words: questionWords('radiator').short }} />
       <main id="main" class="ask">
-        <SaveTrouble />
-        <div class="question">
-          <p class="asked-count">{say(which.count, { number: decisive.indexOf(id) + 1, of: decisive.length })}</p>
-          <h1 id="question" tabIndex={-1}>
-            {words.title}
-          </h1>
-          <p>{words.meaning}</p>
-          <p class="small">{words.findOut}</p>
+        <div class="ask-head">
+          <SaveTrouble />
+          <div class="question">
+            <p class="asked-count">{say(which.count, { number: decisive.indexOf(id) + 1, of: decisive.length })}</p>
+            <h1 id="question" tabIndex={-1}>
+              {words.title}
+            </h1>
+            <p>{words.meaning}</p>
+            <p class="small">{words.findOut}</p>
+          </div>
         </div>
-        {isChoice ? <ChoicesBody {...body} words={words} picture={FirstPicture} /> : <QuantityBody {...body} />}
+        <div class="ask-body">
+          {isChoice ? <ChoicesBody {...body} words={words} picture={FirstPicture} /> : <QuantityBody {...body} />}
+        </div>
       </main>
       <AskActions
         backHref={to.ask(plan.id, 'radiator')}
-        unsureHref={undefined}
         onUnsure={onNotSure}
         onNext={onNext}
         missing={isChoice && plan.answers[id] === undefined ? id : null}
