@@ -1,5 +1,6 @@
 /** Enter where the dip is; hear what to fold back or let out, what it does to the other bands, and when to stop. */
 import { useState } from 'preact/hooks';
+import type { Answers } from '../../../design/answers';
 import type { SavedPlan } from '../../../design/saved-plan';
 import type { Plan } from '../../../plan/plan-schema';
 import { jobs } from '../../../words/en/job-screens';
@@ -15,7 +16,7 @@ import { type JobRoute, to } from '../../routes';
 import { useSay } from '../../say';
 import { useStores } from '../../stores/stores';
 import { DipField } from './dip-field';
-import { HotCore } from './hot-core';
+import { LookUps } from './look-ups';
 import { Result } from './result';
 import { StopRule, TapeView, Trade } from './trim-figures';
 import { Log, TouchTest, WireInUse } from './trim-notes';
@@ -47,13 +48,13 @@ function Trimming({ open, rest }: { readonly open: OpenPlan; readonly rest: read
           <h1 tabIndex={-1}>{say(trimScreen.nothing)}</h1>
           <p>{say(trimScreen.nothingWhy)}</p>
           <TouchTest saved={saved} plan={plan} />
-          <HotCore plan={plan} />
+          <LookUps answers={answers} plan={plan} />
           <PhotoNotes planId={saved.id} />
         </main>
       ) : rest[0] === 'no-dip' ? (
         <NoDip saved={saved} plan={plan} target={target} />
       ) : (
-        <Measuring saved={saved} plan={plan} target={target} targets={targets} key={target.band} />
+        <Measuring {...{ saved, answers, plan, target, targets }} key={target.band} />
       )}
     </>
   );
@@ -69,7 +70,11 @@ interface WithPlanProps {
   readonly plan: Plan;
 }
 
-function Measuring({ saved, plan, target, targets }: MeasuringProps & WithPlanProps) {
+interface WithAnswersProps extends WithPlanProps {
+  readonly answers: Answers;
+}
+
+function Measuring({ saved, answers, plan, target, targets }: MeasuringProps & WithAnswersProps) {
   const say = useSay();
   const stopped = saved.progress[JOB]?.step === STOPPED;
   const list = measuredOn(saved, target);
@@ -108,12 +113,12 @@ function Measuring({ saved, plan, target, targets }: MeasuringProps & WithPlanPr
           )}
           <WireInUse saved={saved} target={target} wireM={wireM} />
           {last !== undefined && <TapeView target={target} list={list} />}
+          <LookUps answers={answers} plan={plan} />
         </div>
         <div class="stack">
           <Trade saved={saved} targets={targets} target={target} />
           <StopRule target={target} />
           <TouchTest saved={saved} plan={plan} />
-          <HotCore plan={plan} />
           <Log saved={saved} />
           <PhotoNotes planId={saved.id} />
         </div>
