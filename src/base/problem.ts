@@ -9,6 +9,7 @@ export type ProblemCode =
   | 'unknown-key'
   | 'missing'
   | 'null'
+  | 'null-required'
   | 'wrong-type'
   | 'not-one-of'
   | 'too-small'
@@ -31,10 +32,25 @@ export interface SchemaIssue {
 
 const detail = (issue: SchemaIssue, name: string): unknown => (issue as unknown as Record<string, unknown>)[name];
 
-/** Problems of a parsed record. `raw` is what was parsed: it tells null and absent apart, which an issue does not. */
-export function problemsOf(raw: unknown, issues: readonly SchemaIssue[], prefix = ''): Problem[] {
-  return issues.flatMap((issue) => problemsOfIssue(raw, issue, prefix));
+/** What a schema finds wrong with a record. */
+type Parse = (raw: unknown) => { readonly error?: { readonly issues: readonly SchemaIssue[] } | undefined };
+
+/** Every problem of a record that does not parse; none for one that does. */
+export function problemsOf(raw: unknown, parse: Parse, prefix = ''): Problem[] {
+  const issues = parse(raw).error?.issues ?? [];
+  const isNull = ({ path }: SchemaIssue): boolean => path.length > 0 && valueAt(raw, path) === null;
+  const left = issues.some(isNull) ? (parse(withoutNulls(raw)).error?.issues ?? []) : [];
+  const required = new Set(left.map(({ path }) => keyOf(path)));
+  return issues.flatMap((issue) => {
+    if (!isNull(issue)) return problemsOfIssue(raw, issue, prefix);
+    const code = required.has(keyOf(issue.path)) ? 'null-required' : 'null';
+    return [{ key: keyOf(issue.path, prefix), code, data: allowedBy(issue) }];
+  });
 }
+
+/** A schema does not tell which keys it requires; it complains of them when they are left out. */
+const withoutNulls = (raw: unknown): unknown =>
+  JSON.parse(JSON.stringify(raw), (_key, value: unknown) => value ?? undefined);
 
 export const keyOf = (path: readonly PropertyKey[], prefix = ''): string =>
   path.reduce<string>((key, step) => {
@@ -55,7 +71,6 @@ function problemsOfIssue(raw: unknown, issue: SchemaIssue, prefix: string): Prob
       data: {},
     }));
   }
-  if (given === null && issue.path.length > 0) return [{ key, code: 'null', data: allowedBy(issue) }];
   if (given === undefined) return [{ key, code: 'missing', data: allowedBy(issue) }];
   switch (issue.code) {
     case 'invalid_value':

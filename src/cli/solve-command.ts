@@ -87,7 +87,7 @@ function readSweep(text: string): Float64Array | undefined {
 function readGeometry(raw: unknown, prefix: string): { geometry: GeometryRecord } | { lines: string[] } {
   const parsed = Geometry.safeParse(raw);
   if (!parsed.success) {
-    const lines = problemsOf(raw, parsed.error.issues, prefix).map((problem) => problemLine(problem, record));
+    const lines = problemsOf(raw, (each) => Geometry.safeParse(each), prefix).map((problem) => problemLine(problem, record));
     // The record's own faults hide those of the wires; that nothing feeds them can be told all the same.
     const isFed = typeof raw !== 'object' || raw === null || 'source' in raw || 'sources' in raw;
     const source = prefix === '' ? 'source' : `${prefix}.source`;

@@ -12,15 +12,17 @@ export function readAnswers(raw: unknown, prefix = ''): ReadAnswers {
     return { problems: [{ key: prefix === '' ? 'schema' : `${prefix}.schema`, code: 'newer-version', data }] };
   }
   const parsed = Answers.safeParse(raw);
-  const problems = parsed.success ? [] : problemsOf(raw, parsed.error.issues, prefix);
-  const needsFeedPoint = has(raw, 'radiator') && !has(raw, 'fedAt');
-  if (needsFeedPoint)
-    problems.push({
-      key: prefix === '' ? 'fedAt' : `${prefix}.fedAt`,
-      code: 'missing',
-      data: { allowed: feedPositionIds },
-    });
+  const problems = problemsOf(raw, issuesOf, prefix);
   return parsed.success && problems.length === 0 ? { answers: parsed.data } : { problems };
+}
+
+const feedPointLacks = { code: 'invalid_value', path: ['fedAt'], values: feedPositionIds };
+
+/** The schema's issues, and that a radiator asks for the place where it is fed. */
+function issuesOf(raw: unknown) {
+  const issues = Answers.safeParse(raw).error?.issues ?? [];
+  const needsFeedPoint = has(raw, 'radiator') && !has(raw, 'fedAt');
+  return { error: { issues: needsFeedPoint ? [...issues, feedPointLacks] : issues } };
 }
 
 const has = (raw: unknown, key: string): boolean => typeof raw === 'object' && raw !== null && key in raw;

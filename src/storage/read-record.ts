@@ -24,7 +24,7 @@ export function readRecord<T>(raw: unknown, schema: z.ZodMiniType<T>, steps: Rec
     const current = steps.slice(version - 1).reduce((record, step) => step(record), raw as Record<string, unknown>);
     const parsed = schema.safeParse(current);
     if (parsed.success) return { kind: 'good', record: parsed.data };
-    return { kind: 'broken', raw, problems: problemsOf(current, parsed.error.issues) };
+    return { kind: 'broken', raw, problems: problemsOf(current, (each) => schema.safeParse(each)) };
   } catch (error) {
     // A step that meets a shape its version never had: the record is as broken as one that does not parse.
     return { kind: 'broken', raw, problems: [{ key: '', code: 'cannot-read', data: { detail: String(error) } }] };

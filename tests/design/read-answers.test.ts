@@ -36,6 +36,23 @@ describe('an answers record from outside', () => {
     expect(lines.find((line) => line.startsWith('heightM'))).toContain('leave the key out');
   });
 
+  test('may leave a key out in place of null only where it is not required', () => {
+    const chosen = 'allowed: radio, radio-tuner, wide-tuner, wide-tuner-4to1, balanced-tuner, feed-point-tuner';
+    expect(linesOf({ ...whole, shackEnd: null })).toEqual([`shackEnd: is null; it is required, ${chosen}`]);
+    expect(linesOf({ ...whole, bands: null })).toEqual(['bands: is null; it is required, allowed: a list']);
+    expect(linesOf({ ...whole, fedAt: null })[0]).toMatch(/^fedAt: is null; it is required, allowed: centre, /);
+    expect(linesOf({ bands: ['20m'], shackEnd: 'radio', fedAt: null })[0]).toContain('leave the key out');
+    const [core, spare] = linesOf({
+      ...whole,
+      onHand: [
+        { part: 'core', core: null, count: 1 },
+        { part: 'transformer', ratio: 4, kind: 'voltage', ratingW: null },
+      ],
+    });
+    expect(core).toMatch(/^onHand\[0\]\.core: is null; it is required, allowed: /);
+    expect(spare).toMatch(/^onHand\[1\]\.ratingW: is null; leave the key out/);
+  });
+
   test('has one line to a problem whatever its keys and values hold', () => {
     const odd = { ...whole, 'a\nb': 1, '': 2, mode: 'a\nb', name: '' };
     expect(linesOf(odd)).toEqual([

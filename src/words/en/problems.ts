@@ -39,6 +39,7 @@ const said: Record<Problem['code'], (problem: Problem) => string> = {
   'not-an-object': ({ data }) => `is ${data.given}; a JSON object is allowed`,
   'unknown-key': () => 'is not a key of this record; remove it or correct its name, the schema lists all keys',
   missing: (problem) => `is missing; it is required, ${allowed(problem)}`,
+  'null-required': (problem) => `is null; it is required, ${allowed(problem)}`,
   null: (problem) => `is null; leave the key out for "not sure", ${allowed(problem)}`,
   'wrong-type': (problem) => `is ${problem.data.given}; ${allowed(problem)}`,
   'not-one-of': (problem) => `is ${problem.data.given}; ${allowed(problem)}`,
