@@ -15,6 +15,7 @@ import type { Dimensions } from './dimensions';
 import type { BandFacts, Facts } from './facts';
 import { type FieldFacts, fieldOf } from './field-facts';
 import { wireEndVoltage } from './wire-end-voltage';
+import { conductorM } from './wire-links';
 
 export interface AntennaVoltage {
   readonly band: Band;
@@ -68,20 +69,20 @@ function voltageOn(facts: Facts, dimensions: Dimensions, at: BandFacts, field: F
       result: { value: feedPointV, unit: 'V' },
       source: 'this-antenna-solved',
     },
-    ...endOf(facts, dimensions, feedInputs, feedPointV, currentA),
+    ...endOf(facts, conductorM(dimensions, at.band), feedInputs, feedPointV, currentA),
   };
 }
 
 function endOf(
   facts: Facts,
-  dimensions: Dimensions,
+  wireM: number,
   feedInputs: Readonly<Record<string, WorkingInput>>,
   feedPointV: number,
   currentA: number,
 ): Pick<AntennaVoltage, 'wireEndV' | 'wireEndVWorking'> {
   if (!hasEnds(facts)) return { wireEndV: null, wireEndVWorking: null };
   const share = isBetweenArms(facts) ? 0.5 : 1;
-  const arm = dimensions.radiator.metres * share;
+  const arm = wireM * share;
   const radiusM = facts.wire.diameterM.value / 2;
   const mean = 60 * (Math.log((2 * arm) / radiusM) - 1);
   const wireEndV = Math.hypot(share * feedPointV, mean * currentA);

@@ -3,7 +3,7 @@
  * a non-resonant wire may be off by what its window leaves. A wire that is there already is measured, not cut.
  */
 import type { Dimension, WorkingInput } from '../base/working';
-import { type Cutting, cutting, type Exactness, NEIGHBOURS_SPARE } from '../physics/cutting';
+import { type Cutting, cutting, type Exactness, NEIGHBOURS_SPARE, TRIMMING_SPARE } from '../physics/cutting';
 import { chokesAtM } from './chain/links';
 import { answered, dimension, metresOf } from './dimension';
 import type { Dimensions, Piece, PieceId } from './dimensions';
@@ -11,6 +11,7 @@ import type { Facts } from './facts';
 import type { Cut, Link, Said } from './finding';
 import { aimedDipMHz } from './harmonics';
 import { ropesOf } from './ropes';
+import { linkedLegs } from './wire-links';
 
 /** Taken up by a plug at each end of a tuned section, m. */
 const PLUG_M = 0.05;
@@ -37,9 +38,8 @@ function wireCut(facts: Facts, dimensions: Dimensions, piece: Piece): Cut {
   if (isThere(facts, piece)) return { ...common, ...thereAlready(piece.length) };
   const exactness = exactnessOf(facts, piece.piece);
   const ends = endsOf(facts, piece.piece);
-  const hasNeighbours = facts.system === 'parallel-dipoles' && piece.band !== facts.bands[0].band;
-  const moreSpare = hasNeighbours ? NEIGHBOURS_SPARE : 0;
-  const cut = cutting({ metres: piece.length.metres, from: 'solved' }, ends, exactness, moreSpare);
+  const finished = { metres: piece.length.metres, from: 'solved' } as const;
+  const cut = cutting(finished, ends, exactness, moreSpareOf(facts, dimensions, piece));
   return {
     ...common,
     cutM: cut.cut.metres,
@@ -50,6 +50,16 @@ function wireCut(facts: Facts, dimensions: Dimensions, piece: Piece): Cut {
     working: chained(piece.length, cut.cut),
   };
 }
+
+/** Beyond the usual spare: neighbours detune a shorter pair, and behind a link the whole leg's resonance is trimmed on the piece that ends it. */
+function moreSpareOf(facts: Facts, dimensions: Dimensions, { piece, band, length }: Piece): number {
+  if (facts.system === 'parallel-dipoles') return band === facts.bands[0].band ? 0 : NEIGHBOURS_SPARE;
+  const legM = piece === 'leg-piece' ? legOf(dimensions, band) : null;
+  return legM === null ? 0 : TRIMMING_SPARE * (legM / length.metres - 1);
+}
+
+const legOf = (dimensions: Dimensions, band: Piece['band']): number | null =>
+  linkedLegs(dimensions).find((leg) => leg.band === band)?.legM ?? null;
 
 /** The radiator of a plan that starts from the wire in hand. Legs of other bands beside a told longest one are still cut. */
 function isThere({ settled, system }: Facts, { piece, band }: Piece): boolean {
@@ -90,7 +100,9 @@ function toleranceOf({ windows }: Dimensions, { piece, length }: Piece, cut: Cut
 const windowOf = (windows: Dimensions['windows'], metres: number): Dimensions['windows'][number] | undefined =>
   windows.find(({ fromM, toM }) => metres >= fromM && metres <= toM);
 
-function noteOf(facts: Facts, { windows }: Dimensions, { piece, length }: Piece, exactness: Exactness): Said {
+function noteOf(facts: Facts, dimensions: Dimensions, { piece, band, length }: Piece, exactness: Exactness): Said {
+  const { windows } = dimensions;
+  if (piece === 'leg-piece') return linkedNote(facts, dimensions, band);
   if (piece === 'radial')
     return say(exactness === 'equal' ? 'radials-equal' : 'radials-loose', { count: facts.settled.radialCount });
   if (piece === 'counterpoise') return say('counterpoise-place');
@@ -100,6 +112,15 @@ function noteOf(facts: Facts, { windows }: Dimensions, { piece, length }: Piece,
   if (window === undefined) return say('any-clear-length');
   const others = windows.filter((other) => other !== window).map(({ fromM, toM }) => `${fromM}-${toM}`);
   return say('window', { fromM: window.fromM, toM: window.toM, others: others.join('|') });
+}
+
+/** How long the leg is up to the outer end of a piece: measured once more when the pieces are joined. */
+function linkedNote(facts: Facts, dimensions: Dimensions, band: Piece['band']): Said {
+  const legs = linkedLegs(dimensions);
+  const index = legs.findIndex((leg) => leg.band === band);
+  const place = legs.length < 2 ? 'only' : index === 0 ? 'inner' : index < legs.length - 1 ? 'middle' : 'outer';
+  const legM = legs[index]?.legM ?? 0;
+  return say(`linked-${place}`, { band: band ?? facts.bands[0].band, legM, inner: legs[index - 1]?.band ?? '' });
 }
 
 function stopRuleOf(facts: Facts, dimensions: Dimensions, { piece, band, length }: Piece, exactness: Exactness): Said {

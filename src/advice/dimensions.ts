@@ -18,6 +18,7 @@ import { knowing } from './solved-facts';
 export type PieceId =
   | 'wire' // one whole wire (end-fed, loop, non-resonant, inverted-L)
   | 'leg' // one of two equal legs
+  | 'leg-piece' // what a band adds to each leg of a linked wire
   | 'short-leg'
   | 'long-leg'
   | 'vertical'
@@ -28,7 +29,7 @@ export type PieceId =
 
 export interface Piece {
   readonly piece: PieceId;
-  /** The band a piece belongs to, for parallel dipoles. */
+  /** The band a piece belongs to, for parallel dipoles and wires with links. */
   readonly band: Band | null;
   readonly count: number;
   readonly length: Dimension;

@@ -8,6 +8,7 @@ import type { Facts } from './facts';
 import type { FieldFacts } from './field-facts';
 import { entryMa, figureBand, heatShare, roughly, scaledMa } from './field-figures';
 import type { Data, Dispute } from './finding';
+import { hangsAs } from './hanging';
 import { keyedAverageW } from './heating-power';
 
 export const disputeIds = ['D1', 'D2', 'D3', 'D4', 'D5', 'D6', 'D7'] as const;
@@ -48,7 +49,7 @@ function usualDisputes(facts: Facts): readonly Dispute[] {
     ...(system === 'end-fed-half-wave' && coax ? [noCounterpoise(facts)] : []),
     ...(lineKind === 'open-wire' || system === 'open-wire-doublet' ? [fourToOne()] : []),
     ...(chokes ? [resistiveOrReactive(facts)] : []),
-    ...(settled.radiator === 'inverted-v' ? [drooping(facts)] : []),
+    ...(hangsAs(settled) === 'inverted-v' ? [drooping(facts)] : []),
     ...(coax && settled.station === 'home' ? [earthOrder()] : []),
   ];
 }

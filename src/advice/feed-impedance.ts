@@ -25,6 +25,7 @@ import { counterpoiseImpedance } from './counterpoise-impedance';
 import type { Dimensions, Piece } from './dimensions';
 import type { BandFacts, Facts } from './facts';
 import { bentFactor, heightOf, invertedLOhm } from './wire-height';
+import { conductorM } from './wire-links';
 
 export interface FeedPoint {
   readonly z: Complex;
@@ -66,9 +67,10 @@ export function sideOf(facts: Facts, at: BandFacts, lengthM: number, ends: 1 | 2
 const lying = (facts: Facts, at: BandFacts, wholeM: number): number =>
   facts.settled.radiator === 'vertical' ? 1 : groundFactor(heightOf(facts, wholeM), at.focusMHz * 1e6, soilOf(facts));
 
-function centreFed(facts: Facts, at: BandFacts, wholeM: number): Complex {
+/** `hungM`: the wire that hangs there, of which a linked one uses a part. */
+function centreFed(facts: Facts, at: BandFacts, wholeM: number, hungM = wholeM): Complex {
   const leg = sideOf(facts, at, wholeM / 2, 1);
-  const radiation = centreFedRadiationOhm(2 * leg.theta) * lying(facts, at, wholeM) * bentFactor(facts, wholeM);
+  const radiation = centreFedRadiationOhm(2 * leg.theta) * lying(facts, at, hungM) * bentFactor(facts, hungM);
   return feedPointImpedance([leg, leg], radiation);
 }
 
@@ -154,6 +156,8 @@ function impedanceOf(facts: Facts, at: BandFacts, dimensions: Dimensions): Compl
       return loop(facts, at, wholeM);
     case 'parallel-dipoles':
       return parallel(facts, at, dimensions);
+    case 'linked-dipole': // without what the open pieces beyond do to it
+      return centreFed(facts, at, conductorM(dimensions, at.band), wholeM);
     case 'folded-dipole':
       return folded(facts, at, wholeM);
     case 'other': {

@@ -12,7 +12,7 @@ export function mattersFor(system: System, answers: DraftAnswers, key: keyof Set
     case 'feedFraction':
       return system === 'off-centre-fed';
     case 'lengthChoice':
-      return system !== 'other';
+      return system !== 'other' && system !== 'linked-dipole';
     case 'loopShape':
     case 'loopPlane':
       return system === 'full-wave-loop';

@@ -5,7 +5,8 @@
  *   wind   27 m/s (60 mph) square to the wire      ice  6.4 mm all round with 190 Pa of wind, the sag kept
  *
  * A tenth at rest is what print recommends; twice the pull of wind and ice is common practice, no source. Coax weighs as a rod of
- * 1900 kg/m³ through its jacket; a box at the feed point is taken as 0.3 kg. Trees sway by about a tenth of the span, common practice.
+ * 1900 kg/m³ through its jacket; a box at the feed point is taken as 0.3 kg, a link in the wire, plugs and insulator, as 0.03 kg spread over its
+ * span. Trees sway by about a tenth of the span, common practice.
  */
 import { STANDARD_GRAVITY_M_PER_S2 } from '../base/convert';
 import type { Dimension, Working, WorkingInput } from '../base/working';
@@ -23,8 +24,10 @@ import { dimension, metresOf } from './dimension';
 import type { Dimensions } from './dimensions';
 import type { Facts } from './facts';
 import type { Link } from './finding';
+import { hangsAs } from './hanging';
 import { highestPointM } from './site-run';
 import { codeAwg } from './wire-code';
+import { linkCount } from './wire-links';
 
 const SAG_SHARE = 0.025;
 const REST_FACTOR = 10;
@@ -33,6 +36,7 @@ const WIND_M_PER_S = 26.82;
 const ICE_M = 0.00635;
 const ICE_WIND_PA = 190;
 const BOX_KG = 0.3;
+const LINK_KG = 0.03;
 const JACKET_RADII = 1.37;
 const COAX_KG_PER_M3 = 1900;
 const OPEN_WIRE_KG_PER_M = 0.06;
@@ -98,9 +102,9 @@ export interface Mechanics {
 
 export function mechanicsOf(facts: Facts, dimensions: Dimensions, chain: readonly Link[]): Mechanics | null {
   if (facts.settled.indoors) return null;
-  const spans = hung(facts, dimensions).map((piece) =>
-    spanOf(facts, piece, hasCentre(facts) ? centreN(facts, chain) : 0),
-  );
+  const pieces = hung(facts, dimensions);
+  const linksN = weightNPerM(LINK_KG * linkCount(dimensions)) / Math.max(pieces[0]?.count ?? 1, 1);
+  const spans = pieces.map((piece) => spanOf(facts, piece, hasCentre(facts) ? centreN(facts, chain) : 0, linksN));
   const breakN = facts.wire.breakN.value * wiresTogether(facts);
   const longestM = Math.max(dimensions.runM, ...spans.map(({ spanM }) => spanM));
   const topM = highestPointM(facts, dimensions);
@@ -128,7 +132,7 @@ const wiresTogether = ({ settled }: Facts): number => (settled.radiator === 'fol
 type Piece = Pick<Span, 'id' | 'count' | 'spanM'>;
 
 function hung({ settled, system }: Facts, { runM, radiator }: Dimensions): Piece[] {
-  switch (settled.radiator) {
+  switch (hangsAs(settled)) {
     case 'vertical':
       return [];
     case 'inverted-v':
@@ -149,8 +153,8 @@ function hung({ settled, system }: Facts, { runM, radiator }: Dimensions): Piece
 }
 
 /** The line hangs from the wire's middle unless a support stands there. */
-const hasCentre = ({ settled: { radiator, fedAt } }: Facts): boolean =>
-  fedAt !== 'end' && (radiator === 'straight-wire' || radiator === 'parallel-wires' || radiator === 'folded-wire');
+const hasCentre = ({ settled }: Facts): boolean =>
+  settled.fedAt !== 'end' && ['straight-wire', 'parallel-wires', 'folded-wire'].includes(hangsAs(settled));
 
 function centreN({ settled, line }: Facts, chain: readonly Link[]): number {
   const boxes = chain.filter(({ device, at }) => at === 'feed-point' && device !== 'line').length;
@@ -163,12 +167,13 @@ function centreN({ settled, line }: Facts, chain: readonly Link[]): number {
   return weightNPerM(BOX_KG * boxes + perM * Math.min(settled.heightM, settled.feedLineLengthM));
 }
 
-function spanOf(facts: Facts, piece: Piece, hungN: number): Span {
+/** `linksN`: weight of the links in one span. */
+function spanOf(facts: Facts, piece: Piece, hungN: number, linksN: number): Span {
   const { wire } = facts;
   const together = wiresTogether(facts);
   const breakN = wire.breakN.value * together;
   const outsideM = (wire.diameterM.value + 2 * (wire.insulation?.thicknessM.value ?? 0)) * together;
-  const weight = weightNPerM(wire.massKgPerM.value) * together;
+  const weight = weightNPerM(wire.massKgPerM.value) * together + linksN / Math.max(piece.spanM, 1);
   const sag = sagFor(piece.spanM, weight, hungN, breakN);
   const iced = outsideM + 2 * ICE_M;
   const inIce = Math.hypot(weight + iceNPerM(outsideM, ICE_M), ICE_WIND_PA * iced);

@@ -2,10 +2,12 @@
 import type { Dimension } from '../base/working';
 import { lines } from '../catalog/lines';
 import { halfWave, lineLength, movedLegs, nthHalfWaveM, nthResonanceMHz, offCentreLegs } from '../physics/lengths';
-import { answered, cutFor, dimension, focusOf, metresOf, onSite } from './dimension';
+import { answered, cutFor, focusOf } from './dimension';
 import type { FreeRide, Piece } from './dimensions';
-import type { BandFacts, Facts } from './facts';
+import type { Facts } from './facts';
 import type { SolvedLengths } from './field-facts';
+import { linkedPieces } from './linked-pieces';
+import { half, ownLength } from './own-length';
 import { returnWiresOf } from './return-wires';
 
 /** A third resonance this near a wanted band serves it: 15 m on 40 m legs lies about 4 % off. Common practice. */
@@ -29,6 +31,8 @@ function radiatorPieces(facts: Facts, radiator: Dimension, solved: SolvedLengths
     }
     case 'parallel-dipoles':
       return parallelLegs(facts, radiator, solved);
+    case 'linked-dipole':
+      return linkedPieces(facts, radiator, solved);
     case 'folded-dipole':
       return [one('folded-conductor', radiator, 2)];
     case 'quarter-wave-vertical':
@@ -56,9 +60,6 @@ function armsOf(
   return movedLegs(whole, { value: feed.ruleFraction, from: 'assumed' }, feed.fraction / feed.ruleFraction);
 }
 
-const half = (whole: Dimension): Dimension =>
-  dimension(whole.metres / 2, 'whole / 2', { whole: metresOf(whole.metres, 'solved') }, 'house-practice');
-
 /** Pairs of legs, longest first; the longest takes a told length, the others follow their bands. */
 function parallelLegs(facts: Facts, radiator: Dimension, solved: SolvedLengths | undefined): Piece[] {
   const rides = freeRidesOf(facts, solved).map((ride) => ride.band);
@@ -68,14 +69,8 @@ function parallelLegs(facts: Facts, radiator: Dimension, solved: SolvedLengths |
       piece: 'leg',
       band: at.band,
       count: 2,
-      length: half(index === 0 ? radiator : pairOf(facts, at, solved)),
+      length: half(index === 0 ? radiator : ownLength(facts, at, solved)),
     }));
-}
-
-function pairOf(facts: Facts, at: BandFacts, solved: SolvedLengths | undefined): Dimension {
-  const rule = halfWave(cutFor(facts, at));
-  const wholeM = solved?.pairs[at.band]?.wholeM;
-  return wholeM === undefined ? rule : onSite(rule, wholeM);
 }
 
 /** Bands served by the third resonance of another pair, unless the field solution found that they need one of their own. */

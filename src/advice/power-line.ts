@@ -12,27 +12,31 @@ import { dimension, metresOf } from './dimension';
 import type { Dimensions } from './dimensions';
 import type { Facts } from './facts';
 import type { Caution, Cut } from './finding';
+import { hangsAs } from './hanging';
 import { highestPointM } from './site-run';
 
 const UNKNOWN_VOLTAGE_M = 6;
 
 /** Pieces that are hoisted; the rest lies on the ground or is tied off as it is laid. */
 const hoisted = /^(wire|leg|short-leg|long-leg|vertical|folded-conductor|radial)(-|$)/;
+/** Pieces that links join to one leg. */
+const joinedByLinks = /^leg-piece-/;
 
 export function freeWireM(facts: Facts, dimensions: Dimensions, cuts: readonly Cut[]): number {
   const pieces = cuts.filter(({ piece }) => hoisted.test(piece));
   if (pieces.length === 0) return dimensions.radiator.metres; // the antenna is there: its whole length
-  const longestM = Math.max(...pieces.map(({ cutM }) => cutM));
-  return Math.max(longestM, joinedM(facts, cuts));
+  const legM = cuts.filter(({ piece }) => joinedByLinks.test(piece)).reduce((sum, { cutM }) => sum + cutM, 0);
+  const longestM = Math.max(legM, ...pieces.map(({ cutM }) => cutM));
+  return Math.max(longestM, joinedM(facts, cuts, legM));
 }
 
 /** Both legs of the longest pair, where they go up as one wire. */
-function joinedM({ settled }: Facts, cuts: readonly Cut[]): number {
-  if (settled.radiator === 'inverted-v') return 0;
+function joinedM({ settled }: Facts, cuts: readonly Cut[], linkedLegM: number): number {
+  if (hangsAs(settled) === 'inverted-v') return 0;
   const legs = cuts.filter(({ piece }) => /leg/.test(piece));
   const pairs = legs.filter(({ count }) => count === 2).map(({ cutM }) => 2 * cutM);
   const halves = legs.filter(({ count }) => count === 1).map(({ cutM }) => cutM);
-  return Math.max(0, ...pairs, halves.length === 2 ? halves.reduce((sum, cutM) => sum + cutM, 0) : 0);
+  return Math.max(2 * linkedLegM, ...pairs, halves.length === 2 ? halves.reduce((sum, cutM) => sum + cutM, 0) : 0);
 }
 
 export function powerLineDistance(facts: Facts, dimensions: Dimensions, cuts: readonly Cut[]): Dimension {

@@ -13,6 +13,7 @@ import { dimension, metresOf } from './dimension';
 import type { Dimensions } from './dimensions';
 import type { Facts } from './facts';
 import type { Cut } from './finding';
+import { hangsAs } from './hanging';
 import { highestPointM } from './site-run';
 
 const TO_TIE_M = 3;
@@ -39,9 +40,9 @@ export function ropesOf(facts: Facts, dimensions: Dimensions): Cut[] {
 }
 
 function holdingRopes(facts: Facts, dimensions: Dimensions, highestM: number): Rope[] {
-  const { radiator, heightM, endHeightM, loopShape, loopPlane } = facts.settled;
+  const { heightM, endHeightM, loopShape, loopPlane } = facts.settled;
   const reachM = reachOf(facts, dimensions.runM);
-  switch (radiator) {
+  switch (hangsAs(facts.settled)) {
     case 'vertical':
       return [{ piece: 'guy', count: 3, length: guy(highestM) }];
     case 'inverted-v':

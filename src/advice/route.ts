@@ -175,7 +175,7 @@ function draftSystem(draft: DraftAnswers): System | null {
 }
 
 function applies(system: System, draft: DraftAnswers, key: AnswerKey): boolean {
-  if (key === 'wireLengthM') return draft.lengthChoice === 'fixed';
+  if (key === 'wireLengthM') return draft.lengthChoice === 'fixed' && system !== 'linked-dipole';
   if (key === 'radialCount' || key === 'radialLengthM')
     return mattersFor(system, draft, key) && draft.returnPath !== 'counterpoise-wire' && draft.returnPath !== 'none';
   if (key === 'transmitShare') return draft.mode !== undefined;

@@ -106,11 +106,12 @@ export function settle(
   const elevated = answers.returnPath === 'elevated-radials';
   const usualHeightM = elevated ? 1.5 : standsOnGround || answers.radiator === 'inverted-l' ? 0.2 : 8;
   const heightM = take('heightM', answers.heightM, usualHeightM);
-  const endsLow = answers.radiator === 'inverted-v' || answers.radiator === 'sloper';
+  const endsLow = ['inverted-v', 'sloper', 'linked-wire'].includes(answers.radiator);
   const feedLine = take('feedLine', answers.feedLine, 'rg-58');
   const feedLineLengthM = take('feedLineLengthM', answers.feedLineLengthM, 15);
   const returnPath = take('returnPath', answers.returnPath, context.returnPath(heightM));
   const insideM = station === 'portable' ? 1 : 4;
+  const isCutToItsBands = context.system === 'linked-dipole'; // whatever length was told or chosen for another radiator
   const settled: Settled = {
     units: take('units', answers.units, 'metric'),
     region,
@@ -125,8 +126,8 @@ export function settle(
     radiator: answers.radiator,
     fedAt: answers.fedAt,
     feedFraction: take('feedFraction', answers.feedFraction, 1 / 3),
-    lengthChoice: take('lengthChoice', answers.lengthChoice, 'resonant'),
-    wireLengthM: answers.wireLengthM ?? null,
+    lengthChoice: isCutToItsBands ? 'resonant' : take('lengthChoice', answers.lengthChoice, 'resonant'),
+    wireLengthM: isCutToItsBands ? null : (answers.wireLengthM ?? null),
     loopShape: take('loopShape', answers.loopShape, 'square'),
     loopPlane: take('loopPlane', answers.loopPlane, 'upright'),
     feedImpedance: take('feedImpedance', answers.feedImpedance, null),

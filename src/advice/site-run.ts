@@ -2,6 +2,7 @@
 import type { Dimensions } from './dimensions';
 import { endReachedM, sloperSpanM } from './end-height';
 import type { Facts } from './facts';
+import { hangsAs } from './hanging';
 
 /** Top of an inverted-L when nobody told how high its support is: a 10 m pole, common practice. */
 const USUAL_TOP_M = 10;
@@ -26,8 +27,8 @@ function slopeM(facts: Facts, radiatorM: number): number {
 }
 
 export function runOf(facts: Facts, radiatorM: number): number {
-  const { radiator, loopShape } = facts.settled;
-  switch (radiator) {
+  const { loopShape } = facts.settled;
+  switch (hangsAs(facts.settled)) {
     case 'vertical':
       return 0;
     case 'inverted-l':
@@ -44,8 +45,8 @@ export function runOf(facts: Facts, radiatorM: number): number {
 }
 
 export function riseOf(facts: Facts, radiatorM: number): number {
-  const { radiator, loopShape, loopPlane } = facts.settled;
-  switch (radiator) {
+  const { loopShape, loopPlane } = facts.settled;
+  switch (hangsAs(facts.settled)) {
     case 'vertical':
       return radiatorM;
     case 'inverted-l':
@@ -71,7 +72,7 @@ type Raised = Pick<Dimensions, 'radiator' | 'riseM'>;
  */
 export function highestPointM(facts: Facts, { riseM, radiator: length }: Raised): number {
   const { radiator, fedAt, heightM, supportHeightM, endHeightM, loopPlane } = facts.settled;
-  if (radiator === 'sloper') return sloperSpanM(facts, length.metres).highM;
+  if (hangsAs(facts.settled) === 'sloper') return sloperSpanM(facts, length.metres).highM;
   const fromItsFoot = radiator === 'loop' && loopPlane === 'upright' && facts.answers.supportHeightM === undefined;
   const standsOnFeedPoint = radiator === 'vertical' || radiator === 'inverted-l' || fromItsFoot;
   const aboveFeedM = fedAt === 'centre' ? riseM / 2 : riseM;

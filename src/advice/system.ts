@@ -13,6 +13,7 @@ export const feedPositionsOf: Readonly<Record<Radiator, readonly FeedPosition[]>
   'inverted-l': ['base'],
   loop: ['corner', 'side-middle'],
   'parallel-wires': ['centre'],
+  'linked-wire': ['centre'],
   'folded-wire': ['centre'],
   other: ['centre', 'off-centre', 'end', 'base', 'corner', 'side-middle'],
 };
@@ -43,6 +44,8 @@ export function systemOf(question: SystemQuestion): System | null {
       return 'full-wave-loop';
     case 'parallel-wires':
       return 'parallel-dipoles';
+    case 'linked-wire':
+      return 'linked-dipole';
     case 'folded-wire':
       return 'folded-dipole';
     case 'other':
@@ -77,6 +80,7 @@ const balancedSystems: readonly System[] = [
   'open-wire-doublet',
   'full-wave-loop',
   'parallel-dipoles',
+  'linked-dipole',
   'folded-dipole',
 ];
 export const isBalanced = (system: System, toldBalanced: boolean): boolean =>

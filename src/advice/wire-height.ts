@@ -4,6 +4,7 @@ import { centreFedRadiationOhm } from '../physics/wire-radiation';
 import type { Dimensions } from './dimensions';
 import { endReachedM, sloperSpanM } from './end-height';
 import type { Facts } from './facts';
+import { hangsAs } from './hanging';
 
 /**
  * Exponent of the cosine of the droop: resistance of a half-wave at 120° and 90° apex against flat, 61 and 49 of 76 Ω in our own field
@@ -13,8 +14,8 @@ const DROOP_EXPONENT = 1.4;
 
 /** Height at which the wire's current flows, on average, m. */
 export function heightOf(facts: Facts, wholeM: number): number {
-  const { radiator, fedAt, heightM, endHeightM, supportHeightM } = facts.settled;
-  switch (radiator) {
+  const { fedAt, heightM, endHeightM, supportHeightM } = facts.settled;
+  switch (hangsAs(facts.settled)) {
     case 'vertical':
       return heightM;
     case 'inverted-l':
@@ -46,9 +47,8 @@ function loopHeightM({ settled }: Facts, roundM: number): number {
 
 /** Factor on the resistance of a wire whose legs fall from the middle. */
 export function bentFactor(facts: Facts, wholeM: number): number {
-  const { radiator, heightM } = facts.settled;
-  if (radiator !== 'inverted-v') return 1;
-  const sine = Math.min(Math.abs(heightM - endReachedM(facts, wholeM)) / (wholeM / 2), 0.95);
+  if (hangsAs(facts.settled) !== 'inverted-v') return 1;
+  const sine = Math.min(Math.abs(facts.settled.heightM - endReachedM(facts, wholeM)) / (wholeM / 2), 0.95);
   return Math.sqrt(1 - sine ** 2) ** DROOP_EXPONENT;
 }
 

@@ -7,6 +7,7 @@ export const radiatorIds = [
   'inverted-l',
   'loop',
   'parallel-wires',
+  'linked-wire',
   'folded-wire',
   'other',
 ] as const;
@@ -58,6 +59,7 @@ export const systemIds = [
   'inverted-l',
   'full-wave-loop',
   'parallel-dipoles',
+  'linked-dipole',
   'folded-dipole',
   'other',
 ] as const;

@@ -117,6 +117,9 @@ export function SideView({ site, words, id, keepOut = null }: SideViewProps) {
       {site.ends.map(([ex, , z]) => (
         <circle class="o" cx={px(across(ex))} cy={px(y(z))} r={3.5} />
       ))}
+      {site.links.map(([lx, , z]) => (
+        <circle class="o" cx={px(across(lx))} cy={px(y(z))} r={3.5} />
+      ))}
       <rect class="f" x={px(across(site.feed[0]) - 4.5)} y={px(y(site.feed[2]) - 4.5)} width={9} height={9} />
       <Chokes site={site} frame={frame} />
       {keepOut !== null && <Deciding site={site} frame={frame} keepOut={keepOut} />}

@@ -5,7 +5,7 @@
  */
 import { type CoaxPoint, coaxPath } from '../geometry/coax-path';
 import { type CoaxRun, distance, type Layout, plus, type Vector } from '../geometry/layout';
-import { armsOf, feedPointOf } from '../geometry/radiator-wires';
+import { armsOf, feedPointOf, linkPlacesOf } from '../geometry/radiator-wires';
 import { siteWires } from '../geometry/site-wires';
 
 export interface Support {
@@ -25,6 +25,8 @@ export interface Site {
   readonly arms: readonly (readonly Vector[])[];
   /** Free ends of the wire, where the volts are. */
   readonly ends: readonly Vector[];
+  /** Links in the wire, where plugs join it. */
+  readonly links: readonly Vector[];
   readonly supports: readonly Support[];
   readonly ropes: readonly (readonly [Vector, Vector])[];
   /** Radials and counterpoise wires. */
@@ -63,6 +65,7 @@ export function siteOf(layout: Layout, { home, chokesM, openWire = null }: SiteO
     feed,
     arms,
     ends: layout.fedAt === 'end' && !closed ? [feed, ...ends] : ends,
+    links: linkPlacesOf(layout),
     ...held,
     returns: returnsOf(layout),
     coax,

@@ -83,6 +83,10 @@ export function TopView({ site, label, keepOut, id }: TopViewProps) {
       {site.arms.map((points) => (
         <path class="w" d={line(points)} />
       ))}
+      {site.links.map((link) => {
+        const [x, y] = place(link);
+        return <circle class="o" cx={px(x)} cy={px(y)} r={3.5} />;
+      })}
       <rect class="f" x={px(feedX - 4.5)} y={px(feedY - 4.5)} width={9} height={9} />
       {site.chokes.map(({ point }, index) => {
         const [x, y] = place(point);

@@ -27,6 +27,15 @@ export interface CoaxRun {
   readonly houseEarth: HouseEarth;
 }
 
+/** A place in each leg where plugs join it or part it. */
+export interface WireLink {
+  /** Along the leg from the feed point, m. */
+  readonly atM: number;
+  /** Wire across it when closed, gap when open, m. */
+  readonly lengthM: number;
+  readonly open: boolean;
+}
+
 export interface Layout {
   readonly radiator: Radiator;
   readonly fedAt: FeedPosition;
@@ -41,6 +50,8 @@ export interface Layout {
   readonly riseM: number;
   /** Whole lengths of further pairs of legs on the same feed point. */
   readonly furtherPairsM: readonly number[];
+  /** Links in each leg, the innermost first; none in most wires. */
+  readonly links: readonly WireLink[];
   readonly loopShape: 'square' | 'triangle';
   readonly loopPlane: 'upright' | 'flat';
   readonly wire: Conductor;

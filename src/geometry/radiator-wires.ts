@@ -1,5 +1,5 @@
 /** The radiator as straight stretches: each arm from the feed point outwards, or once round a loop. Sag is left out. */
-import { GROUND_WIRE_M, type Layout, plus, type Vector } from './layout';
+import { distance, GROUND_WIRE_M, type Layout, plus, type Vector } from './layout';
 
 /** Stretches in order; the first begins at the feed point unless `inwards`, when the last ends there. */
 export interface Arm {
@@ -32,7 +32,7 @@ export function armsOf(layout: Layout): readonly Arm[] | null {
     default:
       return layout.fedAt === 'end'
         ? [{ id: 'wire', points: endFed(layout, feed) }]
-        : [...pair(layout, feed, layout.radiatorM, layout.feedFraction), ...furtherPairs(layout, feed)];
+        : [...linked(pair(layout, feed, layout.radiatorM, layout.feedFraction), layout), ...furtherPairs(layout, feed)];
   }
 }
 
@@ -70,6 +70,39 @@ function pair(
     { id: 'arm1', points: [feed, slanted(feed, -1, shortM, radiator === 'sloper' ? highEndM : endHeightM)] },
   ];
 }
+
+/** Legs up to their first open link, then the pieces that hang on beyond it, joined to nothing. */
+function linked(legs: readonly Arm[], { links }: Layout): readonly Arm[] {
+  if (!links.some(({ open }) => open)) return legs;
+  const stretches = legs.map((leg) => stretchesOf(leg, links));
+  return [...stretches.flatMap((all) => all.slice(0, 1)), ...stretches.flatMap((all) => all.slice(1))];
+}
+
+function stretchesOf({ id, points }: Arm, links: Layout['links']): readonly Arm[] {
+  const [from, to] = points;
+  if (from === undefined || to === undefined) return [];
+  const legM = distance(from, to);
+  const gaps = links.filter(({ open, atM, lengthM }) => open && atM + lengthM < legM);
+  const startsM = [0, ...gaps.map(({ atM, lengthM }) => atM + lengthM)];
+  const endsM = [...gaps.map(({ atM }) => atM), legM];
+  return startsM.map((startM, index) => ({
+    id: index === 0 ? id : `${id}-open${index}`,
+    points: [startM, endsM[index] ?? legM].map((metres) => along({ from, to }, metres / legM)),
+  }));
+}
+
+const along = ({ from, to }: { readonly from: Vector; readonly to: Vector }, share: number): Vector =>
+  plus(from, plus(to, from, -1), share);
+
+/** Places of the links of both legs, open or closed. */
+export const linkPlacesOf = (layout: Layout): readonly Vector[] =>
+  layout.links.length === 0
+    ? []
+    : pair(layout, feedPointOf(layout), layout.radiatorM, layout.feedFraction).flatMap(({ points: [from, to] }) =>
+        from === undefined || to === undefined
+          ? []
+          : layout.links.map(({ atM, lengthM }) => along({ from, to }, (atM + lengthM / 2) / distance(from, to))),
+      );
 
 /** Ends of a shorter pair hang that far below the wire above them, m, or by that part of their leg where it is short. */
 const SPREAD_M = 1;

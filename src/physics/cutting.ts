@@ -6,12 +6,15 @@
  * `spare`, 2.5 %, is for trimming a resonant wire (cut 2 to 3 % long, fold back, measure, trim); `fold`, 0.15 m, is what an end takes through
  * its insulator or terminal and back along itself. Common practice, no source.
  *
+ * A piece behind a link has the same share of the whole leg it ends to spare, since that leg's resonance is trimmed on it.
+ *
  * A shorter pair of parallel dipoles has 5 % more to spare: its neighbours make it want 2 to 5 % more than a dipole alone. Common practice; our
  * own solutions of three pairs fanned out by a metre ask for 5 to 6 %.
  */
 import type { Dimension, WorkingInput } from '../base/working';
 
-const TRIMMING_SPARE = 0.025;
+/** Of a resonant wire, as part of what is trimmed. */
+export const TRIMMING_SPARE = 0.025;
 /** Of a wire that neighbours detune. */
 export const NEIGHBOURS_SPARE = 0.05;
 const FOLD_M = 0.15;

@@ -22,6 +22,7 @@ const kinds: readonly Kind[] = [
   { radiator: 'straight-wire', fedAt: 'off-centre' },
   { radiator: 'straight-wire', fedAt: 'centre', also: { feedLine: 'window-line', lengthChoice: 'non-resonant' } },
   { radiator: 'parallel-wires', fedAt: 'centre' },
+  { radiator: 'linked-wire', fedAt: 'centre' },
   { radiator: 'folded-wire', fedAt: 'centre' },
   { radiator: 'vertical', fedAt: 'base' },
   { radiator: 'vertical', fedAt: 'base', also: { lengthChoice: 'non-resonant' } },
@@ -29,10 +30,12 @@ const kinds: readonly Kind[] = [
   { radiator: 'loop', fedAt: 'corner' },
 ];
 
+const forSeveralBands: readonly Radiator[] = ['parallel-wires', 'linked-wire'];
+
 /** The answers of every candidate worth a look, each to be planned. */
 export const candidateAnswers = (answers: Answers): Answers[] =>
   kinds
-    .filter(({ radiator }) => radiator !== 'parallel-wires' || answers.bands.length > 1)
+    .filter(({ radiator }) => !forSeveralBands.includes(radiator) || answers.bands.length > 1)
     .map((kind) => hung(answersFor(answers, kind)));
 
 function answersFor(answers: Answers, { radiator, fedAt, also }: Kind): Answers {

@@ -5,7 +5,15 @@
 import { candidatePlaces, type PlaceCode } from '../words/en/candidates';
 import type { Format } from '../words/format';
 import { type Data, render } from '../words/message';
-import { type Candidate, entryPoints, type Score, THING_POINTS, tunerPoints, usefulPoints } from './candidate-points';
+import {
+  type Candidate,
+  entryPoints,
+  handPoints,
+  type Score,
+  THING_POINTS,
+  tunerPoints,
+  usefulPoints,
+} from './candidate-points';
 
 const compare = (a: Score, b: Score): number =>
   a.stops - b.stops ||
@@ -68,6 +76,7 @@ function differences(
       needsOther ? (answers.shackEnd === 'radio' ? 'a-tuner' : 'other-tuner') : 'more-tuner',
       { bands },
     ],
+    [more(handPoints), 'by-hand', {}],
     [more((score) => entryPoints(score.entryCurrentMa)), 'more-current', { ma: worse.entryCurrentMa ?? 0 }],
     [THING_POINTS * things, 'more-to-buy', { things }],
   ];

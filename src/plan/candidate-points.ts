@@ -3,6 +3,7 @@
  *
  *   points = mean dB towards useful heights (losses of ground, line and devices taken off), in whole dB
  *            − 1 for each band that needs a tuner, and 3 once where the tuner at hand does not reach
+ *            − 1 for each band beyond the first that is set by hand at the wire
  *            − 1 for each 6 dB begun above 30 mA at the building entry
  *            − ½ for each kind of thing to buy
  *
@@ -16,6 +17,7 @@ export type Score = Candidate['score'];
 
 const TUNER_POINTS = 1;
 const OTHER_TUNER_POINTS = 3;
+const HAND_POINTS = 1;
 export const THING_POINTS = 0.5;
 const ENTRY_STEP_DB = 6;
 
@@ -24,6 +26,9 @@ export function tunerPoints({ bandsServed, bandsWithoutTuner, bandsBeyondTuner }
   return TUNER_POINTS * (bandsServed - bandsWithoutTuner) + (bandsBeyondTuner > 0 ? OTHER_TUNER_POINTS : 0);
 }
 type TunerBands = Pick<Score, 'bandsServed' | 'bandsWithoutTuner' | 'bandsBeyondTuner'>;
+
+/** Points that changing bands at the wire costs. */
+export const handPoints = ({ bandsByHand }: Pick<Score, 'bandsByHand'>): number => HAND_POINTS * bandsByHand;
 
 /** Points that the current at the house costs. */
 export const entryPoints = (entryMa: number | null): number =>
@@ -42,7 +47,12 @@ type Parts = Pick<
   | 'bandsServed'
   | 'bandsWithoutTuner'
   | 'bandsBeyondTuner'
+  | 'bandsByHand'
 >;
 
 export const pointsOf = (parts: Parts): number =>
-  usefulPoints(parts) - tunerPoints(parts) - entryPoints(parts.entryCurrentMa) - THING_POINTS * parts.partsToBuy;
+  usefulPoints(parts) -
+  tunerPoints(parts) -
+  handPoints(parts) -
+  entryPoints(parts.entryCurrentMa) -
+  THING_POINTS * parts.partsToBuy;

@@ -5,6 +5,7 @@
  * Common practice, no source.
  */
 import { factsOf, isNoSystem } from '../advice/facts';
+import { hangsAs } from '../advice/hanging';
 import { REACH } from '../advice/line-run';
 import type { Band } from '../catalog/band-ids';
 import { isOpenWireLine } from '../catalog/line-ids';
@@ -65,6 +66,7 @@ export function judge(answers: Answers, plan: Plan, study: ShortStudy | null): J
     bandsServed: served.length,
     bandsWithoutTuner: served.length - tuned.length - beyond.length,
     bandsBeyondTuner: beyond.length,
+    bandsByHand: plan.system === 'linked-dipole' ? Math.max(served.length - 1, 0) : 0,
   };
   return {
     score: {
@@ -121,7 +123,8 @@ const SLACK_M = 0.5;
 function supportOf({ riseM }: Plan, answers: Answers): number {
   const facts = factsOf(answers);
   if (isNoSystem(facts)) return 0;
-  const { radiator, heightM, loopPlane } = facts.settled;
+  const { heightM, loopPlane } = facts.settled;
+  const radiator = hangsAs(facts.settled);
   const rise = riseM ?? 0;
   if (radiator === 'sloper') return heightM + rise / 2; // fed in its middle
   const standsUp =

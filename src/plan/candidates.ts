@@ -55,6 +55,7 @@ function reasonsOf(answers: Answers, plan: Plan, judged: Judged, isSolved: boole
     beyond.length === 0 ? '' : say(hasTuner(answers) ? 'beyond-on' : 'no-tuner-for', { bands: beyond.join(' ') }),
     tuned.length + beyond.length > 0 || score.bandsServed === 0 ? '' : say('no-tuner'),
     stops.length > 0 ? '' : room(plan, answers, say),
+    score.bandsByHand === 0 ? '' : say('by-hand', { links: 2 * (wanted - 1) }),
     answers.radiator === 'loop' && answers.loopPlane === 'flat' ? say('lies-flat') : '',
     score.tooHigh ? say(answers.supportHeightM === undefined ? 'high' : 'too-high', { supportM: score.supportM }) : '',
     isSolved || score.radiatedShare === null ? '' : say('loss', { radiatedW: 100 * score.radiatedShare }),

@@ -19,10 +19,11 @@ import { bandFieldOf, bandShield, type PreparedBand, prepareBand, radiationOf, s
 import { houseChokes, searchPlaces } from './field/choke-places';
 import { chooseChokes, resistive } from './field/choke-search';
 import { type Studied, settleDisputes } from './field/disputed';
-import { type FieldSite, fieldSite, type PlacedChoke } from './field/field-site';
+import type { PlacedChoke } from './field/field-site';
 import type { FieldInstrument } from './field/instrument';
 import { bestPlacement, ownedChokes } from './field/owned-chokes';
 import { operate } from './field/shield-currents';
+import { type SiteOn, sitesOn } from './field/sites-on';
 import { solveLengths } from './field/solved-lengths';
 import { type OnBand, onEach, orNull, type StudyOptions, watch } from './field/watched';
 import { layoutOf } from './layout-of';
@@ -56,7 +57,7 @@ interface Decided {
 /** The antenna on every band with all choke places open, and the chokes that were chosen. */
 interface Opened {
   readonly layout: Layout;
-  readonly site: FieldSite;
+  readonly siteOn: SiteOn;
   readonly ready: readonly PreparedBand[];
   readonly chokes: ChokeChoice | null;
   readonly planned: readonly PlacedChoke[];
@@ -68,14 +69,14 @@ async function open({ facts, dimensions }: Decided, instrument: FieldInstrument)
   const house = houseChokes(facts, dimensions);
   const places = searchPlaces(facts, house);
   const portsM = [...house.map(({ distanceM }) => distanceM), ...places.antennaM, ...places.furtherM];
-  const site = fieldSite(layout, facts.settled.ground, portsM);
-  if (site === null) return null;
-  const ready = (await onEach(facts.bands, (at) => prepareBand(instrument, site, at), instrument.rest)).map(
+  const siteOn = sitesOn(facts, dimensions, portsM);
+  if (siteOn === null) return null;
+  const ready = (await onEach(facts.bands, (at) => prepareBand(instrument, siteOn(at), at), instrument.rest)).map(
     ({ found }) => found,
   );
   if (ready.length === 0) return null;
   const chokes = chooseChokes(house, places, ready.map(bandShield));
-  return { layout, site, ready, chokes, planned: resistive(chokes?.chosen.chokes ?? []) };
+  return { layout, siteOn, ready, chokes, planned: resistive(chokes?.chosen.chokes ?? []) };
 }
 
 async function studyBands(
@@ -86,7 +87,7 @@ async function studyBands(
   const { facts, dimensions, solved } = decided;
   const opened = await open(decided, instrument);
   if (opened === null) return null;
-  const { layout, ready, chokes, planned } = opened;
+  const { ready, chokes, planned } = opened;
   const owned = bestPlacement(ready, ownedChokes(facts), plannedPlaces(opened));
   const known = {
     ...solved,
@@ -98,11 +99,11 @@ async function studyBands(
     found: bandFieldOf(band, chokes?.chosen.chokes ?? [], owned?.placed ?? null),
   }));
   const found = collect(atFocus, known, onPartial);
-  const site = fieldSite(layout, facts.settled.ground, plannedPlaces(opened)) ?? opened.site;
+  const siteOn = sitesOn(facts, dimensions, plannedPlaces(opened)) ?? opened.siteOn;
   const bands = ready.map(({ at }) => at);
   const reachM = (at: BandFacts): number => searchReachM(facts, dimensions, at);
-  found.add(await onEach(bands, (at) => sweepOf(instrument, site, at, planned), instrument.rest));
-  found.add(await onEach(bands, (at) => radiationOf(instrument, site, at, planned, reachM(at)), instrument.rest));
+  found.add(await onEach(bands, (at) => sweepOf(instrument, siteOn(at), at, planned), instrument.rest));
+  found.add(await onEach(bands, (at) => radiationOf(instrument, siteOn(at), at, planned, reachM(at)), instrument.rest));
   const disputes = await orNull(settleDisputes(asStudied(decided, opened), instrument));
   return { ...found.facts(), ...(disputes === null ? {} : { disputes }) };
 }

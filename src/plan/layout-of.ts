@@ -6,22 +6,25 @@
  */
 import type { Dimensions } from '../advice/dimensions';
 import { endReachedM } from '../advice/end-height';
-import type { Facts } from '../advice/facts';
+import type { BandFacts, Facts } from '../advice/facts';
+import { hangsAs } from '../advice/hanging';
 import { needsOf } from '../advice/needs';
+import { LINK_M, linkedLegs } from '../advice/wire-links';
 import { coaxes } from '../catalog/lines';
 import type { Wire } from '../catalog/wires';
 import type { CoaxRun, Conductor, Layout } from '../geometry/layout';
 
 export const MOST_RADIALS = 16;
 
-export function layoutOf(facts: Facts, dimensions: Dimensions): Layout | null {
+/** `at`: the band whose links are set; without one a linked wire is laid out with every link closed. */
+export function layoutOf(facts: Facts, dimensions: Dimensions, at?: BandFacts): Layout | null {
   const { settled, system } = facts;
   if (system === 'other' || settled.radiator === 'other') return null;
   const radials = dimensions.pieces.find(({ piece }) => piece === 'radial');
   const counterpoises = dimensions.pieces.filter(({ piece }) => piece === 'counterpoise');
   const worksAgainst = !facts.balanced && system !== 'off-centre-fed';
   return {
-    radiator: settled.radiator,
+    radiator: hangsAs(settled),
     fedAt: settled.fedAt,
     heightM: settled.heightM,
     endHeightM: endReachedM(facts, dimensions.radiator.metres),
@@ -30,6 +33,7 @@ export function layoutOf(facts: Facts, dimensions: Dimensions): Layout | null {
     feedFraction: dimensions.feedFraction,
     riseM: dimensions.riseM,
     furtherPairsM: furtherPairsOf(facts, dimensions),
+    links: linksOn(dimensions, at),
     loopShape: settled.loopShape,
     loopPlane: settled.loopPlane,
     wire: conductorOf(facts.wire),
@@ -49,6 +53,17 @@ function furtherPairsOf({ system }: Facts, { pieces }: Dimensions): readonly num
     .filter(({ piece }) => piece === 'leg')
     .slice(1)
     .map(({ length }) => 2 * length.metres);
+}
+
+/** Closed inside the band's own leg, open from its end outward. */
+function linksOn(dimensions: Dimensions, at: BandFacts | undefined): Layout['links'] {
+  const legs = linkedLegs(dimensions);
+  const own = legs.findIndex(({ band }) => band === at?.band);
+  return legs.slice(0, -1).map(({ legM }, index) => ({
+    atM: legM,
+    lengthM: LINK_M,
+    open: own >= 0 && index >= own,
+  }));
 }
 
 const conductorOf = ({ diameterM, conductivitySPerM, insulation }: Wire): Conductor => ({

@@ -25,6 +25,7 @@ import { offeredBoxOf, verdictsOf } from '../advice/verdicts';
 import { noSuchFeedPoint } from '../advice/warnings/feed-point';
 import { frequencyRefusals } from '../advice/warnings/frequency';
 import { warningsOf } from '../advice/warnings/warnings-of';
+import { linkCount } from '../advice/wire-links';
 import type { Answers } from '../design/answers';
 import { systemName } from '../words/en/names';
 import { noSummary, summary, whichNone, whichSummary } from '../words/en/summary';
@@ -126,13 +127,14 @@ function widestKeepOutM(exposure: readonly Exposure[]): number | null {
   return distances.includes(null) ? null : Math.max(...distances.map((metres) => metres ?? 0));
 }
 
-function summaryData({ system, settled, lineKind }: Facts, { radiator }: Dimensions, chain: readonly Link[]): Data {
+function summaryData({ system, settled, lineKind }: Facts, dimensions: Dimensions, chain: readonly Link[]): Data {
   const transformer = chain.find(({ device, at }) => device === 'transformer' && at === 'feed-point');
   const chokes = chain.filter(({ device }) => device === 'choke');
   const antenna = chokes.find(({ at }) => at === 'feed-point' || at === 'along-line');
   return {
     system,
-    radiatorM: radiator.metres,
+    radiatorM: dimensions.radiator.metres,
+    links: linkCount(dimensions),
     percent: Math.round(settled.feedFraction * 100),
     line: settled.feedLine,
     ratio: transformer?.ratio ?? 0,

@@ -56,9 +56,20 @@ export const solvedOf = ({ chosenM, ruleM, by, swr, pairs, dips, feed, returns }
 export const lengthSaid = (facts: Facts, lengths: SolvedLengths): readonly Said[] => [
   ...feedSaid(lengths.feed),
   ...radiatorSaid(facts, lengths),
-  ...pairsOf(lengths).flatMap((pair) => [...ownSaid(pair), ...differs('pair-differs', pair, { band: pair.band })]),
+  ...(facts.system === 'linked-dipole' ? linkedSaid(lengths) : pairsSaid(lengths)),
   ...returnsSaid(facts, lengths.returns),
 ];
+
+const pairsSaid = (lengths: SolvedLengths): readonly Said[] =>
+  pairsOf(lengths).flatMap((pair) => [...ownSaid(pair), ...differs('pair-differs', pair, { band: pair.band })]);
+
+/** Highest band first, as they are cut. */
+function linkedSaid(lengths: SolvedLengths): readonly Said[] {
+  const legs = pairsOf(lengths).map(
+    ({ band, ruleM, chosenM }): Said => ['linked-leg', { band, ruleM: ruleM / 2, chosenM: chosenM / 2 }],
+  );
+  return legs.length === 0 ? [] : [...legs, ['linked-pieces', {}]];
+}
 
 const ownSaid = ({ band, rideSwr: swr }: Lengths['pairs'][number]): readonly Said[] =>
   swr === null ? [] : [['pair-of-its-own', { band, swr }]];

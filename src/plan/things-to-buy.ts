@@ -10,6 +10,7 @@ type Part = Plan['parts'][number];
 export type Thing =
   | 'wire'
   | 'insulators'
+  | 'plugs'
   | 'coax'
   | 'open-wire'
   | 'transformer'
@@ -26,6 +27,8 @@ const thingOf: Readonly<Record<string, Thing>> = {
   'end-insulator': 'insulators',
   'centre-insulator': 'insulators',
   spacer: 'insulators',
+  'link-insulator': 'insulators',
+  'link-plug': 'plugs',
   'device-transformer': 'transformer',
   'device-choke': 'choke',
   'device-tuner': 'tuner',

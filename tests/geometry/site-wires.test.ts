@@ -16,6 +16,7 @@ const dipole: Layout = {
   feedFraction: 0.5,
   riseM: 8,
   furtherPairsM: [],
+  links: [],
   loopShape: 'square',
   loopPlane: 'upright',
   wire: { radiusM: 0.001, conductivitySPerM: 5.8e7, insulation: null },

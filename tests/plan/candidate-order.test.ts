@@ -16,6 +16,7 @@ const plain = {
   bandsServed: 2,
   bandsWithoutTuner: 2,
   bandsBeyondTuner: 0,
+  bandsByHand: 0,
   usefulDb: 0,
   radiatedShare: 0.5,
   entryCurrentMa: 5,
@@ -33,12 +34,13 @@ const ordered = (...list: Candidate[]) => orderCandidates(list, format);
 const systems = (list: readonly Candidate[]) => list.map(({ system }) => system);
 
 describe('points', () => {
-  test('a decibel is one; a tuner band one; another tuner three; a kind of thing a half', () => {
+  test('a decibel is one; a tuner band one, a band set by hand one; another tuner three; a kind of thing a half', () => {
     const base = pointsOf(plain);
     expect(base).toBe(-3);
     expect(pointsOf({ ...plain, usefulDb: 2.4 }) - base).toBe(2);
     expect(pointsOf({ ...plain, bandsWithoutTuner: 1 }) - base).toBe(-1);
     expect(pointsOf({ ...plain, bandsWithoutTuner: 0, bandsBeyondTuner: 2 }) - base).toBe(-5);
+    expect(pointsOf({ ...plain, bandsByHand: 2 }) - base).toBe(-2);
     expect(pointsOf({ ...plain, partsToBuy: 3 }) - base).toBe(1.5);
   });
 

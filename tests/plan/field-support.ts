@@ -28,6 +28,7 @@ export function siteLayout(runM: number, more: Partial<Layout> = {}): Layout {
     feedFraction: 0.5,
     riseM: 8,
     furtherPairsM: [],
+    links: [],
     loopShape: 'square',
     loopPlane: 'upright',
     wire: { radiusM: 0.001, conductivitySPerM: 5.8e7, insulation: null },

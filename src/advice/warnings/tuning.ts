@@ -26,6 +26,7 @@ const resonant: readonly System[] = [
   'inverted-l',
   'full-wave-loop',
   'parallel-dipoles',
+  'linked-dipole',
   'folded-dipole',
 ];
 

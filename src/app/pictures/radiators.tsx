@@ -14,6 +14,7 @@ const poles: Readonly<Record<string, readonly string[]>> = {
   'flat-loop': ['M36 26V52M84 26V52M104 42V64M16 42V64'],
   'flat-triangle-loop': ['M60 24V50M104 42V64M16 42V64'],
   'parallel-wires': ['M58 64L58.6 10H61.4L62 64'],
+  'linked-wire': ['M58 64L58.6 10H61.4L62 64'],
   'folded-wire': ['M6 64L6.6 14H9.4L10 64', 'M110 64L110.6 14H113.4L114 64'],
   other: ['M24 64L24.6 16H27.4L28 64'],
   none: ['M58 64L58.6 10H61.4L62 64'],
@@ -21,6 +22,7 @@ const poles: Readonly<Record<string, readonly string[]>> = {
 const ropes: Readonly<Record<string, readonly string[]>> = {
   'straight-wire': ['M11 15L28 18', 'M109 15L92 18'],
   'inverted-v': ['M20 46L8 64', 'M100 46L112 64'],
+  'linked-wire': ['M16 50L6 64', 'M104 50L114 64'],
   sloper: ['M92 50L110 64'],
   'inverted-l': ['M106 13L94 14', 'M15 12L24 14'],
   loop: ['M12 10L32 14', 'M108 10L88 14', 'M32 50L16 64', 'M88 50L104 64'],
@@ -39,6 +41,7 @@ const wires: Readonly<Record<string, readonly string[]>> = {
   'flat-loop': ['M36 28H84L104 44H16Z'],
   'flat-triangle-loop': ['M60 26L104 44H16Z'],
   'parallel-wires': ['M8 28L60 13L112 28', 'M20 40L60 13L100 40', 'M36 50L60 13L84 50'],
+  'linked-wire': ['M16 50L60 12L104 50'],
   'folded-wire': ['M26.5 15H93.5a6.5 6.5 0 0 1 0 13H26.5a6.5 6.5 0 0 1 0 -13Z'],
   other: ['M26 20C46 6 50 48 66 34S84 14 100 40'],
 };
@@ -50,6 +53,12 @@ const rings: Readonly<Record<string, readonly (readonly [number, number])[]>> = 
   'inverted-v': [
     [20, 46],
     [100, 46],
+  ],
+  'linked-wire': [
+    [16, 50],
+    [34, 34.5],
+    [86, 34.5],
+    [104, 50],
   ],
   sloper: [
     [92, 50],
@@ -94,6 +103,7 @@ const feedPoints: Readonly<Record<string, Readonly<Record<string, Point>>>> = {
   'flat-loop': { corner: [16, 44], 'side-middle': [60, 44] },
   'flat-triangle-loop': { corner: [16, 44], 'side-middle': [60, 44] },
   'parallel-wires': { centre: [60, 13] },
+  'linked-wire': { centre: [60, 12] },
   'folded-wire': { centre: [60, 28] },
   other: {
     centre: [60, 37],

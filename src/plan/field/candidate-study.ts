@@ -5,21 +5,20 @@
  * The chokes are the house's; only where they leave more than the goal at the entry are others searched, as the whole study does. Lengths are
  * solved too, except where a search would lay out radials on the ground for each length it tries: there the rule's length stands.
  */
-import { dimensionsOf } from '../../advice/dimensions';
+import { type Dimensions, dimensionsOf } from '../../advice/dimensions';
 import { type Facts, factsOf, isNoSystem } from '../../advice/facts';
 import type { BandField, ChokeChoice, ChosenChoke, FieldFacts } from '../../advice/field-facts';
 import { knowing } from '../../advice/solved-facts';
 import type { Band } from '../../catalog/band-ids';
 import type { Answers } from '../../design/answers';
-import type { Layout } from '../../geometry/layout';
 import type { Solution } from '../../solver/geometry';
-import { layoutOf } from '../layout-of';
 import { bandShield, prepareBand } from './band-study';
 import { houseChokes, searchPlaces } from './choke-places';
 import { chooseChokes, GOAL_MA, resistive } from './choke-search';
-import { fieldSite, geometryOf } from './field-site';
+import { geometryOf } from './field-site';
 import type { FieldInstrument } from './instrument';
 import { POWER_W } from './shield-currents';
+import { sitesOn } from './sites-on';
 import { solveLengths } from './solved-lengths';
 import { onEach, orNull, type StudyOptions, watch } from './watched';
 
@@ -44,12 +43,10 @@ export async function studyCandidate(
   const solved = lengths === null ? {} : { lengths };
   const facts = knowing(asked, solved.lengths);
   const dimensions = dimensionsOf(facts, solved);
-  const layout = layoutOf(facts, dimensions);
-  if (layout === null) return null;
   const house = houseChokes(facts, dimensions);
-  const byHouse = await solveWith(facts, layout, house, watched);
-  const chokes = worstMa(byHouse) > GOAL_MA ? await searchChokes(facts, layout, house, watched) : null;
-  const bands = chokes === null ? byHouse : await solveWith(facts, layout, chokes.chosen.chokes, watched);
+  const byHouse = await solveWith(facts, dimensions, house, watched);
+  const chokes = worstMa(byHouse) > GOAL_MA ? await searchChokes(facts, dimensions, house, watched) : null;
+  const bands = chokes === null ? byHouse : await solveWith(facts, dimensions, chokes.chosen.chokes, watched);
   if (bands.length === 0) return null;
   return {
     field: { bands: recordOf(bands, ({ field }) => field), ...solved, ...(chokes === null ? {} : { chokes }) },
@@ -74,16 +71,16 @@ const worstMa = (bands: readonly OneBand[]): number =>
 
 async function solveWith(
   facts: Facts,
-  layout: Layout,
+  dimensions: Dimensions,
   chokes: readonly ChosenChoke[],
   instrument: FieldInstrument,
 ): Promise<readonly OneBand[]> {
   const portsM = chokes.map(({ distanceM }) => distanceM);
-  const site = fieldSite(layout, facts.settled.ground, portsM);
-  if (site === null) return [];
+  const siteOn = sitesOn(facts, dimensions, portsM);
+  if (siteOn === null) return [];
   const all = await onEach(
     facts.bands,
-    ({ focusMHz }) => instrument.solve({ ...geometryOf(site, focusMHz, resistive(chokes)), pattern: true }),
+    (at) => instrument.solve({ ...geometryOf(siteOn(at), at.focusMHz, resistive(chokes)), pattern: true }),
     instrument.rest,
   );
   return all.flatMap(({ at, found }) => {
@@ -109,15 +106,15 @@ function bandFieldOf({ impedance, probes, powerShare, gainDbi, gainThetaDeg }: S
 
 async function searchChokes(
   facts: Facts,
-  layout: Layout,
+  dimensions: Dimensions,
   house: readonly ChosenChoke[],
   instrument: FieldInstrument,
 ): Promise<ChokeChoice | null> {
   const places = searchPlaces(facts, house);
   const portsM = [...house.map(({ distanceM }) => distanceM), ...places.antennaM, ...places.furtherM];
-  const site = fieldSite(layout, facts.settled.ground, portsM);
-  if (site === null) return null;
-  const ready = await onEach(facts.bands, (at) => prepareBand(instrument, site, at), instrument.rest);
+  const siteOn = sitesOn(facts, dimensions, portsM);
+  if (siteOn === null) return null;
+  const ready = await onEach(facts.bands, (at) => prepareBand(instrument, siteOn(at), at), instrument.rest);
   const shields = ready.map(({ found }) => bandShield(found));
   return chooseChokes(house, places, shields);
 }

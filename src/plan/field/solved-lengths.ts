@@ -4,6 +4,7 @@
  *   off-centre wires      where to feed them, before anything else (feed-search)
  *   raised radials        each pair resonant by itself (return-lengths), before the wire above them
  *   resonant wires        X(L) = 0 at the focus, by the secant method on the length (resonance)
+ *   linked wires          each band's own resonance, the highest first (linked-lengths)
  *   half-wave multiples   least worst SWR over the bands the wire serves (multiple-lengths)
  *   non-resonant          least worst SWR over all wanted bands (clear-lengths)
  *   counterpoise          after the wire it works against (return-lengths)
@@ -14,8 +15,8 @@ import { cutFor } from '../../advice/dimension';
 import { type Dimensions, dimensionsOf } from '../../advice/dimensions';
 import type { BandFacts, Facts } from '../../advice/facts';
 import type { SolvedLengths } from '../../advice/field-facts';
-import { SYSTEM_OHM } from '../../advice/line-run';
 import { servesMultiples } from '../../advice/harmonics';
+import { SYSTEM_OHM } from '../../advice/line-run';
 import { staysClear, toldLengthM } from '../../advice/radiator-length';
 import { knowing } from '../../advice/solved-facts';
 import type { System } from '../../design/choices';
@@ -24,10 +25,11 @@ import { swr } from '../../physics/line';
 import { clearOfHalfWaves } from './clear-lengths';
 import { solveFeed } from './feed-search';
 import type { FieldInstrument } from './instrument';
+import { forLinks } from './linked-lengths';
 import { forMultiples } from './multiple-lengths';
 import { rootFactor } from './resonance';
 import { solveCounterpoise, solveRadials } from './return-lengths';
-import { trialImpedance } from './trial';
+import { trialImpedance, trialReactance } from './trial';
 import { orNull } from './watched';
 
 const cutToResonance: readonly System[] = [
@@ -92,7 +94,7 @@ async function resonant(
 ): Promise<SolvedLengths | null> {
   const [lowest] = facts.bands;
   const lengthsOf = (factor: number): SolvedLengths => ({ ...rule, radiatorM: rule.ruleM * factor });
-  const longest = await rootFactor(reactanceAt(facts, lowest, lengthsOf, instrument));
+  const longest = await rootFactor(trialReactance(facts, lowest, lengthsOf, instrument));
   if (longest === null) return null;
   const whole: SolvedLengths = { ...rule, radiatorM: rule.ruleM * longest };
   return facts.system === 'parallel-dipoles' ? withPairs(facts, dimensions, whole, instrument) : whole;
@@ -141,7 +143,7 @@ async function withPair(
       [at.band]: { wholeM: ruleM * factor, ruleM, ...(rideSwr === undefined ? {} : { rideSwr }) },
     },
   });
-  const factor = await rootFactor(reactanceAt(facts, at, cutBy, instrument));
+  const factor = await rootFactor(trialReactance(facts, at, cutBy, instrument));
   return factor === null ? null : cutBy(factor);
 }
 
@@ -160,10 +162,3 @@ async function worstOf(facts: Facts, lengths: SolvedLengths, instrument: FieldIn
   for (const at of facts.bands) worst = Math.max(worst, await swrOn(facts, lengths, at, instrument));
   return worst;
 }
-
-const reactanceAt =
-  (facts: Facts, at: BandFacts, lengthsOf: (factor: number) => SolvedLengths, instrument: FieldInstrument) =>
-  async (factor: number): Promise<number | null> => {
-    const z = await trialImpedance(facts, lengthsOf(factor), instrument, at, [at.focusMHz * 1e6]);
-    return z?.[0]?.im ?? null;
-  };

@@ -18,9 +18,9 @@ interface Trial {
   readonly chokes: readonly PlacedChoke[];
 }
 
-function trialOf(facts: Facts, lengths: SolvedLengths | undefined): Trial | null {
+function trialOf(facts: Facts, lengths: SolvedLengths | undefined, at: BandFacts): Trial | null {
   const dimensions = dimensionsOf(facts, lengths === undefined ? {} : { lengths });
-  const layout = layoutOf(facts, dimensions);
+  const layout = layoutOf(facts, dimensions, at);
   if (layout === null) return null;
   const chokes = resistive(houseChokes(facts, dimensions));
   const site = fieldSite(
@@ -39,9 +39,17 @@ export async function trialImpedance(
   at: BandFacts,
   frequenciesHz: readonly number[],
 ): Promise<readonly Complex[] | null> {
-  const trial = trialOf(facts, lengths);
+  const trial = trialOf(facts, lengths, at);
   return trial === null ? null : impedanceOver(trial, instrument, at, frequenciesHz);
 }
+
+/** Reactance at the focus of a band, over the factor on what is looked for. */
+export const trialReactance =
+  (facts: Facts, at: BandFacts, lengthsOf: (factor: number) => SolvedLengths, instrument: FieldInstrument) =>
+  async (factor: number): Promise<number | null> => {
+    const z = await trialImpedance(facts, lengthsOf(factor), instrument, at, [at.focusMHz * 1e6]);
+    return z?.[0]?.im ?? null;
+  };
 
 /** The same of a layout without coax. */
 export async function bareImpedance(
@@ -87,7 +95,7 @@ export async function trialDuty(
   instrument: FieldInstrument,
   at: BandFacts,
 ): Promise<{ readonly z: Complex; readonly heatW: readonly number[] } | null> {
-  const trial = trialOf(facts, lengths);
+  const trial = trialOf(facts, lengths, at);
   if (trial === null) return null;
   const { impedance, loadCurrents, loads } = await sweepOver(trial, instrument, at, [at.focusMHz * 1e6]);
   const z = numberAt(impedance, 0);

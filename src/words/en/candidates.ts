@@ -19,6 +19,7 @@ export const candidateReasons = {
   'tuner-on': (d) => `Needs your tuner on ${bandList(d.bands)}.`,
   'beyond-on': (d) => `Needs a wider tuner than yours on ${bandList(d.bands)}.`,
   'no-tuner-for': (d) => `Needs a tuner, which you do not have, on ${bandList(d.bands)}.`,
+  'by-hand': (d) => `Each change of band is made at the wire, by hand: it has ${many(d.links, 'link', 'links')}.`,
   fits: (d, f) => `Its ${f.length(Number(d.runM))} run fits your span.`,
   'too-long': (d, f) => `Its ${f.length(Number(d.runM))} run is longer than your span.`,
   'room-unknown': (d, f) => `Needs a straight run of ${f.length(Number(d.runM))}.`,
@@ -32,6 +33,7 @@ export const candidateReasons = {
 const things = {
   wire: () => 'wire',
   insulators: () => 'insulators',
+  plugs: () => 'plugs for links',
   coax: () => 'coax',
   'open-wire': () => 'two-wire line',
   transformer: () => 'a transformer',
@@ -73,6 +75,7 @@ export const candidatePlaces = {
   'a-tuner': 'needs a tuner, which you do not have',
   'other-tuner': 'needs another tuner than yours',
   'more-tuner': (d) => `needs a tuner on ${many(d.bands, 'band', 'bands')} more`,
+  'by-hand': 'is lowered for each change of band',
   'more-current': (d, f) => `brings ${f.number(Number(d.ma), 2)} mA to the house for 100 W`,
   'more-to-buy': (d) => `has ${many(d.things, 'kind', 'kinds')} more to buy`,
 } as const satisfies Readonly<Record<string, Message>>;

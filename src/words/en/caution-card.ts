@@ -15,7 +15,8 @@ export const gateNames: Readonly<Record<string, string>> = {
   launch: 'Before you launch a line',
   raise: 'Before you raise it',
   transmit: 'Before you send',
+  links: 'Before you change links',
   leave: 'Before you leave',
   storm: 'Storm and emergency',
 };
-export const gateOrder = ['site', 'up', 'launch', 'raise', 'transmit', 'leave', 'storm'] as const;
+export const gateOrder = ['site', 'up', 'launch', 'raise', 'transmit', 'links', 'leave', 'storm'] as const;

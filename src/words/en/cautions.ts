@@ -1,6 +1,6 @@
 /**
  * The cautions, by the number of their line: one sentence to act on, one reason. Data: lineDistanceM, keepOutM (0: not known), awg, codeAwg,
- * runM, walkwayM, bands, powerW, mode, ruleSet, nerveVPerM, endV, minutes. Every screen that shows one of them ends with line 44.
+ * runM, walkwayM, bands, powerW, mode, ruleSet, nerveVPerM, endV, hot (ends, loop, wire, feed, line), minutes. Every screen that shows one of them ends with line 44.
  */
 import type { Format } from '../format';
 import type { Data, Message } from '../message';
@@ -22,6 +22,23 @@ const volts = (d: Data, f: Format): string => f.number(Number(d.endV), 2);
 const keepOut = (d: Data, f: Format): string =>
   Number(d.keepOutM) > 0 ? metres(d, f, 'keepOutM') : 'the distance of the exposure result';
 
+const hotPlaces: Readonly<Record<string, string>> = {
+  ends: 'the wire ends',
+  loop: 'the whole loop',
+  wire: 'the whole wire',
+  feed: 'the feed point',
+  line: 'the open-wire line',
+};
+
+/** "the wire ends, the feed point and the open-wire line" */
+function hotText({ hot }: Data): string {
+  const names = String(hot)
+    .split(' ')
+    .map((place) => hotPlaces[place] ?? '');
+  const last = names.pop() ?? '';
+  return names.length === 0 ? last : `${names.join(', ')} and ${last}`;
+}
+
 function stationText(d: Data, f: Format): string {
   const bands = String(d.bands).split(' ').map(bandName).join(', ');
   const mode = d.mode === 'not-told' ? '' : ` ${modeName(String(d.mode))}`;
@@ -39,7 +56,7 @@ export const cautionNames: Readonly<Record<string, string>> = {
   'wind-and-weather': 'Wind and weather',
   'mast-and-ropes': 'Mast and ropes',
   'trip-and-tread': 'Trip and tread',
-  'wire-ends-voltage': 'High voltage at wire ends',
+  'wire-ends-voltage': 'High voltage on the wire',
   'fuel-and-implants': 'Implants and fuel',
   leaving: 'Leaving the place',
   lightning: 'Lightning',
@@ -211,7 +228,7 @@ export const cautionLines: Readonly<Record<number, CautionWords>> = {
     'exposure-limits',
   ),
   34: line(
-    'Put wire ends, the end-fed feed point and open feed lines beyond reach.',
+    (d) => `Put ${hotText(d)} beyond reach.`,
     (d, f) => `They can carry about ${volts(d, f)} volts at your power and burn deep.`,
     'antenna-wire-code',
   ),
@@ -272,5 +289,20 @@ export const cautionLines: Readonly<Record<number, CautionWords>> = {
     'Treat an RF burn as deep and see a doctor.',
     'The skin mark is smaller than the injury.',
     'navy-radio-course',
+  ),
+  47: line(
+    'Never open or close a link with power on: radio off, coax unplugged, and its plug with whoever goes to the wire.',
+    (d, f) => `An open link stands at about ${volts(d, f)} volts while you send, and burns deep.`,
+    'antenna-wire-code',
+  ),
+  48: line(
+    'Lower the wire to change a link: do not climb to it or lean a ladder on it.',
+    'Links are changed often, and one slip is enough.',
+    'work-at-height',
+  ),
+  49: line(
+    'Look up for lines each time the wire comes down or goes up, and leave the links alone in wind or thunder.',
+    'Every change of band is a raising of its own.',
+    'mast-weather',
   ),
 };

@@ -7,6 +7,7 @@ import { metres } from './readers';
 const names: Readonly<Record<string, string>> = {
   wire: 'wire',
   leg: 'leg',
+  'leg-piece': 'piece of the leg',
   'short-leg': 'short leg',
   'long-leg': 'long leg',
   vertical: 'upright wire',
@@ -53,6 +54,14 @@ export const cutNotes: Readonly<Record<string, Message>> = {
     'Cut long, mark the finished length, and fold the rest back along the wire. Trim by folding more, not by cutting.',
   'trim-longest-first':
     'Cut long and fold back. Trim the longest pair first, then each shorter one: the pairs pull at each other.',
+  'linked-only':
+    'One band alone needs no link. Cut long, mark the finished length, and fold the rest back along the wire.',
+  'linked-inner': (d, f) =>
+    `From the feed point to the first link. Check: each leg is ${metres(d, f, 'legM')} up to there, and on ${bandName(String(d.band))} that link and all beyond it are open. Trim it first: what it gains or loses, every lower band does too.`,
+  'linked-middle': (d, f) =>
+    `From the ${bandName(String(d.inner))} link to the ${bandName(String(d.band))} link. Check: from the feed point to there, joined, each leg is ${metres(d, f, 'legM')}. Trim it at its own link, after ${bandName(String(d.inner))}.`,
+  'linked-outer': (d, f) =>
+    `From the ${bandName(String(d.inner))} link to the end of the leg. Check: with every link closed each leg is ${metres(d, f, 'legM')}. Trim it last, at its end, after ${bandName(String(d.inner))}.`,
   window: (d, f) =>
     `Any length from ${window(d, f)} stays clear of every half-wave. No trimming needed.${otherWindows(d, f)}`,
   'any-clear-length': 'Cut to length and fold the ends through their insulators. Nothing to trim.',

@@ -77,6 +77,10 @@ export const fieldWords = {
     `The two differ by ${figure(d, f, 'percent')} %, more than a rule of thumb should. Check height, wire and ground in your answers, cut to the longer one and trim.`,
   'length-pays': (d, f) =>
     `${band(d)} pays for the others: it stands at an SWR of ${figure(d, f, 'chosen')}, and a wire cut for that band alone would bring it to ${figure(d, f, 'alone')}.`,
+  'linked-leg': (d, f) =>
+    `For ${band(d)} each leg is ${f.length(Number(d.chosenM))} up to its open link, solved at your place with the open pieces hanging on; the rule of thumb gives ${f.length(Number(d.ruleM))}.`,
+  'linked-pieces':
+    'What the open pieces do: joined to nothing, they hang on by the small gap of the link, and lower the dip by about half a per cent. A piece near a half-wave long takes part and moves it by 2 to 6 %.',
   'pair-of-its-own': (d) =>
     `${band(d)} gets legs of its own: on the third resonance of longer legs it would show SWR ${swrText(Number(d.swr))}.`,
   'pair-differs': (d, f) =>

@@ -26,6 +26,7 @@ export const systemNames = {
   'inverted-l': 'inverted-L',
   'full-wave-loop': 'full-wave loop',
   'parallel-dipoles': 'parallel dipoles on one feed point',
+  'linked-dipole': 'linked dipole',
   'folded-dipole': 'folded dipole',
   other: 'antenna of your own',
 } as const;

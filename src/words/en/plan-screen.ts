@@ -9,6 +9,7 @@ const befores: Readonly<Record<string, string>> = {
   launch: 'Before a line is thrown',
   raise: 'Before raising',
   transmit: 'Before sending',
+  links: 'Before changing links',
   leave: 'Before leaving',
   storm: 'In a storm',
 };
@@ -89,7 +90,7 @@ export const planScreen = {
   piece: 'Piece',
   cutLength: 'Cut this long',
   times: ({ count }) => `${count} of these`,
-  finished: (d, f) => `${f.length(Number(d.finishedM))} when it hangs`,
+  finished: (d, f) => `${f.length(Number(d.finishedM))} finished`,
   cutAsIs: 'no spare',
   cutFound: 'How exact, and how these lengths were found',
   exact: (d, f) => `Good within ${f.length(Number(d.toleranceM))}.`,

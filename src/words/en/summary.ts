@@ -19,6 +19,10 @@ const opening: Readonly<Record<string, Opening>> = {
   'inverted-l': (length) => `Feed a ${length} wire, up and then along, at its base`,
   'full-wave-loop': (length) => `Feed a loop ${length} round`,
   'parallel-dipoles': (length) => `Feed several wires at one point in their middle, the longest ${length}`,
+  'linked-dipole': (length, d) =>
+    Number(d.links) > 0
+      ? `Feed one wire, ${length} with its ${d.links} links closed, in its middle; open links for the higher bands`
+      : `Feed a ${length} wire in its middle`,
   'folded-dipole': (length) => `Feed a folded wire ${length} long in the middle of one side`,
   other: (length) => `Feed your antenna (${length})`,
 };

@@ -11,6 +11,7 @@ const radiators: Readonly<Record<string, string>> = {
   'inverted-l': 'an inverted-L',
   loop: 'a loop',
   'parallel-wires': 'parallel dipoles',
+  'linked-wire': 'a linked dipole',
   'folded-wire': 'a folded dipole',
   other: 'this antenna',
 };

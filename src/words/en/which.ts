@@ -43,7 +43,7 @@ export const which = {
   how: [
     'First those that can be built here, then those that your supports are high enough for, then those that work on more of your bands.',
     'Among these it goes by points, 1 point for each decibel of what is sent in the directions that count, after all losses. On 160, 80 and 60 m these are from 30 degrees above the horizon to overhead, where near contacts come from; on 30 m and shorter bands 5 to 20 degrees, where far ones come from; on 40 m both.',
-    'A band that needs a tuner costs 1 point, a tuner wider than yours 3 more, each doubling of the current at the house above 30 mA 1, each kind of thing to buy half a point.',
+    'A band that needs a tuner costs 1 point, a tuner wider than yours 3 more, a change of band by hand at the wire 1 for each band after the first, each doubling of the current at the house above 30 mA 1, each kind of thing to buy half a point.',
   ],
 } as const satisfies Readonly<Record<string, Message | readonly string[]>>;
 
@@ -61,5 +61,6 @@ export const everydayNames: Readonly<Record<string, string>> = {
   'inverted-l': 'Wire that goes up, then along',
   'full-wave-loop': 'Closed ring of wire',
   'parallel-dipoles': 'Several wires from one point',
+  'linked-dipole': 'One wire with links for each band',
   'folded-dipole': 'Wire folded back on itself',
 };

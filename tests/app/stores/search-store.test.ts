@@ -19,6 +19,7 @@ const candidate = (name: string, radiatedW: number | null): Candidate => ({
     bandsServed: 1,
     bandsWithoutTuner: 1,
     bandsBeyondTuner: 0,
+    bandsByHand: 0,
     usefulDb: radiatedW,
     radiatedShare: null,
     entryCurrentMa: null,

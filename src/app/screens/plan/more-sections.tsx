@@ -148,7 +148,7 @@ function nearestText(plan: Plan, say: Say): string {
   return metres === null ? say(planScreen.nearestUnknown) : say(planScreen.nearestPerson, { metres });
 }
 
-const moments: readonly Caution['before'][] = ['site', 'up', 'launch', 'raise', 'transmit', 'leave', 'storm'];
+const moments: readonly Caution['before'][] = ['site', 'up', 'launch', 'raise', 'transmit', 'links', 'leave', 'storm'];
 
 export function CautionsView({ plan }: PlanProps) {
   const say = useSay();
