@@ -126,7 +126,7 @@ test("two tabs see each other's changes, and neither overwrites the other's answ
   const id = await answerFirstFour(page);
   const other = await context.newPage();
   await other.goto(`${url}#/ask/${id}/station`);
-  await heading(other, 'Home or outdoors?');
+  await heading(other, 'Home or portable?');
   await goTo(page, `#/ask/${id}/indoors`, 'Does the wire hang indoors?');
   await other.getByRole('radio', { name: 'Portable' }).check();
   await page.getByRole('radio', { name: 'Yes' }).check();

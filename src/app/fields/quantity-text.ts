@@ -23,7 +23,7 @@ export function quantityText({ kind, value }: Quantity, format: Format): string 
 
 /** As a field shows it: one unit for a length, and no sign that nobody types, since it is typed over. */
 export function fieldText(quantity: Quantity, units: 'metric' | 'imperial', format: Format): string {
-  if (quantity.kind !== 'length') return quantityText(quantity, format);
-  const text = units === 'metric' ? metresText(quantity.value) : feetInchesText(quantity.value);
+  const length = units === 'metric' ? metresText : feetInchesText;
+  const text = quantity.kind === 'length' ? length(quantity.value) : quantityText(quantity, format);
   return text.replaceAll('\u00a0', ' ').replace(/[\u2066\u2069]/g, '');
 }

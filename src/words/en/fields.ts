@@ -44,7 +44,7 @@ export const waysOut = {
   middle: ({ what }) => `Take the middle, ${what}`,
 } as const satisfies Readonly<Record<string, Message>>;
 
-export const watts = ({ value }: { value: string }): string => `${value} W`;
-export const megahertz = ({ value }: { value: string }): string => `${value} MHz`;
+export const watts = ({ value }: { value: string }): string => `${value}\u00a0W`;
+export const megahertz = ({ value }: { value: string }): string => `${value}\u00a0MHz`;
 export const percent = ({ value }: { value: string }): string => `${value} %`;
 export const ohms = ({ r, x }: { r: string; x: string }): string => `${r} ohms, X ${x} ohms`;

@@ -33,7 +33,7 @@ export const questions = {
     title: 'What does an analyser read at the feed point?',
     meaning: 'R is the resistance, X the reactance, both in ohms. X is minus when it is capacitive.',
     findOut: 'Measure right at the wire with an antenna analyser, on the lowest band, with no coax between.',
-    taken: 'not known: no ratio can be told',
+    taken: 'nothing, so no ratio can be told',
     short: 'Feed point reading',
   },
   balanced: {
@@ -86,14 +86,14 @@ export const questions = {
     meaning: 'Any power line, along the ground from the nearest part of wire, mast or rope.',
     findOut:
       'Look all round, behind trees too. Follow every pole. If you cannot tell what a line is, treat it as a power line.',
-    taken: 'not told: the distance to keep is shown',
+    taken: 'none named, so the distance to keep is shown',
     short: 'Nearest overhead line',
   },
   nearestPersonM: {
     title: 'How near can anybody stay?',
     meaning: 'The closest place to any part of the antenna where somebody may stand, sit or sleep. Neighbours count.',
     findOut: 'Think of paths, seats, balconies and rooms on the other side of a wall.',
-    taken: 'not told: the distance to keep is shown',
+    taken: 'none named, so the distance to keep is shown',
     short: 'Nearest person',
   },
   powerW: {
@@ -193,7 +193,7 @@ export const questions = {
   },
   wire: {
     title: 'What wire is it?',
-    meaning: 'A plastic coat makes the wire act 2 to 5\u00a0% longer, so it is cut shorter.',
+    meaning: 'A plastic coat (PVC, PE, PTFE) makes the wire act 2 to 5\u00a0% longer, so it is cut shorter.',
     findOut: 'Look at the cut end: coated or bare, one thick strand or many thin ones. The drum names the size.',
     taken: 'PVC wire, 1.5 mm²',
     short: 'Wire',
@@ -224,7 +224,7 @@ export const questions = {
     options: { upright: 'Standing', flat: 'Lying flat' },
   },
   station: {
-    title: 'Home or outdoors?',
+    title: 'Home or portable?',
     meaning: 'At home the coax enters a building and needs lightning parts there.',
     findOut: 'If the coax goes through a wall, it is home.',
     taken: 'home',
@@ -269,15 +269,15 @@ export const questions = {
   },
   region: {
     title: 'Which part of the world?',
-    meaning: 'Band edges differ from region to region.',
+    meaning: 'Where bands begin and end differs from region to region.',
     findOut:
       '1 is Europe, Africa, the Middle East and northern Asia. 2 is the Americas. 3 is the rest of Asia and the Pacific.',
     taken: 'region 1',
-    short: 'Region',
+    short: 'Part of the world',
     options: {
-      1: 'Region 1: Europe, Africa, Middle East, northern Asia',
-      2: 'Region 2: the Americas',
-      3: 'Region 3: rest of Asia and the Pacific',
+      1: 'Region 1 (Europe, Africa, Middle East, northern Asia)',
+      2: 'Region 2 (the Americas)',
+      3: 'Region 3 (rest of Asia and the Pacific)',
     },
   },
   country: {
@@ -297,7 +297,7 @@ export const questions = {
   },
   focusMHz: {
     title: 'Which frequency shall it fit best?',
-    meaning: 'The wire is cut for one place in each band. Megahertz, as on the radio’s dial.',
+    meaning: 'The wire is cut for one place in each band.',
     findOut: 'Think where you are most: Morse and digital are low in a band, speech is high.',
     taken: 'the middle of each band',
     short: 'Frequency',

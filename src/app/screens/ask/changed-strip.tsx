@@ -3,6 +3,7 @@ import { completeAnswers } from '../../../advice/route';
 import { answersBefore } from '../../../design/plan-edit';
 import type { SavedPlan } from '../../../design/saved-plan';
 import { type ChangedValue, type PlanChange, planChanges } from '../../../plan/plan-changes';
+import { capital } from '../../../words/capital';
 import { answering } from '../../../words/en/answering';
 import { changes as words } from '../../../words/en/changes';
 import { questionWords } from '../../../words/en/questions';
@@ -34,8 +35,8 @@ export function ChangedStrip({ plan }: { plan: SavedPlan }) {
     <section class="changed" aria-live="polite">
       <p>
         <Pin />
-        <b>{say(answering.changed, { what: questionWords(key).short })}</b>{' '}
-        {answerText(key, plan.answers, say.format) ?? say(ask.notSaid)}, {say(answering.was)}{' '}
+        {say(answering.changed, { what: questionWords(key).short })} {capital(say(answering.now))}{' '}
+        <b>{answerText(key, plan.answers, say.format) ?? say(ask.notSaid)}</b>, {say(answering.was)}{' '}
         <s>{answerText(key, before, say.format) ?? say(ask.notSaid)}</s>
       </p>
       <ul class="changes">

@@ -1,6 +1,7 @@
 /** One of a few or several of many, each with its drawing. A tap is an answer: it is saved at once and can be tapped away again. */
 import type { ComponentType } from 'preact';
 import { bandIds } from '../../../catalog/band-ids';
+import { capital } from '../../../words/capital';
 import type { QuestionWords } from '../../../words/en/first-questions';
 import { Icon } from '../../parts/icon';
 import type { PictureProps } from '../../pictures/first-picture';
@@ -49,7 +50,7 @@ export function ChoicesBody({ question, answers, draft, onAnswer, accept, words,
                 onChange={() => choose(option)}
               />
               <Picture question={id} option={String(option)} draft={draft} />
-              <span>{words.options?.[String(option)] ?? String(option)}</span>
+              <OptionText text={capital(words.options?.[String(option)] ?? String(option))} />
               <span class="on" aria-hidden="true">
                 <Icon name="tick" />
               </span>
@@ -58,5 +59,16 @@ export function ChoicesBody({ question, answers, draft, onAnswer, accept, words,
         ))}
       </ul>
     </fieldset>
+  );
+}
+
+/** What stands in brackets behind a name gets a line of its own: "10 mm coax" over "(RG-213 size)". */
+function OptionText({ text }: { readonly text: string }) {
+  const [, name, aside] = /^(.+?) (\(.+\))$/.exec(text) ?? [null, text];
+  return (
+    <span>
+      {name}
+      {aside !== undefined && <span class="aside">{aside}</span>}
+    </span>
   );
 }

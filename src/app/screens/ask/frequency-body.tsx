@@ -22,7 +22,7 @@ export function FrequencyBody({ answers, draft, typed, onTyped, onAccept, onNext
   return (
     <>
       <fieldset>
-        <legend>{say(answering.bandLabel)}</legend>
+        <legend class="vh">{say(answering.bandLabel)}</legend>
         <div class="segs wrap">
           {bands.map((each) => (
             <label key={each} class="seg">

@@ -1,5 +1,6 @@
 /** One of the questions that make a plan surer. */
-import { isAnswerKey } from '../../../design/answers';
+import { type AnswerKey, type DraftAnswers, isAnswerKey } from '../../../design/answers';
+import { answering } from '../../../words/en/answering';
 import { surer } from '../../../words/en/places';
 import { questions, questionWords } from '../../../words/en/questions';
 import { answerText } from '../../answer-text';
@@ -15,6 +16,7 @@ import { NotHere, ReadOnly } from './not-here';
 import { OhmsBody } from './ohms-body';
 import { PartsBody } from './parts-body';
 import { QuantityBody } from './quantity-body';
+import { useTaken } from './taken';
 import { CountryBody, NameBody } from './text-body';
 import { Unused } from './unused';
 import './surer.css';
@@ -38,7 +40,25 @@ export function SurerQuestionScreen({ route }: { route: Extract<Route, { screen:
   );
 }
 
+/** What shows by itself what is taken: every part is ticked, the list says "not told", a plan goes without a name. */
+const plainly: readonly AnswerKey[] = ['onHand', 'country', 'name'];
+
 function SurerBody(props: BodyProps) {
+  const { question, answers, draft } = props;
+  return (
+    <>
+      {answers[question.id] === undefined && !plainly.includes(question.id) && <Taken id={question.id} draft={draft} />}
+      <Answer {...props} />
+    </>
+  );
+}
+
+function Taken({ id, draft }: { readonly id: AnswerKey; readonly draft: DraftAnswers }) {
+  const say = useSay();
+  return <p class="small">{say(answering.takenNow, { taken: useTaken(id, draft) })}</p>;
+}
+
+function Answer(props: BodyProps) {
   switch (props.question.kind) {
     case 'many-of':
     case 'one-of':

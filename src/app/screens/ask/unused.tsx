@@ -8,7 +8,7 @@ export function Unused({ text }: { text: string | null }) {
     <section class="stop">
       <h2>{say(answering.unusedHead)}</h2>
       {text !== null && <p>{text}</p>}
-      <p>{say(answering.unused)}</p>
+      <p>{say(text === null ? answering.unusedYet : answering.unused)}</p>
     </section>
   );
 }
