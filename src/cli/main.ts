@@ -1,4 +1,5 @@
 /** Hands a headless command to its module, which is loaded only when asked for. */
+import { unknownCommand } from '../words/en/commands';
 import type { CommandIo, CommandModule } from './command';
 
 const modules = import.meta.glob<CommandModule>('./*-command.ts');
@@ -8,7 +9,7 @@ const names = Object.keys(modules).map((path) => path.replace(/^\.\/(.+)-command
 export async function main([name = '', ...args]: readonly string[], io: CommandIo): Promise<number> {
   const load = modules[pathOf(name)];
   if (!load) {
-    io.err(`command: ${JSON.stringify(name)} is not known; allowed: ${names.join(', ')}\n`);
+    io.err(`${unknownCommand(name, names)}\n`);
     return 2;
   }
   return (await load()).run(args, io);

@@ -6,6 +6,7 @@ import { searchCandidates } from '../plan/candidate-search';
 import { studyField } from '../plan/field-study';
 import { makePlan } from '../plan/make-plan';
 import type { Plan } from '../plan/plan-schema';
+import { missingFile, unexpectedWords } from '../words/en/commands';
 import { problemLine } from '../words/en/problems';
 import { createFormat } from '../words/format';
 import type { CommandIo } from './command';
@@ -18,11 +19,9 @@ const record = 'answers';
 export async function run(args: readonly string[], io: CommandIo): Promise<number> {
   const unknown = args.filter((arg) => arg.startsWith('-') && arg !== '-' && arg !== '--fast');
   const [path, ...more] = args.filter((arg) => arg === '-' || !arg.startsWith('-'));
-  if (path === undefined || more.length > 0 || unknown.length > 0) {
-    io.err(
-      `${[...unknown, ...more].join(' ') || 'file'}: ${unknown.length + more.length > 0 ? 'is not expected' : 'is missing'}; `,
-    );
-    io.err('allowed: one file of answers or - for standard input, and --fast\n');
+  const unexpected = [...unknown, ...more];
+  if (path === undefined || unexpected.length > 0) {
+    io.err(`${unexpected.length > 0 ? unexpectedWords('plan', unexpected) : missingFile('plan')}\n`);
     return 2;
   }
   const json = await readJson(path, io);

@@ -10,6 +10,7 @@ import type { Sweep } from '../solver/prepared';
 import { examineGeometry } from '../solver/resolve';
 import { solve } from '../solver/solve';
 import { sweep } from '../solver/sweep';
+import { missingFile, unexpectedWords } from '../words/en/commands';
 import { geometryProblemLine } from '../words/en/geometry-problems';
 import { problemLine } from '../words/en/problems';
 import type { CommandIo } from './command';
@@ -69,8 +70,7 @@ function readArguments(args: readonly string[], io: CommandIo): Request | undefi
   const unexpected = rest.filter((arg, index) => (arg.startsWith('-') && arg !== '-') || index > 0);
   const [path] = rest;
   if (path === undefined || unexpected.length > 0) {
-    const what = path === undefined ? 'file: is missing' : `${unexpected.join(' ')}: is not expected`;
-    io.err(`${what}; allowed: one file of geometry or - for standard input, and --sweep from,to,points\n`);
+    io.err(`${path === undefined ? missingFile('solve') : unexpectedWords('solve', unexpected)}\n`);
     isGood = false;
   }
   return isGood && path !== undefined ? { path, frequenciesHz } : undefined;
@@ -87,7 +87,9 @@ function readSweep(text: string): Float64Array | undefined {
 function readGeometry(raw: unknown, prefix: string): { geometry: GeometryRecord } | { lines: string[] } {
   const parsed = Geometry.safeParse(raw);
   if (!parsed.success) {
-    const lines = problemsOf(raw, (each) => Geometry.safeParse(each), prefix).map((problem) => problemLine(problem, record));
+    const lines = problemsOf(raw, (each) => Geometry.safeParse(each), prefix).map((problem) =>
+      problemLine(problem, record),
+    );
     // The record's own faults hide those of the wires; that nothing feeds them can be told all the same.
     const isFed = typeof raw !== 'object' || raw === null || 'source' in raw || 'sources' in raw;
     const source = prefix === '' ? 'source' : `${prefix}.source`;
