@@ -113,6 +113,24 @@ describe('cautions', () => {
     expect(said(43)).toContain('30 minutes');
   });
 
+  test.each<[GivenAnswers, string]>([
+    [{ radiator: 'straight-wire', fedAt: 'centre' }, 'Put the wire ends beyond reach.'],
+    [{ radiator: 'inverted-v', fedAt: 'end' }, 'Put the wire ends and the feed point beyond reach.'],
+    [{ radiator: 'loop', fedAt: 'corner' }, 'Put the whole loop beyond reach.'],
+    [
+      { radiator: 'straight-wire', fedAt: 'centre', feedLine: 'window-line', shackEnd: 'wide-tuner' },
+      'Put the wire ends and the open-wire line beyond reach.',
+    ],
+    [{ radiator: 'vertical', fedAt: 'base' }, 'Put the wire ends beyond reach.'],
+    [
+      { radiator: 'vertical', fedAt: 'base', lengthChoice: 'non-resonant', shackEnd: 'wide-tuner' },
+      'Put the wire ends and the feed point beyond reach.',
+    ],
+  ])('high voltage is named where this antenna has it: %o', (given, said) => {
+    const [{ data } = { data: {} }] = wholePlan(given).cautions;
+    expect(render(cautionLines[34].act, data, formats[0])).toBe(said);
+  });
+
   test('the wire size that the code asks stands only where wire hangs between supports', () => {
     const linesOf = (given: GivenAnswers): number[] => wholePlan(given).cautions.flatMap(({ lines }) => lines);
     expect(linesOf({})).toContain(28);

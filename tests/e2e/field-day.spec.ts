@@ -65,7 +65,7 @@ async function park(page: Page, id: string): Promise<void> {
   await passGates(page);
   await page.locator('.num').waitFor();
   expect((await page.locator('.num').boundingBox())!.height).toBeGreaterThan(76);
-  expect(await page.locator('main').textContent()).toMatch(/when it hangs, then .* spare/);
+  expect(await page.locator('main').textContent()).toMatch(/finished, then .* spare/);
   await page.getByRole('button', { name: 'Cut, next' }).click();
   await page.getByText(/^piece 2 of /).waitFor();
   const kept = async (): Promise<string> => JSON.stringify(await storedRecords(page, 'plans'));

@@ -1,6 +1,7 @@
 /**
  * The cautions, by the number of their line: one sentence to act on, one reason. Data: lineDistanceM, keepOutM (0: not known), awg, codeAwg,
- * runM, walkwayM, bands, powerW, mode, ruleSet, nerveVPerM, endV, hot (ends, loop, wire, feed, line), minutes. Every screen that shows one of them ends with line 44.
+ * runM, walkwayM, bands, powerW, mode, ruleSet, nerveVPerM, endV, hot (ends, loop, wire, feed, line), minutes. Every screen that shows one of
+ * them ends with line 44.
  */
 import type { Format } from '../format';
 import type { Data, Message } from '../message';

@@ -10,7 +10,7 @@ export const cutScreen = {
   cutNext: 'Cut, next',
   cutDone: 'Cut, that was all',
   target: 'Target',
-  targetAndSpare: (d, f) => `${f.length(Number(d.finishedM))} when it hangs, then ${f.length(Number(d.spareM))} spare.`,
+  targetAndSpare: (d, f) => `${f.length(Number(d.finishedM))} finished, then ${f.length(Number(d.spareM))} spare.`,
   targetPlain: (d, f) => `${f.length(Number(d.finishedM))}, nothing to add.`,
   markAt: 'Mark at',
   marks: ({ marks }) => `${marks}, counted from the end where you start`,

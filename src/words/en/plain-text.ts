@@ -14,7 +14,7 @@ export const plainText = {
   have: 'have',
   buy: 'buy',
   cutLine: (d, f) =>
-    `${Number(d.count) > 1 ? `${d.count} x ` : ''}${d.name}: cut ${f.length(Number(d.cutM))}, ${f.length(Number(d.finishedM))} when it hangs, off by ${f.length(Number(d.toleranceM))} is fine.`,
+    `${Number(d.count) > 1 ? `${d.count} x ` : ''}${d.name}: cut ${f.length(Number(d.cutM))}, ${f.length(Number(d.finishedM))} finished, off by ${f.length(Number(d.toleranceM))} is fine.`,
   ropeLine: (d, f) =>
     `${Number(d.count) > 1 ? `${d.count} x ` : ''}${d.name}: cut ${f.length(Number(d.cutM))}. Longer is fine.`,
   marks: ({ marks }) => `  Mark at ${marks}, counted from the end where you start.`,
