@@ -116,6 +116,6 @@ describe('power, shares, counts and ohms', () => {
 });
 
 test('quantities read with their unit', () => {
-  expect(quantityText({ kind: 'frequency', value: 7.1 }, format)).toBe('7.1 MHz');
+  expect(quantityText({ kind: 'frequency', value: 7.1 }, format)).toBe('7.1\u00a0MHz');
   expect(quantityText({ kind: 'share', value: 1 / 3 }, format)).toBe('33.3 %');
 });

@@ -23,7 +23,7 @@ test('questions and places are clean to axe at a desk, contrast 7:1 included', a
     [ask('country'), 'Which country?'],
     [ask('onHand'), 'Which of your parts may be used?'],
     [ask('name'), 'What do you call it?'],
-    [ask('feedImpedance'), 'What does an analyser read at the feed point?'],
+    [ask('feedImpedance'), 'What does an analyser read?'],
     [`#/plan/${id}/surer`, 'Make it surer'],
     ['#/on-hand', 'On hand'],
     ['#/settings', 'Settings'],

@@ -2,7 +2,6 @@
 import type { JSX } from 'preact';
 import type { PictureProps } from './first-picture';
 import {
-  DistanceSketch,
   GroundSketch,
   LengthChoiceSketch,
   LineSketch,
@@ -42,8 +41,6 @@ export function ChoicePicture({ question, option }: PictureProps): JSX.Element |
       return <HouseEarthSketch houseEarth={option} />;
     case 'region':
       return <RegionSketch region={option} />;
-    case 'ruleSet':
-      return <DistanceSketch />;
     default:
       return option === 'true' || option === 'false' ? <YesNoSketch yes={option === 'true'} /> : null;
   }

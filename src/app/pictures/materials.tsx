@@ -8,13 +8,20 @@ import { Box, Ground, Ring, Sketch } from './sketch';
 /** Pixels to a millimetre of cable; the thickest, 15 mm, fills the sketch. */
 const CABLE_SCALE = 4;
 
+/** What holds two wires apart: a web with windows, a whole web, single spacers. */
+const between: Readonly<Record<string, string>> = {
+  'window-line': 'M8 31H26V41H8M38 31H62V41H38ZM74 31H98V41H74ZM112 31H110V41H112',
+  'twin-lead': 'M8 32H112M8 36H112M8 40H112',
+  'open-wire': 'M20 26v20M44 26v20M68 26v20M92 26v20',
+};
+
 export function LineSketch({ line }: { line: string }) {
   if (!(line in lines)) return <NoneSketch />;
   const entry = lines[line as LineId];
   if (entry.kind === 'open') {
     return (
       <Sketch>
-        <path class="p" d="M8 26H112M8 46H112M20 26v20M44 26v20M68 26v20M92 26v20" />
+        <path class="p" d={`M8 26H112M8 46H112${between[line] ?? ''}`} />
       </Sketch>
     );
   }
@@ -162,17 +169,6 @@ export const RegionSketch = ({ region }: { region: string }) => {
     </Sketch>
   );
 };
-
-/** A person kept away from a wire by a measured distance. */
-export const DistanceSketch = () => (
-  <Sketch>
-    <Ground />
-    <path class="w" d="M12 12V64" />
-    <circle class="f" cx="96" cy="26" r="4" />
-    <path class="s" d="M96 30V46M90 64L96 46L102 64M88 42L96 32L104 42" />
-    <path class="m" d="M18 50H86M18 44v12M86 44v12" />
-  </Sketch>
-);
 
 const NoneSketch = () => (
   <Sketch>

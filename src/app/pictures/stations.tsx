@@ -8,10 +8,10 @@ export const StationSketch = ({ station }: { station: string }) => (
     {station === 'home' ? (
       <path class="s" d="M60 64V36L84 18L108 36V64M76 64V48H92V64" />
     ) : (
-      <path class="s" d="M62 64V46H104V64M62 46L83 22L104 46" />
+      <path class="s" d="M30 64V46M30 46Q64 18 112 40M112 40V64M62 64V54H98V64M58 54H102" />
     )}
-    <path class="c" d={station === 'home' ? 'M8 56H66' : 'M8 62H70'} />
-    <Box x={station === 'home' ? 68 : 74} y={station === 'home' ? 56 : 58} />
+    <path class="c" d={station === 'home' ? 'M8 56H66' : 'M8 62H70V50'} />
+    <Box x={station === 'home' ? 68 : 74} y={station === 'home' ? 56 : 48} />
   </Sketch>
 );
 

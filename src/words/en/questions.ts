@@ -30,8 +30,8 @@ export const questions = {
     short: 'Wire you have',
   },
   feedImpedance: {
-    title: 'What does an analyser read at the feed point?',
-    meaning: 'R is the resistance, X the reactance, both in ohms. X is minus when it is capacitive.',
+    title: 'What does an analyser read?',
+    meaning: 'At the feed point: R is the resistance, X the reactance, in ohms. X is minus when it is capacitive.',
     findOut: 'Measure right at the wire with an antenna analyser, on the lowest band, with no coax between.',
     taken: 'nothing, so no ratio can be told',
     short: 'Feed point reading',

@@ -7,9 +7,9 @@ export const which = {
   compareWhy:
     'Halyard can work out every kind of antenna for your bands and your place, and say which come first and why.',
   title: 'Which antenna?',
-  meaning: 'Every kind worked out for your bands and your place, the best first. Open any of them as a plan.',
+  meaning: 'Every kind worked out for your bands and your place, the best first.',
   count: ({ number, of }) => `Before comparing, ${number} of ${of}`,
-  restsOn: 'It rests on this',
+  restsOn: 'What the order rests on',
   working: 'Working them out by the rules',
   open: 'Open as a plan',
   openOf: ({ name }) => `Open as a plan: ${name}`,
@@ -27,6 +27,7 @@ export const which = {
   again: 'Put them in order by the fields',
   upToDate: 'Bring the reasons up to date',
   figures: 'From its field, for 100\u00a0W',
+  more: 'Why, and its figures',
   radiated: 'Radiated',
   swr: 'SWR at the radio',
   entry: 'Current at the house',
@@ -41,6 +42,7 @@ export const which = {
   none: 'none',
   howHead: 'How they are put in order',
   how: [
+    'The field of an antenna is what it sends, how strongly and in which directions, worked out for its own wires over your ground.',
     'First those that can be built here, then those that your supports are high enough for, then those that work on more of your bands.',
     'Among these it goes by points, 1 point for each decibel of what is sent in the directions that count, after all losses. On 160, 80 and 60 m these are from 30 degrees above the horizon to overhead, where near contacts come from; on 30 m and shorter bands 5 to 20 degrees, where far ones come from; on 40 m both.',
     'A band that needs a tuner costs 1 point, a tuner wider than yours 3 more, a change of band by hand at the wire 1 for each band after the first, each doubling of the current at the house above 30 mA 1, each kind of thing to buy half a point.',

@@ -5,6 +5,9 @@ import { everydayNames, which } from '../../../words/en/which';
 import { AntennaSketch } from '../../pictures/radiators';
 import { type Say, useSay } from '../../say';
 
+/** The first ones show their reasons; those of the others are a tap away. */
+const shownWhole = 3;
+
 interface RowProps {
   readonly candidate: Candidate;
   readonly onOpen: () => void;
@@ -12,7 +15,7 @@ interface RowProps {
 
 export function CandidateRow({ candidate, onOpen }: RowProps) {
   const say = useSay();
-  const { rank, system, answers, place, reasons, score } = candidate;
+  const { rank, system, answers, place } = candidate;
   const name = everydayNames[system] ?? systemName(system);
   return (
     <li class="candidate">
@@ -28,17 +31,32 @@ export function CandidateRow({ candidate, onOpen }: RowProps) {
         </p>
       </div>
       <div class="txt">
-        <ul class="out">
-          {reasons.map((reason) => (
-            <li key={reason}>{reason}</li>
-          ))}
-        </ul>
-        {score.stops === 0 && <Figures candidate={candidate} />}
+        {rank <= shownWhole ? (
+          <Reasons candidate={candidate} />
+        ) : (
+          <details>
+            <summary>{say(which.more)}</summary>
+            <Reasons candidate={candidate} />
+          </details>
+        )}
         <button type="button" class="btn tall" aria-label={say(which.openOf, { name })} onClick={onOpen}>
           {say(which.open)}
         </button>
       </div>
     </li>
+  );
+}
+
+function Reasons({ candidate }: { readonly candidate: Candidate }) {
+  return (
+    <section>
+      <ul class="out">
+        {candidate.reasons.map((reason) => (
+          <li key={reason}>{reason}</li>
+        ))}
+      </ul>
+      {candidate.score.stops === 0 && <Figures candidate={candidate} />}
+    </section>
   );
 }
 

@@ -11,6 +11,8 @@ import type { BodyProps } from './body';
 type Option = string | number | boolean;
 
 const long: readonly string[] = ['feedLine', 'wire', 'ground', 'ruleSet', 'region', 'houseEarth', 'returnPath'];
+/** No drawing tells one set of limits from another. */
+const wordy: readonly string[] = ['ruleSet'];
 
 interface ChoicesProps extends BodyProps {
   readonly words: QuestionWords;
@@ -41,7 +43,7 @@ export function ChoicesBody({ question, answers, draft, onAnswer, accept, words,
       <ul class={layout}>
         {options.map((option, index) => (
           <li key={String(option)} class={odd && index === options.length - 1 ? 'last' : undefined}>
-            <label class="choice">
+            <label class={wordy.includes(id) ? 'choice wordy' : 'choice'}>
               <input
                 type={many ? 'checkbox' : 'radio'}
                 name={id}

@@ -3,11 +3,13 @@ import { completeAnswers, isAnswered, nextQuestion, routeOf, unusedAnswers } fro
 import type { AnswerKey } from '../../../design/answers';
 import type { SavedPlan } from '../../../design/saved-plan';
 import { answering } from '../../../words/en/answering';
-import { assumed } from '../../../words/en/assumed';
+import { assumed, assumedFocus } from '../../../words/en/assumed';
 import { surer } from '../../../words/en/places';
 import { questionWords } from '../../../words/en/questions';
-import { ask, plans, shell } from '../../../words/en/screens';
+import { plans, shell } from '../../../words/en/screens';
+import type { Message } from '../../../words/message';
 import { answerText } from '../../answer-text';
+import { takenText } from '../../assumed-text';
 import { SaveTrouble } from '../../parts/save-note';
 import { Top } from '../../parts/top';
 import { type Route, to } from '../../routes';
@@ -16,6 +18,7 @@ import { hasScreen } from '../../screens-later';
 import { useEffective } from '../../stores/effective-answers';
 import { usePlanned } from '../../stores/planned';
 import { useStores } from '../../stores/stores';
+import { AnswerRow } from './answer-row';
 import { goOnAddress } from './asked';
 import { ChangedStrip } from './changed-strip';
 import { NotHere, ReadOnly } from './not-here';
@@ -40,6 +43,21 @@ function Surer({ plan }: { plan: SavedPlan }) {
   const open = route.filter(({ id }) => !told(id));
   const answered = route.filter(({ id }) => told(id));
   const unused = unusedAnswers(plan.answers);
+  const given = (id: AnswerKey): string | null => answerText(id, plan.answers, say.format);
+  /** What stands in for an answer that was not given. */
+  const standIn = (id: AnswerKey): string => {
+    const taken = given(id);
+    return taken === null ? takenText(id, values.get(id), say.format) : `${taken} (${say(surer.standIn)})`;
+  };
+  const row = (id: AnswerKey, text: string | null, why?: Message) => (
+    <AnswerRow
+      key={id}
+      about={questionWords(id).short}
+      text={text}
+      why={why === undefined ? undefined : say(why)}
+      href={to.ask(plan.id, id)}
+    />
+  );
   const goHref = answers !== null && hasScreen('plan') ? to.plan(plan.id) : goOnAddress(plan.id, draft);
   return (
     <>
@@ -66,39 +84,17 @@ function Surer({ plan }: { plan: SavedPlan }) {
           <section>
             <p>{say(surer.meaning)}</p>
             <ul class="rows assumed">
-              {open.map(({ id }) => (
-                <Row key={id} planId={plan.id} id={id} text={assumedText(id, values.get(id))} why={assumed[id]} />
-              ))}
+              {open.map(({ id }) => row(id, standIn(id), id === 'focusMHz' ? assumedFocus : assumed[id]))}
             </ul>
           </section>
           <section>
             <h2>{say(surer.told)}</h2>
-            <ul class="rows assumed">
-              {answered.map(({ id }) => (
-                <Row
-                  key={id}
-                  planId={plan.id}
-                  id={id}
-                  text={answerText(id, plan.answers, say.format)}
-                  why={undefined}
-                />
-              ))}
-            </ul>
+            <ul class="rows assumed">{answered.map(({ id }) => row(id, given(id)))}</ul>
           </section>
           {unused.length > 0 && (
             <section>
               <h2>{say(answering.unusedList)}</h2>
-              <ul class="rows assumed">
-                {unused.map((id) => (
-                  <Row
-                    key={id}
-                    planId={plan.id}
-                    id={id}
-                    text={answerText(id, plan.answers, say.format)}
-                    why={undefined}
-                  />
-                ))}
-              </ul>
+              <ul class="rows assumed">{unused.map((id) => row(id, given(id)))}</ul>
             </section>
           )}
         </div>
@@ -111,41 +107,5 @@ function Surer({ plan }: { plan: SavedPlan }) {
         </section>
       )}
     </>
-  );
-
-  /** What stands in for an answer that was not given: the plan's own value, else the question's words. */
-  function assumedText(id: AnswerKey, value: string | number | boolean | undefined): string {
-    const given = answerText(id, plan.answers, say.format);
-    if (given !== null) return `${given} (${say(surer.standIn)})`;
-    const text =
-      value === undefined || value === 'not-told'
-        ? null
-        : answerText(id, { [id]: value } as SavedPlan['answers'], say.format);
-    return text ?? say(questionWords(id).taken);
-  }
-}
-
-interface RowProps {
-  readonly planId: string;
-  readonly id: AnswerKey;
-  readonly text: string | null;
-  readonly why: (typeof assumed)[string] | undefined;
-}
-
-function Row({ planId, id, text, why }: RowProps) {
-  const say = useSay();
-  const { short } = questionWords(id);
-  return (
-    <li>
-      <div>
-        <b>
-          {short}: {text}
-        </b>
-        {why !== undefined && <span>{say(why)}</span>}
-      </div>
-      <a class="btn" href={to.ask(planId, id)} aria-label={say(ask.changeOf, { what: short })}>
-        {say(ask.change)}
-      </a>
-    </li>
   );
 }

@@ -17,6 +17,7 @@ import { useSay } from '../../say';
 import { useEffective } from '../../stores/effective-answers';
 import type { NewEdit } from '../../stores/library';
 import { useStores } from '../../stores/stores';
+import { AnswerRow } from './answer-row';
 import { goOnAddress } from './asked';
 import { CandidateRow } from './candidate-row';
 import { decisive } from './decisive';
@@ -72,9 +73,11 @@ export function WhichList({ plan }: { readonly plan: SavedPlan }) {
           <h1 tabIndex={-1}>{say(which.title)}</h1>
           <p>{say(which.meaning)}</p>
           <Taken plan={plan} />
-          <RestsOn plan={plan} draft={draft} />
           <SearchNote search={search} />
-          <How />
+          <div>
+            <RestsOn plan={plan} draft={draft} />
+            <How />
+          </div>
         </div>
         <section aria-label={say(which.title)}>
           {shown === null && kind === 'failed' && <p class="stop">{say(shell.planFailed)}</p>}
@@ -118,9 +121,11 @@ function How() {
   return (
     <details>
       <summary>{say(which.howHead)}</summary>
-      {which.how.map((line) => (
-        <p key={line}>{line}</p>
-      ))}
+      <ul class="out">
+        {which.how.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
     </details>
   );
 }
@@ -129,24 +134,19 @@ function How() {
 function RestsOn({ plan, draft }: { readonly plan: SavedPlan; readonly draft: DraftAnswers }) {
   const say = useSay();
   return (
-    <section aria-labelledby="rests-on">
-      <h2 id="rests-on">{say(which.restsOn)}</h2>
+    <details>
+      <summary>{say(which.restsOn)}</summary>
       <ul class="rows assumed">
-        {decisive.map((key) => {
-          const { short } = questionWords(key);
-          return (
-            <li key={key}>
-              <b>
-                {short}: {answerText(key, draft, say.format) ?? say(ask.notSaid)}
-              </b>
-              <a class="btn" href={to.which(plan.id, key)} aria-label={say(ask.changeOf, { what: short })}>
-                {say(ask.change)}
-              </a>
-            </li>
-          );
-        })}
+        {decisive.map((key) => (
+          <AnswerRow
+            key={key}
+            about={questionWords(key).short}
+            text={answerText(key, draft, say.format)}
+            href={to.which(plan.id, key)}
+          />
+        ))}
       </ul>
-    </section>
+    </details>
   );
 }
 
