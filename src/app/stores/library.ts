@@ -1,16 +1,13 @@
-/**
- * All saved plans as the screens see them. An edit shows at once and is written behind it; edits that are not on disk yet are laid over
- * whatever another tab has written meanwhile, so nothing that was typed here is lost while a write waits or fails.
- */
-import { computed, signal } from '@preact/signals';
+/** All saved plans as the screens see and change them. An edit shows at once and is written behind it. */
 import type { AnswerKey, DraftAnswers } from '../../design/answers';
-import { applyEdit, type PlanEdit } from '../../design/plan-edit';
-import { copyOf, isDeleted, newSavedPlan, type SavedPlan } from '../../design/saved-plan';
-import type { ReadRecord } from '../../storage/read-record';
+import type { PlanEdit } from '../../design/plan-edit';
+import { copyOf, newSavedPlan, type SavedPlan } from '../../design/saved-plan';
 import type { Records } from '../../storage/records';
-import { StorageError } from '../../storage/storage-error';
 import type { Written } from '../../storage/tabs';
 import type { SaveLight } from './save-light';
+import { savingTo } from './saving';
+import { createShelf } from './shelf';
+import { createShelfWriter } from './shelf-writer';
 
 /** An edit before the library has put the time on it. */
 export type Timeless<E> = E extends unknown ? Omit<E, 'at'> : never;
@@ -26,120 +23,56 @@ export interface LibraryOptions {
   readonly onFirstSave: () => void;
 }
 
-export type Entry = ReadRecord<SavedPlan>;
-
-export function createLibrary(options: LibraryOptions) {
-  const { records, light, now, newId, tell } = options;
-  const entries = signal<ReadonlyMap<string, Entry>>(new Map());
-  /** Plans as last known from storage, without what waits. */
-  const stored = new Map<string, SavedPlan>();
-  const waiting = new Map<string, readonly PlanEdit[]>();
-  let writing: Promise<void> | null = null;
+export function createLibrary({ records, light, now, newId, tell, onFirstSave }: LibraryOptions) {
+  const shelf = createShelf();
+  const save = savingTo(records, light);
+  const tellOf = (id: string): void => tell({ store: 'plans', id });
   let everSaved = false;
+  const flush = createShelfWriter(shelf, save, (id) => {
+    tellOf(id);
+    if (!everSaved) onFirstSave();
+    everSaved = true;
+  });
 
-  const show = (id: string, entry: Entry | undefined): void => {
-    const next = new Map(entries.value);
-    if (entry === undefined) next.delete(id);
-    else next.set(id, entry);
-    entries.value = next;
-  };
-  const showPlan = (plan: SavedPlan): void => show(plan.id, { kind: 'good', record: plan });
-  const planOf = (id: string): SavedPlan | undefined => {
-    const entry = entries.value.get(id);
-    return entry?.kind === 'good' ? entry.record : undefined;
-  };
-  const overlaid = (plan: SavedPlan): SavedPlan => (waiting.get(plan.id) ?? []).reduce(applyEdit, plan);
-
-  async function writeOne(id: string, edits: readonly PlanEdit[]): Promise<boolean> {
-    return light.during(async () => {
-      if (records === null) throw new StorageError('not-allowed');
-      const base = stored.get(id);
-      if (base === undefined) throw new StorageError('other', 'no such plan');
-      const saved = await records.edit(base, edits);
-      stored.set(id, saved);
-      const rest = (waiting.get(id) ?? []).slice(edits.length);
-      if (rest.length === 0) waiting.delete(id);
-      else waiting.set(id, rest);
-      showPlan(overlaid(saved));
-      tell({ store: 'plans', id });
-    });
+  function edit(id: string, ...edits: readonly NewEdit[]): void {
+    const at = now();
+    shelf.edit(
+      id,
+      edits.map((each) => ({ ...each, at }) as PlanEdit),
+    );
+    void flush();
   }
 
-  async function writeAll(): Promise<void> {
-    for (let next = waiting.entries().next(); !next.done; next = waiting.entries().next()) {
-      const [id, edits] = next.value;
-      if (!(await writeOne(id, edits))) return; // kept waiting; the next edit or "try again" writes it
-      if (!everSaved) options.onFirstSave();
-      everSaved = true;
-    }
-  }
-
-  /** Writes what waits. Resolves when nothing does, or when a write failed. */
-  function flush(): Promise<void> {
-    writing ??= writeAll().finally(() => {
-      writing = null;
-    });
-    return writing;
+  function begin(plan: SavedPlan, ...edits: readonly NewEdit[]): string {
+    shelf.begin(plan);
+    edit(plan.id, ...edits);
+    return plan.id;
   }
 
   return {
-    entries: computed(() => entries.value),
-    /** Readable plans that are not deleted, the last touched first. */
-    plans: computed(() =>
-      [...entries.value.values()]
-        .flatMap((entry) => (entry.kind === 'good' && !isDeleted(entry.record) ? [entry.record] : []))
-        .sort((a, b) => b.updatedAt - a.updatedAt),
-    ),
-    deleted: computed(() =>
-      [...entries.value.values()].flatMap((entry) =>
-        entry.kind === 'good' && isDeleted(entry.record) ? [entry.record] : [],
-      ),
-    ),
-    /** What cannot be read: of a newer version, or broken. */
-    unreadable: computed(() => [...entries.value].filter(([, entry]) => entry.kind !== 'good')),
-    planOf,
+    entries: shelf.entries,
+    plans: shelf.plans,
+    deleted: shelf.deleted,
+    unreadable: shelf.unreadable,
+    planOf: shelf.planOf,
     flush,
+    edit,
 
     async load(): Promise<void> {
       if (records === null) return;
       const found = await records.plans();
-      for (const { id, read } of found) if (read.kind === 'good') stored.set(id, read.record);
-      entries.value = new Map(found.map(({ id, read }) => [id, read]));
+      shelf.fill(found);
       everSaved = found.length > 0;
     },
 
     /** Another tab has written this plan. */
     async reread(id: string): Promise<void> {
-      const found = await records?.plan(id);
-      if (found === undefined) {
-        if (!waiting.has(id)) show(id, undefined);
-        return;
-      }
-      if (found.read.kind !== 'good') return show(id, found.read);
-      stored.set(id, found.read.record);
-      showPlan(overlaid(found.read.record));
+      shelf.reread(id, (await records?.plan(id))?.read);
     },
 
     /** A new plan with its first answers; in the list from this call on. */
-    create(answers: DraftAnswers, ...edits: readonly NewEdit[]): string {
-      const id = newId();
-      const plan = newSavedPlan(id, now(), answers);
-      stored.set(id, plan);
-      showPlan(plan);
-      waiting.set(id, []);
-      this.edit(id, ...edits);
-      return id;
-    },
-
-    edit(id: string, ...edits: readonly NewEdit[]): void {
-      const plan = planOf(id);
-      if (plan === undefined) return;
-      const at = now();
-      const timed = edits.map((edit) => ({ ...edit, at }) as PlanEdit);
-      waiting.set(id, [...(waiting.get(id) ?? []), ...timed]);
-      showPlan(timed.reduce(applyEdit, plan));
-      void flush();
-    },
+    create: (answers: DraftAnswers, ...edits: readonly NewEdit[]): string =>
+      begin(newSavedPlan(newId(), now(), answers), ...edits),
 
     answer(
       id: string,
@@ -147,31 +80,20 @@ export function createLibrary(options: LibraryOptions) {
       answer: DraftAnswers,
       more: { unsure?: boolean; pointOut?: boolean } = {},
     ): void {
-      this.edit(id, { kind: 'answer', key, answer, ...more });
+      edit(id, { kind: 'answer', key, answer, ...more });
     },
 
     copy(id: string, copyName: string): string | undefined {
-      const plan = planOf(id);
-      if (plan === undefined) return undefined;
-      const copy = copyOf(plan, newId(), now(), copyName);
-      stored.set(copy.id, copy);
-      showPlan(copy);
-      waiting.set(copy.id, []);
-      void flush();
-      return copy.id;
+      const plan = shelf.planOf(id);
+      return plan === undefined ? undefined : begin(copyOf(plan, newId(), now(), copyName));
     },
 
     /** Brings plans from a file or a link in. True when they are on disk. */
     async bring(plans: readonly SavedPlan[]): Promise<boolean> {
-      const done = await light.during(async () => {
-        if (records === null) throw new StorageError('not-allowed');
-        await records.add(plans);
-      });
-      if (!done) return false;
+      if (!(await save((to) => to.add(plans)))) return false;
       for (const plan of plans) {
-        stored.set(plan.id, plan);
-        showPlan(plan);
-        tell({ store: 'plans', id: plan.id });
+        shelf.put(plan);
+        tellOf(plan.id);
       }
       return true;
     },
@@ -179,13 +101,11 @@ export function createLibrary(options: LibraryOptions) {
     /** For good: there is no way back. */
     async destroy(id: string): Promise<void> {
       const done = await light.during(async () => {
-        if (records !== null) await records.destroy(id);
+        await records?.destroy(id);
       });
       if (!done) return;
-      waiting.delete(id);
-      stored.delete(id);
-      show(id, undefined);
-      tell({ store: 'plans', id });
+      shelf.remove(id);
+      tellOf(id);
     },
   };
 }

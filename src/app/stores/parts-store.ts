@@ -3,9 +3,9 @@ import { computed, signal } from '@preact/signals';
 import type { PartOnHand } from '../../design/answers';
 import { type OwnedPart, ownedPartVersion } from '../../design/owned-part';
 import type { FoundPart, Records } from '../../storage/records';
-import { StorageError } from '../../storage/storage-error';
 import type { Written } from '../../storage/tabs';
 import type { SaveLight } from './save-light';
+import { savingTo } from './saving';
 
 export interface PartsOptions {
   readonly records: Records | null;
@@ -17,6 +17,7 @@ export interface PartsOptions {
 
 export function createPartsStore({ records, light, now, newId, tell }: PartsOptions) {
   const found = signal<readonly FoundPart[]>([]);
+  const save = savingTo(records, light);
 
   async function load(): Promise<void> {
     if (records !== null) found.value = await records.parts();
@@ -27,10 +28,7 @@ export function createPartsStore({ records, light, now, newId, tell }: PartsOpti
       ...found.value.filter(({ id }) => id !== owned.id),
       { id: owned.id, read: { kind: 'good', record: owned } },
     ];
-    await light.during(async () => {
-      if (records === null) throw new StorageError('not-allowed');
-      await records.putPart(owned);
-    });
+    await save((to) => to.putPart(owned));
     tell({ store: 'onHand', id: owned.id });
   }
 
@@ -49,10 +47,7 @@ export function createPartsStore({ records, light, now, newId, tell }: PartsOpti
 
     async remove(id: string): Promise<void> {
       found.value = found.value.filter((each) => each.id !== id);
-      await light.during(async () => {
-        if (records === null) throw new StorageError('not-allowed');
-        await records.removePart(id);
-      });
+      await save((to) => to.removePart(id));
       tell({ store: 'onHand', id });
     },
   };

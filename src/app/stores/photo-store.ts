@@ -2,9 +2,9 @@
 import { computed, signal } from '@preact/signals';
 import type { Photo } from '../../design/photo';
 import type { Records } from '../../storage/records';
-import { StorageError } from '../../storage/storage-error';
 import type { Written } from '../../storage/tabs';
 import type { SaveLight } from './save-light';
+import { savingTo } from './saving';
 
 interface PhotoOptions {
   readonly records: Records | null;
@@ -14,7 +14,7 @@ interface PhotoOptions {
 
 export function createPhotoStore({ records, light, tell }: PhotoOptions) {
   const found = signal<ReadonlyMap<string, readonly Photo[]>>(new Map());
-  const removed = signal<Photo | null>(null);
+  const save = savingTo(records, light);
 
   async function load(planId: string): Promise<void> {
     if (records !== null) found.value = new Map(found.value).set(planId, await records.photosOf(planId));
@@ -22,11 +22,7 @@ export function createPhotoStore({ records, light, tell }: PhotoOptions) {
 
   /** Shown only once it is on disk. */
   async function write(photo: Photo, act: (to: Records) => Promise<void>): Promise<boolean> {
-    const done = await light.during(async () => {
-      if (records === null) throw new StorageError('not-allowed');
-      await act(records);
-    });
-    if (!done) return false;
+    if (!(await save(act))) return false;
     await load(photo.planId);
     tell({ store: 'photos', id: photo.planId });
     return true;

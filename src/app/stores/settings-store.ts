@@ -6,6 +6,7 @@ import type { Records } from '../../storage/records';
 import { StorageError } from '../../storage/storage-error';
 import type { Written } from '../../storage/tabs';
 import type { SaveLight } from './save-light';
+import { savingTo } from './saving';
 
 export interface SettingsOptions {
   readonly records: Records | null;
@@ -14,6 +15,7 @@ export interface SettingsOptions {
 }
 
 export function createSettingsStore({ records, light, tell }: SettingsOptions) {
+  const save = savingTo(records, light);
   const settings = signal<Settings>(noSettings);
   const read = signal<ReadRecord<Settings>['kind']>('good');
 
@@ -36,10 +38,9 @@ export function createSettingsStore({ records, light, tell }: SettingsOptions) {
       if (value === undefined) delete next[key];
       else next[key] = value;
       settings.value = next;
-      await light.during(async () => {
-        if (records === null) throw new StorageError('not-allowed');
+      await save(async (to) => {
         if (read.value !== 'good') throw new StorageError(read.value === 'newer' ? 'record-newer' : 'record-broken');
-        await records.putSettings(settings.value);
+        await to.putSettings(settings.value);
       });
       tell({ store: 'settings', id: 'settings' });
     },
