@@ -35,10 +35,10 @@ describe('a language says what English says, in its own words', () => {
     { what: 'lacks', file: 'steps.ts', from: /^ {2}storm: .*\n/m, to: '', told: 'steps.ts.stepNames.storm' },
     {
       what: 'mistypes',
-      file: 'names.ts',
+      file: 'catalog-names.ts',
       from: 'coreName(id: string)',
       to: 'coreName(id: number)',
-      told: 'check-names.ts',
+      told: 'check-catalog-names.ts',
     },
   ])('what it $what is found', async ({ what, file, from, to, told }) => {
     const folder = written('longer', what);
