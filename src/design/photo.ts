@@ -1,7 +1,7 @@
 /** A picture of how an antenna hung, made small before it was kept. It stays on the phone: no link, code or export file carries it. */
 import * as z from 'zod/mini';
 
-export const photoVersion = 1;
+export const photoVersion = 2;
 
 /** Longest side, px, and largest file, bytes. */
 export const PHOTO_MOST_PX = 1600;
@@ -16,6 +16,8 @@ export const Photo = z.strictObject({
   widthPx: z.int().check(z.gte(1), z.lte(PHOTO_MOST_PX)),
   heightPx: z.int().check(z.gte(1), z.lte(PHOTO_MOST_PX)),
   jpeg: z.instanceof(Uint8Array),
+  /** When it was taken off the screens; null while it is shown. It is kept until it is deleted for good. */
+  takenAwayAt: z.nullable(z.int().check(z.gte(0))),
 });
 export type Photo = z.infer<typeof Photo>;
 

@@ -18,7 +18,10 @@ export const savedPlanSteps: RecordSteps = [
 ];
 export const ownedPartSteps: RecordSteps = [];
 export const settingsSteps: RecordSteps = [];
-export const photoSteps: RecordSteps = [];
+export const photoSteps: RecordSteps = [
+  // One taken away came to be kept until it is deleted for good.
+  (record) => ({ ...record, version: 2, takenAwayAt: null }),
+];
 
 export const readSavedPlan = (raw: unknown): ReadRecord<SavedPlan> => readRecord(raw, SavedPlan, savedPlanSteps);
 export const readOwnedPart = (raw: unknown): ReadRecord<OwnedPart> => readRecord(raw, OwnedPart, ownedPartSteps);

@@ -11,13 +11,14 @@ import { storageErrorOf } from '../../src/storage/storage-error';
 const ids = { a: '11111111-1111-4111-8111-111111111111', b: '22222222-2222-4222-8222-222222222222' };
 const quiet = { onBlocked: () => undefined, onTakenOver: () => undefined, onLost: () => undefined };
 const photo = (id: string, planId: string, at: number): Photo => ({
-  version: 1,
+  version: 2,
   id,
   planId,
   at,
   widthPx: 4,
   heightPx: 3,
   jpeg: Uint8Array.of(255, 216, at),
+  takenAwayAt: null,
 });
 let number = 0;
 let name = '';
@@ -175,6 +176,15 @@ describe('pictures', () => {
     await records.destroy(ids.a);
     expect(await records.photosOf(ids.a)).toEqual([]);
     expect(await records.photosOf(ids.b)).toHaveLength(1);
+  });
+
+  test('of the first version are shown as they were, and one taken away is still on disk', async () => {
+    const { takenAwayAt: _, ...first } = photo(ids.b, ids.a, 5);
+    await db.put('photos', { ...first, version: 1 } as never);
+    const records = createRecords(db);
+    expect(await records.photosOf(ids.a)).toEqual([photo(ids.b, ids.a, 5)]);
+    await records.putPhoto({ ...photo(ids.b, ids.a, 5), takenAwayAt: 7 });
+    expect(await createRecords(await openStores(quiet, name)).photosOf(ids.a)).toMatchObject([{ takenAwayAt: 7 }]);
   });
 
   test('that cannot be read are left out and stay', async () => {

@@ -25,26 +25,27 @@ export function PhotoNotes({ planId }: { readonly planId: string }) {
     setTrouble(null);
     setShrinking(true);
     const small = await shrinkPhoto(file);
-    const photo = { version: 1, id: crypto.randomUUID(), planId, at: Date.now() } as const;
+    const photo = { version: 2, id: crypto.randomUUID(), planId, at: Date.now(), takenAwayAt: null } as const;
     const isKept = small !== null && (await photos.add({ ...photo, ...small }));
     setShrinking(false);
     if (!isKept) setTrouble(small === null ? 'unreadable' : 'notKept');
   };
-  const removed = photos.removed.value;
   return (
     <section aria-labelledby="photos" class="photos">
       <h2 id="photos">{say(photoWords.head)}</h2>
       <p>{say(photoWords.why)}</p>
-      <PhotoList list={list} onRemove={(photo) => void photos.remove(photo)} />
-      <div role="status">
-        {isShrinking && <p>{say(photoWords.shrinking)}</p>}
-        {removed?.planId === planId && <p>{say(photoWords.removed)}</p>}
-      </div>
-      {removed?.planId === planId && (
-        <button type="button" class="btn tall" onClick={() => void photos.putBack()}>
-          {say(photoWords.undo)}
-        </button>
+      {list.length > 0 && (
+        <ul>
+          {list.map((photo) =>
+            photo.takenAwayAt === null ? (
+              <ShownPhoto key={photo.id} photo={photo} onTakeAway={() => void photos.takeAway(photo)} />
+            ) : (
+              <PhotoTakenAway key={photo.id} photo={photo} />
+            ),
+          )}
+        </ul>
       )}
+      <div role="status">{isShrinking && <p>{say(photoWords.shrinking)}</p>}</div>
       {trouble !== null && (
         <p class="stop" role="alert">
           {say(photoWords[trouble])}
@@ -71,51 +72,92 @@ export function PhotoNotes({ planId }: { readonly planId: string }) {
 /** Nothing where there is none. */
 export function PhotosOfPlan({ planId }: { readonly planId: string }) {
   const say = useSay();
-  const list = usePhotos(planId);
+  const list = usePhotos(planId).filter(({ takenAwayAt }) => takenAwayAt === null);
   if (list.length === 0) return null;
   return (
     <section aria-labelledby="photos" class="photos">
       <h2 id="photos">{say(photoWords.head)}</h2>
-      <PhotoList list={list} />
+      <ul>
+        {list.map((photo) => (
+          <ShownPhoto key={photo.id} photo={photo} />
+        ))}
+      </ul>
     </section>
   );
 }
 
-interface PhotoListProps {
-  readonly list: readonly Photo[];
-  readonly onRemove?: (photo: Photo) => void;
+interface PhotoProps {
+  readonly photo: Photo;
 }
 
-function PhotoList({ list, onRemove }: PhotoListProps) {
-  if (list.length === 0) return null;
-  return (
-    <ul>
-      {list.map((photo) => (
-        <OnePhoto key={photo.id} photo={photo} {...(onRemove === undefined ? {} : { onRemove })} />
-      ))}
-    </ul>
-  );
-}
+const whenOf = ({ at }: Photo): string => `${day(at)}, ${clock(at)}`;
 
-function OnePhoto({ photo, onRemove }: { readonly photo: Photo } & Pick<PhotoListProps, 'onRemove'>) {
-  const say = useSay();
+function Picture({ photo, alt }: PhotoProps & { readonly alt: string }) {
   const address = useMemo(() => URL.createObjectURL(new Blob([photo.jpeg], { type: 'image/jpeg' })), [photo.id]);
   useEffect(() => () => URL.revokeObjectURL(address), [address]);
-  const when = `${day(photo.at)}, ${clock(photo.at)}`;
+  return <img src={address} width={photo.widthPx} height={photo.heightPx} alt={alt} />;
+}
+
+function ShownPhoto({ photo, onTakeAway }: PhotoProps & { readonly onTakeAway?: () => void }) {
+  const say = useSay();
+  const when = whenOf(photo);
   return (
     <li>
-      <img src={address} width={photo.widthPx} height={photo.heightPx} alt={say(photoWords.alt, { when })} />
+      <Picture photo={photo} alt={say(photoWords.alt, { when })} />
       <p class="small">{say(photoWords.kept, { when })}</p>
-      {onRemove !== undefined && (
+      {onTakeAway !== undefined && (
         <button
           type="button"
-          class="btn"
+          class="btn tall"
           aria-label={say(photoWords.removeOne, { when })}
-          onClick={() => onRemove(photo)}
+          onClick={() => onTakeAway()}
         >
           {say(photoWords.remove)}
         </button>
       )}
+    </li>
+  );
+}
+
+/** Stays in its place, small, until it is put back or deleted for good: no battery that dies in between loses it. */
+function PhotoTakenAway({ photo }: PhotoProps) {
+  const say = useSay();
+  const { photos } = useStores();
+  const [isAsking, setAsking] = useState(false);
+  const when = whenOf(photo);
+  const deletion = (
+    <button
+      type="button"
+      class="btn tall"
+      aria-label={say(photoWords.deleteOne, { when })}
+      onClick={() => (isAsking ? void photos.deleteForGood(photo) : setAsking(true))}
+    >
+      {say(photoWords.deleteForGood)}
+    </button>
+  );
+  return (
+    <li class="taken-away">
+      <Picture photo={photo} alt={say(photoWords.removedAlt, { when })} />
+      <p role="status">{say(isAsking ? photoWords.sure : photoWords.removed, { when })}</p>
+      <div class="ways">
+        {/* The second press is at another place than the first: a drop of rain that presses twice deletes nothing. */}
+        {isAsking && deletion}
+        {isAsking ? (
+          <button type="button" class="btn tall" onClick={() => setAsking(false)}>
+            {say(photoWords.keepIt)}
+          </button>
+        ) : (
+          <button
+            type="button"
+            class="btn tall"
+            aria-label={say(photoWords.putBackOne, { when })}
+            onClick={() => void photos.putBack(photo)}
+          >
+            {say(photoWords.putBack)}
+          </button>
+        )}
+        {!isAsking && deletion}
+      </div>
     </li>
   );
 }

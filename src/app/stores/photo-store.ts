@@ -1,5 +1,5 @@
-/** Pictures of how antennas hung, read when a plan that may have some is opened. The last one taken away can be put back. */
-import { computed, signal } from '@preact/signals';
+/** Pictures of how antennas hung, read when a plan that may have some is opened. One taken away stays on disk until it is deleted for good. */
+import { signal } from '@preact/signals';
 import type { Photo } from '../../design/photo';
 import type { Records } from '../../storage/records';
 import type { Written } from '../../storage/tabs';
@@ -9,10 +9,11 @@ import { savingTo } from './saving';
 interface PhotoOptions {
   readonly records: Records | null;
   readonly light: SaveLight;
+  readonly now: () => number;
   readonly tell: (written: Written) => void;
 }
 
-export function createPhotoStore({ records, light, tell }: PhotoOptions) {
+export function createPhotoStore({ records, light, now, tell }: PhotoOptions) {
   const found = signal<ReadonlyMap<string, readonly Photo[]>>(new Map());
   const save = savingTo(records, light);
 
@@ -28,20 +29,18 @@ export function createPhotoStore({ records, light, tell }: PhotoOptions) {
     return true;
   }
 
+  const put = (photo: Photo): Promise<boolean> => write(photo, (to) => to.putPhoto(photo));
+
   return {
+    /** Those taken away too. */
     of: (planId: string): readonly Photo[] => found.value.get(planId) ?? [],
     load,
     reread: async (planId: string): Promise<void> => {
       if (found.value.has(planId)) await load(planId);
     },
-    removed: computed(() => removed.value),
-    add: (photo: Photo): Promise<boolean> => write(photo, (to) => to.putPhoto(photo)),
-    async remove(photo: Photo): Promise<void> {
-      if (await write(photo, (to) => to.removePhoto(photo.id))) removed.value = photo;
-    },
-    async putBack(): Promise<void> {
-      const photo = removed.value;
-      if (photo !== null && (await write(photo, (to) => to.putPhoto(photo)))) removed.value = null;
-    },
+    add: put,
+    takeAway: (photo: Photo): Promise<boolean> => put({ ...photo, takenAwayAt: now() }),
+    putBack: (photo: Photo): Promise<boolean> => put({ ...photo, takenAwayAt: null }),
+    deleteForGood: (photo: Photo): Promise<boolean> => write(photo, (to) => to.removePhoto(photo.id)),
   };
 }
