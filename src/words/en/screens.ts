@@ -39,10 +39,11 @@ export const shell = {
 export const plans = {
   title: 'Plans',
   works: 'Works with no signal',
-  worksNotYet: 'Not ready for no signal yet',
+  worksNotYet: 'Still needs a signal',
   newPlan: 'New plan',
   receive: 'Receive',
-  firstLine: 'Four questions, then a plan: what to cut, what feeds it, what to mind.',
+  firstLine:
+    'Plan a wire antenna for short wave, and all between it and the radio. Four questions, then what to cut, what feeds it, what to mind.',
   goOn: 'Go on',
   others: 'Other plans',
   unnamed: 'No name yet',

@@ -1,5 +1,6 @@
 /** The operator's own parts. Each plan checks them against its need. */
 import { signal } from '@preact/signals';
+import { useEffect, useRef } from 'preact/hooks';
 import type { OwnedPart } from '../../../design/owned-part';
 import { partKinds, onHand as words } from '../../../words/en/places';
 import { shell } from '../../../words/en/screens';
@@ -9,7 +10,7 @@ import { SaveNote, SaveTrouble } from '../../parts/save-note';
 import { Top } from '../../parts/top';
 import { useSay } from '../../say';
 import { useStores } from '../../stores/stores';
-import { PartEditor } from './part-editor';
+import { PartEditor, partFormId } from './part-editor';
 import { type PartKind, partKindIds, startingValues, type Values, valuesOf } from './part-form';
 import './on-hand.css';
 
@@ -30,6 +31,12 @@ export function OnHandScreen() {
   const list = parts.parts.value;
   const unreadable = parts.unreadable.value.length;
   const open = draft.value;
+  const toKinds = (isChoosing: boolean): void => {
+    choosing.value = isChoosing;
+  };
+  const close = (): void => {
+    draft.value = null;
+  };
   return (
     <>
       <Top title={say(words.title)}>
@@ -37,11 +44,16 @@ export function OnHandScreen() {
       </Top>
       <main id="main">
         <SaveTrouble />
-        <p>{say(words.meaning)}</p>
-        <Removed />
-        {open === null ? (
-          <PartList list={list} />
-        ) : (
+        {open === null && !choosing.value && (
+          <>
+            <p>{say(words.meaning)}</p>
+            <Removed />
+            <PartList list={list} />
+            {unreadable > 0 && <p class="stop">{say(words.unreadable, { count: unreadable })}</p>}
+          </>
+        )}
+        {open === null && choosing.value && <KindChoice />}
+        {open !== null && (
           <PartEditor
             draft={open}
             onValues={(values) => {
@@ -49,30 +61,30 @@ export function OnHandScreen() {
             }}
             onPart={(part) => {
               void (open.owned === null ? parts.add(part) : parts.put({ ...open.owned, part }));
-              draft.value = null;
+              close();
             }}
-            onCancel={() => {
-              draft.value = null;
-            }}
+            onCancel={close}
           />
         )}
-        {unreadable > 0 && <p class="stop">{say(words.unreadable, { count: unreadable })}</p>}
-        {choosing.value && open === null && <KindChoice />}
       </main>
-      {open === null && !choosing.value && (
-        <section class="act" aria-label={say(shell.actions)}>
-          <button
-            type="button"
-            class="btn go"
-            onClick={() => {
-              choosing.value = true;
-            }}
-          >
+      <section class="act" aria-label={say(shell.actions)}>
+        {open === null && !choosing.value && (
+          <button type="button" class="btn go" onClick={() => toKinds(true)}>
             <Icon name="plus" />
             {say(words.add)}
           </button>
-        </section>
-      )}
+        )}
+        {(open !== null || choosing.value) && (
+          <button type="button" class="btn tall" onClick={open === null ? () => toKinds(false) : close}>
+            {say(words.cancel)}
+          </button>
+        )}
+        {open !== null && (
+          <button type="submit" class="btn go" form={partFormId}>
+            {say(open.owned === null ? words.save : words.saveChange)}
+          </button>
+        )}
+      </section>
     </>
   );
 }
@@ -143,9 +155,13 @@ function Removed() {
 
 function KindChoice() {
   const say = useSay();
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus(), []);
   return (
     <section aria-labelledby="kind">
-      <h2 id="kind">{say(words.kindTitle)}</h2>
+      <h2 id="kind" tabIndex={-1} ref={heading}>
+        {say(words.kindTitle)}
+      </h2>
       <ul class="kinds">
         {partKindIds.map((kind) => (
           <li key={kind}>
@@ -161,17 +177,6 @@ function KindChoice() {
             </button>
           </li>
         ))}
-        <li>
-          <button
-            type="button"
-            class="btn tall wide"
-            onClick={() => {
-              choosing.value = false;
-            }}
-          >
-            {say(words.cancel)}
-          </button>
-        </li>
       </ul>
     </section>
   );

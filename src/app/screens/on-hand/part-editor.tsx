@@ -4,6 +4,7 @@ import type { PartOnHand } from '../../../design/answers';
 import { coreDiameterMm, lineName, wireName } from '../../../words/en/catalog-names';
 import { fieldProblems, waysOut } from '../../../words/en/fields';
 import { partKinds, onHand as words } from '../../../words/en/places';
+import type { Message } from '../../../words/message';
 import { quantityText } from '../../fields/quantity-text';
 import type { BadReading } from '../../fields/reading';
 import { StopPanel } from '../../parts/stop-panel';
@@ -19,6 +20,9 @@ interface EditorProps {
   readonly onCancel: () => void;
 }
 
+/** By which the button of the action row sends the form. */
+export const partFormId = 'part-form';
+
 export function PartEditor({ draft, onValues, onPart, onCancel }: EditorProps) {
   const say = useSay();
   const units = useStores().settings.units.value;
@@ -30,6 +34,7 @@ export function PartEditor({ draft, onValues, onPart, onCancel }: EditorProps) {
   const problemOf = (field: PartField) => (checked && 'wrong' in read ? read.wrong.get(field.key) : undefined);
   return (
     <form
+      id={partFormId}
       class="typed part"
       noValidate
       onSubmit={(event) => {
@@ -51,14 +56,6 @@ export function PartEditor({ draft, onValues, onPart, onCancel }: EditorProps) {
           onCancel={onCancel}
         />
       ))}
-      <div class="ways">
-        <button type="submit" class="btn go">
-          {say(draft.owned === null ? words.save : words.saveChange)}
-        </button>
-        <button type="button" class="btn tall" onClick={onCancel}>
-          {say(words.cancel)}
-        </button>
-      </div>
     </form>
   );
 }
@@ -71,9 +68,13 @@ interface FieldProps {
   readonly onCancel: () => void;
 }
 
+/** What a trade word on a label means. */
+const hints: Readonly<Record<string, Message>> = { kind: words.kindHint, mix: words.mixHint };
+
 function Field({ field, text, problem, onText, onCancel }: FieldProps) {
   const say = useSay();
   const id = `part-${field.key}`;
+  const hint = hints[field.key];
   return (
     <div class="typed">
       <label for={id}>{say(words[field.words])}</label>
@@ -97,6 +98,7 @@ function Field({ field, text, problem, onText, onCancel }: FieldProps) {
           onInput={(event) => onText(event.currentTarget.value)}
         />
       )}
+      {hint !== undefined && <p class="small">{say(hint)}</p>}
       {problem !== undefined && (
         <StopPanel
           id={`${id}-problem`}

@@ -35,6 +35,8 @@ export function ReceiveScreen({ route }: { route: Extract<Route, { screen: 'rece
     openedFile.value = null;
     if (file !== null) void file.text().then((text) => takeText(text, stores).then(setReport));
   }, [openedFile.value]);
+  const read = route.code === '' || shared ? null : readLink(route.code);
+  if (read !== null && !('cut' in read) && !('problems' in read)) return <Found answers={read} />;
   return (
     <>
       <Top up={{ href: to.plans, words: shell.plans }}>
@@ -43,7 +45,7 @@ export function ReceiveScreen({ route }: { route: Extract<Route, { screen: 'rece
       <main id="main">
         <SaveTrouble />
         <h1 tabIndex={-1}>{say(receive.title)}</h1>
-        {route.code === '' || shared ? <p>{say(receive.meaning)}</p> : <FromLink code={route.code} />}
+        {read === null ? <p>{say(receive.meaning)}</p> : <Refused read={read} />}
         {nothing && <p class="stop">{say(receive.notLink)}</p>}
         {report !== null && <Report report={report} />}
         <a class="btn tall" href={to.scan}>
@@ -98,47 +100,58 @@ async function takeText(text: string, { library, parts }: Stores): Promise<Impor
   return { content: read, written };
 }
 
-function FromLink({ code }: { code: string }) {
+/** Why a link gives no plan. */
+function Refused({ read }: { read: Exclude<ReturnType<typeof readLink>, Answers> }) {
   const say = useSay();
-  const stores = useStores();
-  const read = readLink(code);
   if ('cut' in read) return <p class="stop">{say(receive.cut)}</p>;
-  if ('problems' in read) {
-    return (
-      <section class="stop">
-        <p>{say(receive.wrong)}</p>
-        <ul class="out">
-          {read.problems.map((problem) => (
-            <li key={problem.key}>{problemLine(problem, say(receive.record))}</li>
-          ))}
-        </ul>
-      </section>
-    );
-  }
-  return <Found answers={read} stores={stores} />;
+  return (
+    <section class="stop">
+      <p>{say(receive.wrong)}</p>
+      <ul class="out">
+        {read.problems.map((problem) => (
+          <li key={problem.key}>{problemLine(problem, say(receive.record))}</li>
+        ))}
+      </ul>
+    </section>
+  );
 }
 
-function Found({ answers, stores }: { answers: Answers; stores: Stores }) {
+/** The plan of a link, looked at before it is kept. */
+function Found({ answers }: { answers: Answers }) {
   const say = useSay();
-  const plan = stores.planner.planOf(answers);
+  const { planner, library } = useStores();
+  const plan = planner.planOf(answers);
   const keep = async (): Promise<void> => {
     const { schema: _schema, ...given } = answers;
     const saved = newSavedPlan(crypto.randomUUID(), Date.now(), given);
-    if (await stores.library.bring([saved])) go(to.plans);
+    if (await library.bring([saved])) go(to.plans);
   };
   return (
-    <section>
-      <h2>{say(receive.found)}</h2>
-      <div class="plate received">
-        <AntennaSketch {...answers} />
-      </div>
-      <h3>{answers.name ?? kindOf(answers, plan, say)}</h3>
-      {plan !== null && <PowerLines plan={plan} />}
-      {plan !== null && <p>{plan.summary}</p>}
-      <button type="button" class="btn go" onClick={() => void keep()}>
-        {say(receive.keep)}
-      </button>
-    </section>
+    <>
+      <Top up={{ href: to.plans, words: shell.plans }}>
+        <SaveNote />
+      </Top>
+      <main id="main">
+        <SaveTrouble />
+        <h1 tabIndex={-1}>{say(receive.found)}</h1>
+        <section>
+          <div class="plate received">
+            <AntennaSketch {...answers} />
+          </div>
+          <h2>{answers.name ?? kindOf(answers, plan, say)}</h2>
+          {plan !== null && <PowerLines plan={plan} />}
+          {plan !== null && <p>{plan.summary}</p>}
+        </section>
+      </main>
+      <section class="act" aria-label={say(shell.actions)}>
+        <a class="btn tall" href={to.plans}>
+          {say(receive.leave)}
+        </a>
+        <button type="button" class="btn go" onClick={() => void keep()}>
+          {say(receive.keep)}
+        </button>
+      </section>
+    </>
   );
 }
 

@@ -109,48 +109,63 @@ function Place() {
   const store = useStores().settings;
   const { region, country, ruleSet } = store.settings.value;
   return (
-    <fieldset>
+    <fieldset class="place">
       <legend>{say(words.place)}</legend>
       <p class="small">{say(words.placeWhy)}</p>
-      <label for="region">{say(words.region)}</label>
-      <select
-        id="region"
-        value={region === undefined ? '' : String(region)}
-        onChange={(event) => {
-          const chosen = regionIds.find((id) => String(id) === event.currentTarget.value);
-          void store.set('region', chosen);
-        }}
-      >
-        <option value="">{say(words.notSet)}</option>
-        {regionIds.map((id) => (
-          <option key={id} value={String(id)}>
-            {optionWords('region', String(id))}
-          </option>
-        ))}
-      </select>
-      <label for="country">{say(words.country)}</label>
-      <CountrySelect
-        id="country"
-        country={country}
-        none={say(words.notSet)}
-        onCountry={(chosen) => void store.set('country', chosen)}
-      />
-      <label for="rules">{say(words.ruleSet)}</label>
-      <select
-        id="rules"
-        value={ruleSet ?? ''}
-        onChange={(event) => {
-          const chosen: Settings['ruleSet'] = ruleSetIds.find((id) => id === event.currentTarget.value);
-          void store.set('ruleSet', chosen);
-        }}
-      >
-        <option value="">{say(words.notSet)}</option>
-        {ruleSetIds.map((id) => (
-          <option key={id} value={id}>
-            {optionWords('ruleSet', id)}
-          </option>
-        ))}
-      </select>
+      <div class="typed">
+        <label for="region">{say(words.region)}</label>
+        <select
+          id="region"
+          aria-describedby="region-why"
+          value={region === undefined ? '' : String(region)}
+          onChange={(event) => {
+            const chosen = regionIds.find((id) => String(id) === event.currentTarget.value);
+            void store.set('region', chosen);
+          }}
+        >
+          <option value="">{say(words.notSet)}</option>
+          {regionIds.map((id) => (
+            <option key={id} value={String(id)}>
+              {optionWords('region', String(id))}
+            </option>
+          ))}
+        </select>
+        <p class="small" id="region-why">
+          {say(words.regionWhy)}
+        </p>
+      </div>
+      <div class="typed">
+        <label for="country">{say(words.country)}</label>
+        <CountrySelect
+          id="country"
+          country={country}
+          none={say(words.notSet)}
+          onCountry={(chosen) => void store.set('country', chosen)}
+        />
+        <p class="small">{say(words.countryWhy)}</p>
+      </div>
+      <div class="typed">
+        <label for="rules">{say(words.ruleSet)}</label>
+        <select
+          id="rules"
+          aria-describedby="rules-why"
+          value={ruleSet ?? ''}
+          onChange={(event) => {
+            const chosen: Settings['ruleSet'] = ruleSetIds.find((id) => id === event.currentTarget.value);
+            void store.set('ruleSet', chosen);
+          }}
+        >
+          <option value="">{say(words.notSet)}</option>
+          {ruleSetIds.map((id) => (
+            <option key={id} value={id}>
+              {optionWords('ruleSet', id)}
+            </option>
+          ))}
+        </select>
+        <p class="small" id="rules-why">
+          {say(words.ruleSetWhy)}
+        </p>
+      </div>
     </fieldset>
   );
 }
@@ -161,6 +176,7 @@ function Keeping() {
   const { keeping } = useStores();
   return (
     <section>
+      <h2>{say(words.keepingHead)}</h2>
       <p>{say(words[keeping.value])}</p>
       {keeping.value === 'not-promised' && (
         <div class="ways">
