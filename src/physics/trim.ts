@@ -55,9 +55,3 @@ export function trimVerdict({ dipMHz, wantedMHz, swr }: Measured): TrimVerdict {
   if (off <= DONE || (swr !== undefined && swr <= GOOD_SWR)) return 'stop';
   return off <= SITE_MOVES ? 'may-stop' : 'go-on';
 }
-
-/** Shortening of n half-waves by the two ends of the wire, in half-waves: the n-th dip falls at (n − 0.05) / (m − 0.05) of the m-th. */
-const END_EFFECT = 0.05;
-
-export const dipOfMultiple = (dipMHz: number, n: number, wantedN: number): number =>
-  (dipMHz * (wantedN - END_EFFECT)) / (n - END_EFFECT);

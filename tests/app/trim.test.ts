@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readDip } from '../../src/app/screens/trim/read-dip';
-import { dipNow, wireField, wireInUseM } from '../../src/app/screens/trim/trim-state';
+import { dipNow, verdictOn, wireField, wireInUseM } from '../../src/app/screens/trim/trim-state';
 import { trimTargets } from '../../src/app/screens/trim/trim-targets';
 import type { Answers } from '../../src/design/answers';
 import { applyEdit } from '../../src/design/plan-edit';
@@ -15,19 +15,25 @@ const saved = newSavedPlan('00000000-0000-4000-8000-000000000000', 1000, endFed)
 
 describe('what can be trimmed', () => {
   test('an end-fed half-wave: every multiple, one end, one wire', () => {
-    expect(targets.map(({ band, n, ends, wire }) => [band, n, ends, wire])).toEqual([
-      ['40m', 1, 1, 'wire'],
-      ['20m', 2, 1, 'wire'],
-      ['10m', 4, 1, 'wire'],
+    expect(targets.map(({ band, ends, wire }) => [band, ends, wire])).toEqual([
+      ['40m', 1, 'wire'],
+      ['20m', 1, 'wire'],
+      ['10m', 1, 'wire'],
     ]);
   });
 
-  test('the plan’s own dip of each band stands beside the aim, and for one band alone they are the same', () => {
+  test('there is one aim to a band: the dip that the cut list names, which for one band alone lies where one works', () => {
     const [lowest] = makePlan(endFed).cuts.filter(({ piece }) => piece === 'wire');
-    expect(lowest?.stopRule).toContain(forty.plannedMHz.toPrecision(4));
-    expect(forty.plannedMHz).toBeLessThan(forty.aimMHz);
+    expect(lowest?.stopRule).toContain(forty.aimMHz.toPrecision(4));
+    expect(forty.aimMHz).toBeLessThan(forty.workMHz);
     const [only] = targetsOf({ ...endFed, fedAt: 'centre', bands: ['40m'] });
-    expect(only.plannedMHz / only.aimMHz).toBeCloseTo(1, 6);
+    expect(only.aimMHz / only.workMHz).toBeCloseTo(1, 6);
+  });
+
+  test('a dip that the cut list calls done is done on Trim, on every band of the wire', () => {
+    for (const target of targets)
+      expect(verdictOn(target, { id: 'a', at: 1, band: target.band, dipMHz: target.aimMHz * 1.009 })).toBe('stop');
+    expect(verdictOn(forty, { id: 'a', at: 1, band: '40m', dipMHz: forty.workMHz * 1.02 })).toBe('go-on');
   });
 
   test('a dipole: its lowest band, both ends', () => {
@@ -94,6 +100,7 @@ describe('where the dips are', () => {
     expect(dipNow(measured, forty, targets)).toEqual({ megahertz: 6.88, measured: true });
     const other = dipNow(measured, twenty, targets);
     expect(other?.measured).toBe(false);
+    // Multiples fall at (n - 0.05) / (m - 0.05): the rule that the wire was cut by, tests/physics/lengths.
     expect(other?.megahertz).toBeCloseTo((6.88 * 1.95) / 0.95, 6);
   });
 

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { nthResonanceMHz } from '../../src/physics/lengths';
-import { dipForLength, dipOfMultiple, lengthForDip, trimStep, trimVerdict } from '../../src/physics/trim';
+import { dipForLength, lengthForDip, trimStep, trimVerdict } from '../../src/physics/trim';
 
 const wire = fc.double({ min: 2, max: 200, noNaN: true });
 const mhz = fc.double({ min: 1.8, max: 54, noNaN: true });
@@ -42,21 +41,4 @@ test.each([
   { dipMHz: 6.88, swr: 2.1, verdict: 'go-on' },
 ])('dip at $dipMHz, SWR $swr: $verdict', ({ dipMHz, swr, verdict }) => {
   expect(trimVerdict({ dipMHz, wantedMHz: 7.1, swr })).toBe(verdict);
-});
-
-test('a multiple worked out and back is where it was', () => {
-  fc.assert(
-    fc.property(mhz, fc.integer({ min: 1, max: 12 }), fc.integer({ min: 1, max: 12 }), (dip, n, m) => {
-      expect(dipOfMultiple(dipOfMultiple(dip, n, m), m, n)).toBeCloseTo(dip, 9);
-    }),
-  );
-});
-
-test('multiples follow the rule that the wire was cut by', () => {
-  fc.assert(
-    fc.property(wire, fc.integer({ min: 1, max: 12 }), fc.integer({ min: 1, max: 12 }), (wireM, n, m) => {
-      const worked = dipOfMultiple(nthResonanceMHz(n, wireM, 1), n, m);
-      expect(worked / nthResonanceMHz(m, wireM, 1)).toBeCloseTo(1, 9);
-    }),
-  );
 });

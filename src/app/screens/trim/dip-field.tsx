@@ -96,7 +96,7 @@ export function DipField({ saved, target, targets, onTaken }: DipFieldProps) {
         />
       )}
       <NumberPad units={[]} text={text} settled={false} onText={type} on />
-      <label for="swr">{say(trimScreen.swrLabel, { mhz: mhzText(target.aimMHz) })}</label>
+      <label for="swr">{say(trimScreen.swrLabel, { mhz: mhzText(target.workMHz) })}</label>
       <input
         id="swr"
         type="text"

@@ -1,12 +1,12 @@
 /** What to do with the wire after a measurement: fold back, let out, or stop. */
 import type { Measurement } from '../../../design/saved-plan';
-import { trimStep, trimVerdict } from '../../../physics/trim';
+import { trimStep } from '../../../physics/trim';
 import { bandName } from '../../../words/en/names';
 import { trimScreen } from '../../../words/en/trim-screen';
 import { KeyLength } from '../../jobs/key-length';
 import { useSay } from '../../say';
 import { useStores } from '../../stores/stores';
-import { mhzText, wireField } from './trim-state';
+import { isSameWire, mhzText, verdictOn, wireField } from './trim-state';
 import type { TrimTarget } from './trim-targets';
 
 interface ResultProps {
@@ -14,14 +14,12 @@ interface ResultProps {
   readonly target: TrimTarget;
   readonly measurement: Measurement;
   readonly wireM: number;
-  readonly stopped: boolean;
 }
 
-export function Result({ planId, target, measurement, wireM, stopped }: ResultProps) {
+export function Result({ planId, target, measurement, wireM }: ResultProps) {
   const say = useSay();
   const { library } = useStores();
-  const measured = { dipMHz: measurement.dipMHz, wantedMHz: target.aimMHz, swr: measurement.swr };
-  const verdict = trimVerdict(measured);
+  const verdict = verdictOn(target, measurement);
   const step = trimStep(wireM, measurement.dipMHz, target.aimMHz);
   const mhz = mhzText(target.aimMHz);
   const band = bandName(target.band);
@@ -44,18 +42,17 @@ export function Result({ planId, target, measurement, wireM, stopped }: ResultPr
       <h2 class="verb">{say(step.nowM < 0 ? trimScreen.tooLong : trimScreen.tooShort, { band })}</h2>
       <Amount target={target} nowM={step.nowM} />
       <p>
-        {say(Math.abs(step.wholeM - step.nowM) < 0.005 ? trimScreen.whole : trimScreen.half, {
+        {say(isSameWire(step.wholeM, step.nowM) ? trimScreen.whole : trimScreen.half, {
+          inAll: target.ends === 2,
           nowM: Math.abs(step.nowM),
           wholeM: Math.abs(step.wholeM),
         })}
       </p>
       <p>{say(step.nowM < 0 ? trimScreen.dontCut : trimScreen.noSpare)}</p>
       {verdict === 'may-stop' && <p class="may">{say(trimScreen.mayStop, { mhz })}</p>}
-      {!stopped && (
-        <button type="button" class="btn go" onClick={done}>
-          {say(trimScreen.done)}
-        </button>
-      )}
+      <button type="button" class="btn go" onClick={done}>
+        {say(trimScreen.done)}
+      </button>
     </section>
   );
 }

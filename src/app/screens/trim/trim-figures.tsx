@@ -1,22 +1,23 @@
-/** Pictures and tables of trimming: the tape from the last dip to the aim, what a step does to every band, when to stop. */
-import type { Measurement, SavedPlan } from '../../../design/saved-plan';
+/** The tape from the last dip to the aim, and when to stop. */
+import type { Measurement } from '../../../design/saved-plan';
 import { Tape, type TapeMark } from '../../../drawing/tape';
-import { dipForLength, trimStep } from '../../../physics/trim';
 import { bandName } from '../../../words/en/names';
 import { trimScreen } from '../../../words/en/trim-screen';
-import { clock, useSay } from '../../say';
-import { dipNow, mhzText, wireInUseM } from './trim-state';
+import { clock, moment, useSay } from '../../say';
+import { mhzText } from './trim-state';
 import type { TrimTarget } from './trim-targets';
 
 interface TapeViewProps {
   readonly target: TrimTarget;
   readonly list: readonly Measurement[];
+  /** The last was measured with the wire as it is now. */
+  readonly isFresh: boolean;
 }
 
 /** Below this, MHz, nothing has moved. */
 const SAME_MHZ = 0.0005;
 
-export function TapeView({ target, list }: TapeViewProps) {
+export function TapeView({ target, list, isFresh }: TapeViewProps) {
   const say = useSay();
   const last = list.at(-1);
   const before = list.at(-2);
@@ -30,11 +31,11 @@ export function TapeView({ target, list }: TapeViewProps) {
     before === undefined
       ? say(trimScreen.tapeFirst)
       : was.length === 0
-        ? say(trimScreen.tapeSame, { time: clock(before.at) })
+        ? say(trimScreen.tapeSame, { time: moment(before.at) })
         : say(trimScreen.tapeHead, {
             way: last.dipMHz > before.dipMHz ? 'up' : 'down',
             mhz: mhzText(Math.abs(last.dipMHz - before.dipMHz)),
-            time: clock(before.at),
+            time: moment(before.at),
           });
   const name = bandName(target.band);
   return (
@@ -44,7 +45,11 @@ export function TapeView({ target, list }: TapeViewProps) {
         band={{ lowMHz, highMHz, name }}
         marks={[
           ...was,
-          { atMHz: last.dipMHz, kind: 'now', words: [say(trimScreen.now), mhzText(last.dipMHz)] },
+          {
+            atMHz: last.dipMHz,
+            kind: 'now',
+            words: [say(isFresh ? trimScreen.now : trimScreen.lastRead), mhzText(last.dipMHz)],
+          },
           { atMHz: target.aimMHz, kind: 'aim', words: [say(trimScreen.aim), mhzText(target.aimMHz)] },
         ]}
         label={say(trimScreen.tape, {
@@ -60,78 +65,19 @@ export function TapeView({ target, list }: TapeViewProps) {
   );
 }
 
-interface TradeProps {
-  readonly saved: SavedPlan;
-  readonly targets: readonly TrimTarget[];
-  readonly target: TrimTarget;
-}
-
-/** Bands on one wire move together: each gains or loses by the same step. */
-export function Trade({ saved, targets, target }: TradeProps) {
-  const say = useSay();
-  const together = targets.filter(({ wire }) => wire === target.wire);
-  const here = dipNow(saved, target, targets);
-  if (together.length < 2 || here === null) return null;
-  const wireM = wireInUseM(saved, target, targets);
-  const step = trimStep(wireM, here.megahertz, target.aimMHz);
-  return (
-    <section aria-labelledby="trade">
-      <h2 id="trade">{say(trimScreen.trade)}</h2>
-      <table class="trade">
-        <thead>
-          <tr>
-            <th scope="col">{say(trimScreen.band)}</th>
-            <th scope="col">{say(trimScreen.dipNow)}</th>
-            <th scope="col">{say(trimScreen.after)}</th>
-            <th scope="col">{say(trimScreen.aimHead)}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {together.map((each) => {
-            const now = dipNow(saved, each, targets);
-            if (now === null) return null;
-            const text = mhzText(now.megahertz);
-            return (
-              <tr key={each.band}>
-                <th scope="row">{bandName(each.band)}</th>
-                <td>{now.measured ? text : say(trimScreen.about, { mhz: text })}</td>
-                <td>{mhzText(dipForLength(now.megahertz, wireM, step.newWireM))}</td>
-                <td>{mhzText(each.aimMHz)}</td>
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
-      <p>{say(trimScreen.tradeNote)}</p>
-    </section>
-  );
-}
-
-/** A planned dip nearer to its aim is told by the aim alone. */
+/** An aim nearer to where one works is told by itself. */
 const TOLD_BEYOND = 0.01;
 
 export function StopRule({ target }: { readonly target: TrimTarget }) {
   const say = useSay();
-  const { aimMHz, plannedMHz } = target;
-  const isOff = Math.abs(plannedMHz / aimMHz - 1) > TOLD_BEYOND;
+  const { aimMHz, workMHz } = target;
+  const band = bandName(target.band);
   return (
     <section class="rule-out" aria-labelledby="when">
       <h2 id="when">{say(trimScreen.when)}</h2>
-      <p>
-        {say(trimScreen.whenDip, {
-          band: bandName(target.band),
-          low: mhzText(target.aimMHz * 0.99),
-          high: mhzText(target.aimMHz * 1.01),
-        })}
-      </p>
-      {isOff && (
-        <p>
-          {say(trimScreen.plannedDip, {
-            band: bandName(target.band),
-            planned: mhzText(plannedMHz),
-            aim: mhzText(aimMHz),
-          })}
-        </p>
+      <p>{say(trimScreen.whenDip, { band, low: mhzText(aimMHz * 0.99), high: mhzText(aimMHz * 1.01) })}</p>
+      {Math.abs(workMHz / aimMHz - 1) > TOLD_BEYOND && (
+        <p>{say(trimScreen.aimWhy, { band, aim: mhzText(aimMHz), work: mhzText(workMHz) })}</p>
       )}
     </section>
   );

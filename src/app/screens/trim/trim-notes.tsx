@@ -1,36 +1,41 @@
 /** Beside the trimming: how much wire is in use, the touch test, and the log of what was measured. */
 import { useState } from 'preact/hooks';
 import { isLengthProblem, readLength } from '../../../base/read-length';
-import type { SavedPlan } from '../../../design/saved-plan';
+import type { Measurement, SavedPlan } from '../../../design/saved-plan';
 import type { Plan } from '../../../plan/plan-schema';
 import { bandName } from '../../../words/en/names';
 import { planScreen } from '../../../words/en/plan-screen';
 import { trimScreen } from '../../../words/en/trim-screen';
+import { Icon } from '../../parts/icon';
 import { Length } from '../../parts/length';
-import { clock, useSay } from '../../say';
+import { moment, useSay } from '../../say';
 import { useStores } from '../../stores/stores';
 import { boxAtFeedPoint } from '../plan/feed-box';
-import { mhzText, wireField } from './trim-state';
+import { isSameWire, mhzText, wireField } from './trim-state';
 import type { TrimTarget } from './trim-targets';
 
 interface WireInUseProps {
   readonly saved: SavedPlan;
   readonly target: TrimTarget;
   readonly wireM: number;
+  /** With which the dip was last read, m. */
+  readonly readWithM: number;
 }
 
-export function WireInUse({ saved, target, wireM }: WireInUseProps) {
+export function WireInUse({ saved, target, wireM, readWithM }: WireInUseProps) {
   const say = useSay();
   const { library, settings } = useStores();
   const [text, setText] = useState('');
   const [wrong, setWrong] = useState(false);
+  const tell = (metres: number): void =>
+    library.edit(saved.id, { kind: 'typed', field: wireField(target), text: metres.toFixed(3) });
   const take = (): void => {
     const read = readLength(text, settings.units.value === 'metric' ? 'm' : 'ft');
     if (isLengthProblem(read)) {
       setWrong(true);
       return;
     }
-    library.edit(saved.id, { kind: 'typed', field: wireField(target), text: read.metres.toFixed(3) });
+    tell(read.metres);
     setText('');
   };
   return (
@@ -38,6 +43,15 @@ export function WireInUse({ saved, target, wireM }: WireInUseProps) {
       <h2 id="in-use">
         {say(trimScreen.inUse)}: <Length metres={wireM} />
       </h2>
+      {!isSameWire(readWithM, wireM) && (
+        <div class="trim-was">
+          <p>{say(trimScreen.inUseWas, { metres: readWithM })}</p>
+          <button type="button" class="btn" onClick={() => tell(readWithM)}>
+            <Icon name="undo" />
+            {say(trimScreen.undo)}
+          </button>
+        </div>
+      )}
       <details>
         <summary>{say(trimScreen.inUseChange)}</summary>
         <form
@@ -96,7 +110,7 @@ export function TouchTest({ saved, plan }: { readonly saved: SavedPlan; readonly
         </button>
       </div>
       <div role="status">
-        {mark?.on === true && <p>{say(trimScreen.touchPassed, { time: clock(mark.at) })}</p>}
+        {mark?.on === true && <p>{say(trimScreen.touchPassed, { time: moment(mark.at) })}</p>}
         {mark?.on === false && (
           <div class="stop">
             <p>
@@ -136,35 +150,50 @@ function ChokesBelong({ plan }: { readonly plan: Plan }) {
 export function Log({ saved }: { readonly saved: SavedPlan }) {
   const say = useSay();
   const { library } = useStores();
-  if (saved.measurements.length === 0) return null;
+  const [removed, setRemoved] = useState<Measurement | null>(null);
   const list = [...saved.measurements].sort((a, b) => b.at - a.at);
+  const textOf = ({ at, band, dipMHz, swr }: Measurement): string =>
+    say(trimScreen.logLine, { band: bandName(band), mhz: mhzText(dipMHz), swr: swr ?? '', time: moment(at) });
+  if (list.length === 0 && removed === null) return null;
   return (
     <section aria-labelledby="log">
       <h2 id="log">{say(trimScreen.log)}</h2>
+      {removed !== null && (
+        <div class="trim-was" role="status">
+          <p>{say(trimScreen.removed, { what: textOf(removed) })}</p>
+          <button
+            type="button"
+            class="btn"
+            onClick={() => {
+              library.edit(saved.id, { kind: 'measured', measurement: removed });
+              setRemoved(null);
+            }}
+          >
+            <Icon name="undo" />
+            {say(trimScreen.undo)}
+          </button>
+        </div>
+      )}
       <ul class="rows log">
-        {list.map(({ id, at, band, dipMHz, swr, wireM }) => {
-          const text = say(trimScreen.logLine, {
-            band: bandName(band),
-            mhz: mhzText(dipMHz),
-            swr: swr ?? '',
-            time: clock(at),
-          });
-          return (
-            <li key={id}>
-              <p>
-                <b>{text}</b> {wireM !== undefined && say(trimScreen.logWire, { metres: wireM })}
-              </p>
-              <button
-                type="button"
-                class="btn"
-                aria-label={say(trimScreen.remove, { what: text })}
-                onClick={() => library.edit(saved.id, { kind: 'unmeasured', id })}
-              >
-                {say(trimScreen.removeShort)}
-              </button>
-            </li>
-          );
-        })}
+        {list.map((measurement) => (
+          <li key={measurement.id}>
+            <p>
+              <b>{textOf(measurement)}</b>{' '}
+              {measurement.wireM !== undefined && say(trimScreen.logWire, { metres: measurement.wireM })}
+            </p>
+            <button
+              type="button"
+              class="btn"
+              aria-label={say(trimScreen.remove, { what: textOf(measurement) })}
+              onClick={() => {
+                library.edit(saved.id, { kind: 'unmeasured', id: measurement.id });
+                setRemoved(measurement);
+              }}
+            >
+              {say(trimScreen.removeShort)}
+            </button>
+          </li>
+        ))}
       </ul>
     </section>
   );

@@ -6,6 +6,8 @@ import type { Plan } from '../../../plan/plan-schema';
 import { jobs } from '../../../words/en/job-screens';
 import { bandName } from '../../../words/en/names';
 import { trimScreen } from '../../../words/en/trim-screen';
+import type { Message } from '../../../words/message';
+import { KeyLength } from '../../jobs/key-length';
 import { type OpenPlan, WithPlan } from '../../jobs/open-plan';
 import { useWakeLock } from '../../jobs/wake-lock';
 import { Icon } from '../../parts/icon';
@@ -13,14 +15,15 @@ import { SaveTrouble } from '../../parts/save-note';
 import { Top } from '../../parts/top';
 import { PhotoNotes } from '../../photos/photos';
 import { type JobRoute, to } from '../../routes';
-import { useSay } from '../../say';
+import { type Say, useSay } from '../../say';
 import { useStores } from '../../stores/stores';
 import { DipField } from './dip-field';
 import { LookUps } from './look-ups';
 import { Result } from './result';
-import { StopRule, TapeView, Trade } from './trim-figures';
+import { Trade } from './trade';
+import { StopRule, TapeView } from './trim-figures';
 import { Log, TouchTest, WireInUse } from './trim-notes';
-import { measuredOn, mhzText, wireInUseM } from './trim-state';
+import { isSameWire, measuredOn, mhzText, verdictOn, wireInUseM } from './trim-state';
 import { type TrimTarget, trimTargets } from './trim-targets';
 import '../../jobs/jobs.css';
 import './trim.css';
@@ -40,6 +43,7 @@ function Trimming({ open, rest }: { readonly open: OpenPlan; readonly rest: read
   const [first] = targets;
   const asked = rest[0] === 'no-dip' ? rest[1] : rest[0];
   const target = targets.find(({ band }) => band === asked) ?? first;
+  const TargetScreen = saved.progress[JOB]?.step === STOPPED ? Stopped : Measuring;
   return (
     <>
       <Top up={{ href: to.plan(saved.id), words: name }} />
@@ -54,7 +58,7 @@ function Trimming({ open, rest }: { readonly open: OpenPlan; readonly rest: read
       ) : rest[0] === 'no-dip' ? (
         <NoDip saved={saved} plan={plan} target={target} />
       ) : (
-        <Measuring {...{ saved, answers, plan, target, targets }} key={target.band} />
+        <TargetScreen {...{ saved, answers, plan, target, targets }} key={target.band} />
       )}
     </>
   );
@@ -76,55 +80,119 @@ interface WithAnswersProps extends WithPlanProps {
 
 function Measuring({ saved, answers, plan, target, targets }: MeasuringProps & WithAnswersProps) {
   const say = useSay();
-  const stopped = saved.progress[JOB]?.step === STOPPED;
   const list = measuredOn(saved, target);
   const last = list.at(-1);
   const wireM = wireInUseM(saved, target, targets);
-  const fresh = last !== undefined && Math.abs((last.wireM ?? wireM) - wireM) < 0.005;
+  const readWithM = last?.wireM ?? wireM;
   const [entering, setEntering] = useState(false);
-  const shown = last !== undefined && fresh && !entering ? last : null;
+  const isFresh = isSameWire(readWithM, wireM);
+  const shown = last !== undefined && isFresh && !entering ? last : null;
+  const isGood = shown !== null && verdictOn(target, shown) === 'stop';
   return (
     <>
       <main id="main" class="two trim">
         <div class="stack">
           <div class="dip">
-            <h1 tabIndex={-1}>{say(stopped ? trimScreen.stopped : trimScreen.title)}</h1>
-            <p class="small">{stopped ? say(trimScreen.stoppedWhy, { metres: wireM }) : say(trimScreen.meaning)}</p>
+            <h1 tabIndex={-1}>{say(trimScreen.title)}</h1>
+            {last === undefined && <p class="small">{say(trimScreen.meaning)}</p>}
             <SaveTrouble />
             {targets.length > 1 && <Bands saved={saved} target={target} targets={targets} />}
-            {shown !== null && (
+            {shown === null ? (
+              <DipField saved={saved} target={target} targets={targets} onTaken={() => setEntering(false)} />
+            ) : (
               <div class="field">
                 <b>
                   {mhzText(shown.dipMHz)} <span>{say(trimScreen.mhz)}</span>
                 </b>
-                {!stopped && (
-                  <button type="button" class="btn" onClick={() => setEntering(true)}>
-                    {say(trimScreen.another)}
-                  </button>
-                )}
+                <button type="button" class="btn" onClick={() => setEntering(true)}>
+                  {say(trimScreen.another)}
+                </button>
               </div>
             )}
-            {!stopped && shown === null && (
-              <DipField saved={saved} target={target} targets={targets} onTaken={() => setEntering(false)} />
-            )}
           </div>
-          {last !== undefined && fresh && (
-            <Result planId={saved.id} target={target} measurement={last} wireM={wireM} stopped={stopped} />
-          )}
-          <WireInUse saved={saved} target={target} wireM={wireM} />
-          {last !== undefined && <TapeView target={target} list={list} />}
-          <LookUps answers={answers} plan={plan} />
+          {shown !== null && <Result planId={saved.id} target={target} measurement={shown} wireM={wireM} />}
+          <WireInUse saved={saved} target={target} wireM={wireM} readWithM={readWithM} />
+          {last !== undefined && <TapeView target={target} list={list} isFresh={isFresh} />}
         </div>
         <div class="stack">
-          <Trade saved={saved} targets={targets} target={target} />
+          <Trade saved={saved} targets={targets} target={target} isStepAsked={shown !== null && !isGood} />
           <StopRule target={target} />
           <TouchTest saved={saved} plan={plan} />
+          <LookUps answers={answers} plan={plan} />
           <Log saved={saved} />
           <PhotoNotes planId={saved.id} />
         </div>
       </main>
-      <Actions saved={saved} stopped={stopped} />
+      <section class="act" aria-label={say(jobs.next)}>
+        <a class="btn tall half" href={to.job(saved.id, 'trim', 'no-dip', target.band)}>
+          {say(trimScreen.noDip)}
+        </a>
+        <StepButton
+          saved={saved}
+          step={STOPPED}
+          words={trimScreen.stopHere}
+          kind={isGood ? 'btn go' : 'btn tall half'}
+        />
+      </section>
     </>
+  );
+}
+
+/** Trimming is over: what is kept and noted, and no more instructions. */
+function Stopped({ saved, answers, plan, targets }: MeasuringProps & WithAnswersProps) {
+  const say = useSay();
+  return (
+    <>
+      <main id="main" class="two trim">
+        <div class="stack">
+          <h1 tabIndex={-1}>{say(trimScreen.stopped)}</h1>
+          <SaveTrouble />
+          {wiresOf(targets).map((each) => (
+            <section class="verdict-box" key={each.wire}>
+              <h2 class="verb">{wireName(each, targets, say)}</h2>
+              <KeyLength metres={wireInUseM(saved, each, targets)} what={wireName(each, targets, say)} />
+            </section>
+          ))}
+          <p>{say(trimScreen.stoppedWhy)}</p>
+          <Log saved={saved} />
+        </div>
+        <div class="stack">
+          <TouchTest saved={saved} plan={plan} />
+          <PhotoNotes planId={saved.id} />
+          <LookUps answers={answers} plan={plan} />
+        </div>
+      </main>
+      <section class="act" aria-label={say(jobs.next)}>
+        <StepButton saved={saved} step="measure" words={trimScreen.goOn} kind="btn tall" />
+        <a class="btn go" href={to.job(saved.id, 'raise')}>
+          {say(jobs.next)}
+        </a>
+      </section>
+    </>
+  );
+}
+
+/** One target for each wire there is. */
+const wiresOf = (targets: readonly TrimTarget[]): readonly TrimTarget[] =>
+  targets.filter(({ wire }, index) => targets.findIndex((each) => each.wire === wire) === index);
+
+const wireName = ({ band }: TrimTarget, targets: readonly TrimTarget[], say: Say): string =>
+  wiresOf(targets).length === 1 ? say(trimScreen.inUse) : say(trimScreen.inUseOn, { band: bandName(band) });
+
+interface StepButtonProps {
+  readonly saved: SavedPlan;
+  readonly step: string;
+  readonly words: Message;
+  readonly kind: string;
+}
+
+function StepButton({ saved, step, words, kind }: StepButtonProps) {
+  const say = useSay();
+  const { library } = useStores();
+  return (
+    <button type="button" class={kind} onClick={() => library.edit(saved.id, { kind: 'progress', job: JOB, step })}>
+      {say(words)}
+    </button>
   );
 }
 
@@ -147,35 +215,6 @@ function Bands({ saved, target, targets }: MeasuringProps) {
         );
       })}
     </nav>
-  );
-}
-
-function Actions({ saved, stopped }: { readonly saved: SavedPlan; readonly stopped: boolean }) {
-  const say = useSay();
-  const { library } = useStores();
-  const set = (step: string): void => library.edit(saved.id, { kind: 'progress', job: JOB, step });
-  return (
-    <section class="act" aria-label={say(jobs.next)}>
-      {stopped ? (
-        <>
-          <button type="button" class="btn tall" onClick={() => set('measure')}>
-            {say(trimScreen.goOn)}
-          </button>
-          <a class="btn go" href={to.job(saved.id, 'raise')}>
-            {say(jobs.next)}
-          </a>
-        </>
-      ) : (
-        <>
-          <a class="btn tall half" href={to.job(saved.id, 'trim', 'no-dip')}>
-            {say(trimScreen.noDip)}
-          </a>
-          <button type="button" class="btn tall half" onClick={() => set(STOPPED)}>
-            {say(trimScreen.stopHere)}
-          </button>
-        </>
-      )}
-    </section>
   );
 }
 

@@ -1,6 +1,6 @@
 /** What is known of the wire while it is trimmed: how much of it is in use, the last dips, and where every band's dip is now and after a step. */
 import type { Measurement, SavedPlan } from '../../../design/saved-plan';
-import { dipForLength, dipOfMultiple } from '../../../physics/trim';
+import { dipForLength, type TrimVerdict, trimVerdict } from '../../../physics/trim';
 import { decimalText } from '../../../words/decimal';
 import type { TrimTarget } from './trim-targets';
 
@@ -21,9 +21,15 @@ export function wireInUseM(saved: SavedPlan, target: TrimTarget, all: readonly T
   );
 }
 
+/** Both were measured or told with the same wire, m: no knot is tied nearer. */
+export const isSameWire = (aM: number, bM: number): boolean => Math.abs(aM - bM) < 0.005;
+
 /** Measurements of a band, the oldest first. */
 export const measuredOn = (saved: SavedPlan, target: TrimTarget): readonly Measurement[] =>
   saved.measurements.filter(({ band }) => band === target.band).sort((a, b) => a.at - b.at);
+
+export const verdictOn = ({ aimMHz }: TrimTarget, { dipMHz, swr }: Measurement): TrimVerdict =>
+  trimVerdict({ dipMHz, wantedMHz: aimMHz, swr });
 
 export interface DipNow {
   readonly megahertz: number;
@@ -37,14 +43,15 @@ export function dipNow(saved: SavedPlan, target: TrimTarget, all: readonly TrimT
   const own = measuredOn(saved, target).at(-1);
   if (own !== undefined) {
     const atM = own.wireM ?? wireM;
-    return { megahertz: dipForLength(own.dipMHz, atM, wireM), measured: Math.abs(atM - wireM) < 0.005 };
+    return { megahertz: dipForLength(own.dipMHz, atM, wireM), measured: isSameWire(atM, wireM) };
   }
   const others = all.filter((each) => each.wire === target.wire && each !== target);
   for (const other of others) {
     const last = measuredOn(saved, other).at(-1);
     if (last === undefined) continue;
+    // Dips of one wire keep the proportion that the plan worked out for them.
     const there = dipForLength(last.dipMHz, last.wireM ?? wireM, wireM);
-    return { megahertz: dipOfMultiple(there, other.n, target.n), measured: false };
+    return { megahertz: (there * target.aimMHz) / other.aimMHz, measured: false };
   }
   return null;
 }

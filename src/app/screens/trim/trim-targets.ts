@@ -1,4 +1,8 @@
-/** What can be trimmed on a plan: for each band with a dip of its own, the wire that makes it, its ends, and which half-wave multiple it is. */
+/**
+ * What can be trimmed on a plan: for each band with a dip of its own, the wire that makes it, its ends, and where its dip belongs. There is one
+ * aim to a band, that of the plan and its cut list: on a wire for several bands it lies beside where one works, so that all dips come right with
+ * one length.
+ */
 import { type Dimensions, dimensionsOf } from '../../../advice/dimensions';
 import { type Facts, factsOf, isNoSystem } from '../../../advice/facts';
 import type { Band } from '../../../catalog/band-ids';
@@ -10,11 +14,9 @@ import { solvedIn } from '../../../plan/solved-in';
 export interface TrimTarget {
   readonly band: Band;
   readonly aimMHz: number;
-  /** Where the plan lets the dip fall: off the aim where one wire serves several bands. */
-  readonly plannedMHz: number;
+  /** Where the operator works in the band, MHz. */
+  readonly workMHz: number;
   readonly edgesMHz: BandEdges;
-  /** Half-waves on the wire; 1 where the wire is a quarter-wave or a loop. */
-  readonly n: number;
   /** Wires are told apart by name: bands on one wire move together. */
   readonly wire: string;
   /** As planned, m: both legs together. */
@@ -35,12 +37,11 @@ export function trimTargets(answers: Answers, plan: Plan): readonly TrimTarget[]
   if (facts.system === 'parallel-dipoles') return pairTargets(facts, dimensions);
   const { radiator, harmonics, feedFraction } = dimensions;
   const [lowest] = facts.bands;
-  const bands = harmonics.length > 0 ? harmonics : [{ band: lowest.band, n: 1, resonanceMHz: lowest.focusMHz }];
+  const bands = harmonics.length > 0 ? harmonics : [{ band: lowest.band, resonanceMHz: lowest.focusMHz }];
   const oneEnd = ['end-fed-half-wave', 'quarter-wave-vertical', 'inverted-l', 'full-wave-loop'].includes(facts.system);
-  return bands.flatMap(({ band, n, resonanceMHz }) =>
+  return bands.flatMap(({ band, resonanceMHz }) =>
     target(facts, band, {
-      n,
-      plannedMHz: resonanceMHz,
+      aimMHz: resonanceMHz,
       wire: 'wire',
       plannedM: radiator.metres,
       ends: oneEnd ? 1 : 2,
@@ -54,15 +55,13 @@ function pairTargets(facts: Facts, { pieces }: Dimensions): readonly TrimTarget[
   return pairs.flatMap(({ band, length }) =>
     band === null
       ? []
-      : target(facts, band, { n: 1, wire: `wire-${band}`, plannedM: 2 * length.metres, ends: 2, shortShare: null }),
+      : target(facts, band, { wire: `wire-${band}`, plannedM: 2 * length.metres, ends: 2, shortShare: null }),
   );
 }
 
-type Rest = Omit<TrimTarget, 'band' | 'aimMHz' | 'edgesMHz' | 'plannedMHz'> & { readonly plannedMHz?: number };
+type Rest = Omit<TrimTarget, 'band' | 'aimMHz' | 'workMHz' | 'edgesMHz'> & { readonly aimMHz?: number };
 
 function target(facts: Facts, band: Band, rest: Rest): TrimTarget[] {
   const at = facts.bands.find((each) => each.band === band);
-  return at === undefined
-    ? []
-    : [{ band, aimMHz: at.focusMHz, plannedMHz: at.focusMHz, edgesMHz: at.edgesMHz, ...rest }];
+  return at === undefined ? [] : [{ band, aimMHz: at.focusMHz, workMHz: at.focusMHz, edgesMHz: at.edgesMHz, ...rest }];
 }
