@@ -3,10 +3,11 @@
  * Nothing on the phone is overwritten: a plan that is here already, but different, comes in as a second one.
  */
 import type { Problem } from '../base/problem';
-import type { OwnedPart } from '../design/owned-part';
+import { OwnedPart } from '../design/owned-part';
 import { readAnswers } from '../design/read-answers';
-import { newSavedPlan, type SavedPlan } from '../design/saved-plan';
-import { readOwnedPart, readSavedPlan } from './histories';
+import { newSavedPlan, SavedPlan } from '../design/saved-plan';
+import { ownedPartSteps, readOwnedPart, readSavedPlan, savedPlanSteps } from './histories';
+import { recordProblems } from './record-problems';
 
 export const exportVersion = 1;
 const kind = 'halyard-plans';
@@ -90,7 +91,7 @@ function importPlans(list: readonly unknown[], context: ImportContext) {
   list.forEach((raw, index) => {
     const read = readSavedPlan(raw);
     if (read.kind !== 'good') {
-      const problems = read.kind === 'broken' ? read.problems : [];
+      const problems = read.kind === 'broken' ? recordProblems(raw, SavedPlan, savedPlanSteps) : [];
       refused.push({ place: index + 1, list: 'plans', name: nameOf(raw), newer: read.kind === 'newer', problems });
       return;
     }
@@ -111,7 +112,7 @@ function importParts(list: readonly unknown[], context: ImportContext) {
       if (!context.partHere(read.record.id)) taken.push(read.record);
       return;
     }
-    const problems = read.kind === 'broken' ? read.problems : [];
+    const problems = read.kind === 'broken' ? recordProblems(raw, OwnedPart, ownedPartSteps) : [];
     refused.push({ place: index + 1, list: 'parts', name: null, newer: read.kind === 'newer', problems });
   });
   return { taken, refused };

@@ -1,9 +1,9 @@
 /**
  * A record on its way out of storage or a file: brought up to the newest version, then parsed. Nothing is used unparsed and nothing is
- * dropped: what a newer version wrote is kept for it, what is broken is kept for the operator to take out.
+ * dropped: what a newer version wrote is kept for it, what is broken is kept for the operator to take out. What is wrong with it is told
+ * by record-problems.ts.
  */
 import type * as z from 'zod/mini';
-import { type Problem, problemsOf } from '../base/problem';
 
 /** Step n turns a record of version n + 1 into one of version n + 2. Append only. */
 export type RecordSteps = readonly ((record: Readonly<Record<string, unknown>>) => Record<string, unknown>)[];
@@ -11,27 +11,25 @@ export type RecordSteps = readonly ((record: Readonly<Record<string, unknown>>) 
 export type ReadRecord<T> =
   | { readonly kind: 'good'; readonly record: T }
   | { readonly kind: 'newer'; readonly raw: unknown; readonly version: number }
-  | { readonly kind: 'broken'; readonly raw: unknown; readonly problems: readonly Problem[] };
+  | { readonly kind: 'broken'; readonly raw: unknown };
 
 export function readRecord<T>(raw: unknown, schema: z.ZodMiniType<T>, steps: RecordSteps): ReadRecord<T> {
-  const newest = steps.length + 1;
   const version = versionOf(raw);
-  if (version === undefined) {
-    return { kind: 'broken', raw, problems: [{ key: 'version', code: 'missing', data: { expected: 'int' } }] };
-  }
-  if (version > newest) return { kind: 'newer', raw, version };
+  if (version === undefined) return { kind: 'broken', raw };
+  if (version > steps.length + 1) return { kind: 'newer', raw, version };
   try {
-    const current = steps.slice(version - 1).reduce((record, step) => step(record), raw as Record<string, unknown>);
-    const parsed = schema.safeParse(current);
-    if (parsed.success) return { kind: 'good', record: parsed.data };
-    return { kind: 'broken', raw, problems: problemsOf(current, (each) => schema.safeParse(each)) };
-  } catch (error) {
-    // A step that meets a shape its version never had: the record is as broken as one that does not parse.
-    return { kind: 'broken', raw, problems: [{ key: '', code: 'cannot-read', data: { detail: String(error) } }] };
+    const parsed = schema.safeParse(broughtUp(raw, version, steps));
+    return parsed.success ? { kind: 'good', record: parsed.data } : { kind: 'broken', raw };
+  } catch {
+    return { kind: 'broken', raw }; // a step met a shape its version never had
   }
 }
 
-function versionOf(raw: unknown): number | undefined {
+/** A record as the newest version has it, not yet parsed. Throws where it has a shape that its version never had. */
+export const broughtUp = (raw: unknown, version: number, steps: RecordSteps): Record<string, unknown> =>
+  steps.slice(version - 1).reduce((record, step) => step(record), raw as Record<string, unknown>);
+
+export function versionOf(raw: unknown): number | undefined {
   const version = typeof raw === 'object' && raw !== null ? (raw as { version?: unknown }).version : undefined;
   return typeof version === 'number' && Number.isInteger(version) && version >= 1 ? version : undefined;
 }
