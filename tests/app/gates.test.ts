@@ -20,6 +20,8 @@ const step = (id: string) => {
   if (found === undefined) throw new Error(`no step ${id}`);
   return found;
 };
+/** Shortly after everything in these tests. */
+const now = 5000;
 const fresh = newSavedPlan('00000000-0000-4000-8000-000000000000', 1000, answers);
 
 const readAll = (saved: SavedPlan, at: number): SavedPlan =>
@@ -56,20 +58,20 @@ test('a gate opens when its last line is read, and a tick taken back closes it a
   const [gate] = gatesOf(plan, step('walk-site'));
   let saved = fresh;
   for (const line of gate.lines) {
-    expect(unreadLines(saved, gate)).toContain(line);
+    expect(unreadLines(saved, gate, now)).toContain(line);
     saved = applyEdit(saved, { kind: 'caution-read', key: lineKey(gate, line), on: true, at: 2000 });
   }
-  expect(unreadLines(saved, gate)).toEqual([]);
-  expect(readAt(saved, gate, gate.lines[0])).toBe(2000);
+  expect(unreadLines(saved, gate, now)).toEqual([]);
+  expect(readAt(saved, gate, gate.lines[0], now)).toBe(2000);
   const back = applyEdit(saved, { kind: 'caution-read', key: lineKey(gate, gate.lines[0]), on: false, at: 2001 });
-  expect(unreadLines(back, gate)).toEqual([gate.lines[0]]);
+  expect(unreadLines(back, gate, now)).toEqual([gate.lines[0]]);
 });
 
 describe('what was read', () => {
   const read = readAll(fresh, 2000);
 
   test('opens every step', () => {
-    for (const each of plan.steps) expect([each.id, openGates(read, plan, each)]).toEqual([each.id, []]);
+    for (const each of plan.steps) expect([each.id, openGates(read, plan, each, now)]).toEqual([each.id, []]);
   });
 
   test.each([
@@ -79,11 +81,19 @@ describe('what was read', () => {
     ['powerW', { powerW: 400 }],
   ] as const)('is asked again when %s changes', (key, given) => {
     const changed = answer(read, key, given, 3000);
-    expect(openGates(changed, plan, step('raise')).length).toBeGreaterThan(0);
+    expect(openGates(changed, plan, step('raise'), now).length).toBeGreaterThan(0);
   });
 
   test('stays read when an answer changes that moves nothing on the site', () => {
     const changed = answer(read, 'name', { name: 'Another name' }, 3000);
-    expect(openGates(changed, plan, step('raise'))).toEqual([]);
+    expect(openGates(changed, plan, step('raise'), now)).toEqual([]);
+  });
+
+  // Common practice, no source: what was ticked at the table in the evening is asked again in the field.
+  test('is asked again on the next day', () => {
+    const evening = readAll(fresh, 20 * 3_600_000);
+    const open = (hour: number): number => openGates(evening, plan, step('raise'), hour * 3_600_000).length;
+    expect(open(22)).toBe(0);
+    expect(open(24 + 9)).toBe(gatesOf(plan, step('raise')).length);
   });
 });

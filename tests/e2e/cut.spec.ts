@@ -72,6 +72,15 @@ test('held, the screen answers to nothing but A and then B', async () => {
   await page.touchscreen.tap(180, 700);
   await dialog.getByRole('button', { name: 'B' }).click(); // B alone does nothing
   expect(await dialog.isVisible()).toBe(true);
+  await dialog.getByRole('heading', { name: 'Wire' }).waitFor(); // a second person can tell what the number is of
+  await dialog.getByRole('button', { name: 'A' }).click();
+  await page.touchscreen.tap(180, 300); // a drop beside A and B: A is forgotten, keys still reach nothing
+  await page.keyboard.press('Space');
+  await dialog.getByRole('button', { name: 'B' }).click();
+  const address = page.url();
+  await page.goBack();
+  await page.goBack();
+  expect([page.url(), await dialog.isVisible()]).toEqual([address, true]);
   expect(await accessibilityFaults(page)).toEqual([]);
   await dialog.getByRole('button', { name: 'A' }).click();
   await dialog.getByRole('button', { name: 'B' }).click();

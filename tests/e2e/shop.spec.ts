@@ -55,8 +55,10 @@ test('one list for several plans: like parts added up, ticks kept in each plan, 
   const alone = await quantity();
   await page.getByText('Shop for other plans too').click();
   await page.getByRole('checkbox', { name: 'Small garden' }).check();
-  await page.getByText('Small garden: the wire in the air').first().waitFor();
+  await insulators.getByText(/Small garden, \d/).waitFor();
   expect(await quantity()).toBe(2 * alone);
+  const thrown = page.locator('.item').filter({ hasText: 'throw weight' });
+  expect(await thrown.textContent()).toMatch(/1 ×.*all of them, one after the other/);
   expect(await overflow(page)).toBe(0);
   expect(await accessibilityFaults(page)).toEqual([]);
   await insulators.click();
@@ -67,7 +69,7 @@ test('one list for several plans: like parts added up, ticks kept in each plan, 
   expect(text).toMatch(/^Pear orchard, Small garden: /);
   expect(text).toMatch(new RegExp(`have.*${2 * alone}.*end insulator`, 'i'));
   await page.reload();
-  await page.getByText('Small garden: the wire in the air').first().waitFor();
+  await insulators.getByText(/Small garden, \d/).waitFor();
   await page.getByText(/^1 have/).waitFor();
   await openAt(page, `#/plan/${other}/shop`);
   await page.getByText(/^1 have/).waitFor();
@@ -75,7 +77,7 @@ test('one list for several plans: like parts added up, ticks kept in each plan, 
   await openAt(page, `#/plan/${id}/shop`);
   await page.getByText('Shopped for with it: 1 other plan').click();
   await page.getByRole('checkbox', { name: 'Small garden', exact: true }).uncheck();
-  await page.getByText('Small garden: the wire in the air').first().waitFor({ state: 'detached' });
+  await insulators.getByText(/Small garden, \d/).waitFor({ state: 'detached' });
   expect(await quantity()).toBe(alone);
   await page.getByText(/^1 have/).waitFor();
 });

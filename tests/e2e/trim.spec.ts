@@ -11,29 +11,44 @@ test('one dip in, one fold out; a doubtful unit is asked; the log keeps it', asy
   const id = await withPlan(page, url, 'endFed');
   await openAt(page, `#/plan/${id}/trim`);
   const field = page.getByLabel('Dip on 40 m, MHz');
-  await field.fill('6880');
+  await field.fill('6500');
   await page.getByRole('button', { name: 'Take it' }).first().click();
   await page.getByText('Did you mean kilohertz?').waitFor();
-  expect(await field.inputValue()).toBe('6880');
+  expect(await field.inputValue()).toBe('6500');
   expect(await accessibilityFaults(page)).toEqual([]);
-  await page.getByRole('button', { name: '6.880 MHz' }).click();
+  await page.getByRole('button', { name: '6.500 MHz' }).click();
   await page.getByRole('heading', { name: 'Too long for 40 m.' }).waitFor();
   await page.getByText('Fold back', { exact: true }).waitFor();
   await page.getByRole('heading', { name: 'What it does to all bands' }).waitFor();
-  await page.getByText(/^40 m: dip 6\.880 MHz/).waitFor();
+  await page.getByText(/^40 m at 7\.100 MHz: fold back .*\u00a0m \(.*\) in all\.$/).waitFor();
+  await page.getByText(/^40 m: dip 6\.500 MHz/).waitFor();
   expect(await overflow(page)).toBe(0);
   expect(await accessibilityFaults(page)).toEqual([]);
   await page.getByRole('button', { name: 'Done, measure again' }).click();
-  await page.getByLabel('Dip on 40 m, MHz').fill('7,08');
+  // A fold that was a brush is taken back, and the instruction stands again.
+  await page.getByText(/^It was .* when the dip was read\.$/).waitFor();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await page.getByRole('button', { name: 'Done, measure again' }).click();
+  await page.getByLabel('Dip on 40 m, MHz').fill('6,7');
+  await page.getByLabel(/^SWR at 7\.100 MHz/).fill('1.9');
   await page.getByRole('button', { name: 'Take it' }).first().click();
   await page.getByRole('heading', { name: 'Good enough: stop' }).waitFor();
   await page.getByRole('heading', { name: /^Up 0\.200 MHz since/ }).waitFor();
   // What is seen is written behind it; a page that is gone before that has nothing to show.
   await expect
     .poll(async () => JSON.stringify(await storedRecords(page, 'plans')), { timeout: 10_000 })
-    .toContain('7.08');
+    .toContain('"swr":1.9');
   await page.reload();
   await page.getByRole('heading', { name: 'Good enough: stop' }).waitFor();
+  await page.getByRole('button', { name: /^Remove: 40 m: dip 6\.700/ }).click();
+  await page.getByText(/^Removed: 40 m: dip 6\.700/).waitFor();
+  await page.getByRole('button', { name: 'Undo' }).last().click();
+  await page.getByRole('heading', { name: 'Good enough: stop' }).waitFor();
+  await page.getByRole('button', { name: 'Stop here' }).click();
+  await page.getByRole('heading', { name: 'Trimming is over' }).waitFor();
+  expect((await page.locator('.verdict-box b').boundingBox())?.height).toBeGreaterThanOrEqual(76);
+  expect(await page.getByText(/^(Fold back|Let out)/).count()).toBe(0);
+  expect(await accessibilityFaults(page)).toEqual([]);
   expect(complaints).toEqual([]);
 });
 

@@ -17,7 +17,7 @@ export function GateView({ gate, saved }: { readonly gate: Gate; readonly saved:
   return (
     <>
       <section class="danger gate" aria-labelledby="gate">
-        <h2 id="gate">{say(gateWords.head, { name: cautionNames[gate.id] ?? '' })}</h2>
+        <h2 id="gate">{cautionNames[gate.id]}</h2>
         <ul>
           {gate.lines.map((line, index) => {
             const words = gate.lineTexts[index];

@@ -1,4 +1,4 @@
-/** Rain and pockets: covers everything but the number. Let go with A, then B, in opposite corners; nothing else answers. */
+/** Rain and pockets: covers everything but the number. Let go with A, then B, in opposite corners; nothing else answers, not even "back". */
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { hold } from '../../words/en/job-screens';
@@ -20,11 +20,14 @@ export function Holding({ onLetGo, children }: { readonly onLetGo: () => void; r
   const say = useSay();
   const [first, setFirst] = useState(false);
   const dialog = useRef<HTMLDialogElement>(null);
+  const isFree = useRef(false);
+  useStay();
   useEffect(() => {
     dialog.current?.showModal();
   }, []);
   /** Closed before it goes, so that the browser gives the focus back to the button that opened it. */
   const letGo = (): void => {
+    isFree.current = true;
     dialog.current?.close();
     onLetGo();
   };
@@ -35,6 +38,10 @@ export function Holding({ onLetGo, children }: { readonly onLetGo: () => void; r
       aria-label={say(hold.held)}
       onCancel={(event) => event.preventDefault()}
       onKeyDown={(event) => event.key === 'Escape' && event.preventDefault()}
+      // A phone's "back" closes a dialog when it is asked for twice.
+      onClose={() => isFree.current || dialog.current?.showModal()}
+      // A brush of A is forgotten with the next touch that is not B.
+      onClick={({ target }) => target instanceof Element && target.closest('button') === null && setFirst(false)}
     >
       <div class="row">
         <p>
@@ -61,4 +68,17 @@ export function Holding({ onLetGo, children }: { readonly onLetGo: () => void; r
       </div>
     </dialog>
   );
+}
+
+/** While it is held, "back" stays on the page: it finds the same address once more. */
+function useStay(): void {
+  useEffect(() => {
+    const stay = (): void => history.pushState(history.state, '', location.href);
+    stay();
+    addEventListener('popstate', stay);
+    return () => {
+      removeEventListener('popstate', stay);
+      history.back();
+    };
+  }, []);
 }

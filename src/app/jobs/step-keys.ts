@@ -4,11 +4,12 @@ import { useLayoutEffect } from 'preact/hooks';
 const forward = new Set([' ', 'Enter', 'ArrowRight', 'ArrowDown', 'PageDown']);
 const backward = new Set(['ArrowLeft', 'ArrowUp', 'PageUp']);
 
-const controls = ['a', 'button', 'input', 'select', 'textarea', 'summary', 'dialog'];
+const controls = ['a', 'button', 'input', 'select', 'textarea', 'summary'];
 
-/** A key pressed on a control belongs to that control; an arrow that would scroll a long page may scroll it. */
+/** A key pressed on a control belongs to that control; while something covers the page, all belong to that. */
 const belongsElsewhere = (target: EventTarget | null): boolean =>
-  target instanceof Element && target.closest(controls.join()) !== null;
+  document.querySelector('dialog[open]') !== null ||
+  (target instanceof Element && target.closest(controls.join()) !== null);
 
 export function useStepKeys(onNext: () => void, onBack: () => void): void {
   // Before the next paint: a press right after another acts on the piece that is shown by then, and none is lost.

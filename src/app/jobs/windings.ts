@@ -22,6 +22,16 @@ export interface WoundDevice {
   readonly windings: readonly Winding[];
 }
 
+/** The windings of a choke are chokes of their own, one behind the other; those of a transformer share its rings. */
+export const isOnRingOfItsOwn = (device: ChainItem['device'], windings: readonly Winding[]): boolean =>
+  device === 'choke' && windings.length > 1;
+
+/** Rings that one winding goes round, stacked. */
+export function ringsOf({ item: { device, build }, windings }: WoundDevice): number {
+  const rings = build?.count ?? 1;
+  return isOnRingOfItsOwn(device, windings) ? rings / windings.length : rings;
+}
+
 /** Fewer turns go on in one go: drawing/winding.tsx draws it so. */
 const LEAST_TO_CROSS = 4;
 

@@ -31,7 +31,6 @@ export const hold = {
 } as const satisfies Readonly<Record<string, Message>>;
 
 export const gateWords = {
-  head: ({ name }) => `Check first: ${String(name).charAt(0).toLowerCase()}${String(name).slice(1)}`,
   checked: ({ time }) => `Checked ${time}`,
   how: 'Next opens when every line is ticked. Tap a tick again to take it back.',
   left: ({ count }) => many(count, 'check left', 'checks left'),

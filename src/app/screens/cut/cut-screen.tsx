@@ -65,12 +65,15 @@ function Cutting({ plan, saved, name, at }: OpenPlan & { readonly at: string }) 
       </GatesFirst>
       {held && cut !== undefined && (
         <Holding onLetGo={() => setHeld(false)}>
+          <h2>{cut.count > 1 ? say(cutScreen.manyOf, { count: cut.count, title: titleOf(cut) }) : titleOf(cut)}</h2>
           <CallOut metres={cut.cutM} />
         </Holding>
       )}
     </>
   );
 }
+
+const titleOf = ({ name }: Cut): string => name.charAt(0).toUpperCase() + name.slice(1);
 
 function Nothing() {
   const say = useSay();
@@ -110,14 +113,13 @@ function OnePiece({ plan, saved, cut, index }: PieceProps) {
     else goTo(before, backTo);
   }, [goTo, before, backTo]);
   useStepKeys(onNext, onBack);
-  const title = cut.name.charAt(0).toUpperCase() + cut.name.slice(1);
   return (
     <>
       <main id="main" class="cutting">
         <SaveTrouble />
         <div class="in-hand">
           <h1 tabIndex={-1}>
-            {title} <span>{say(cutScreen.piece, { now: index + 1, count })}</span>
+            {titleOf(cut)} <span>{say(cutScreen.piece, { now: index + 1, count })}</span>
           </h1>
           <Progress count={count} now={index} label={say(drawings.progress, { now: index + 1, count, done: index })} />
           {cut.count > 1 && <p class="many">{say(cutScreen.many, { count: cut.count })}</p>}
@@ -126,7 +128,7 @@ function OnePiece({ plan, saved, cut, index }: PieceProps) {
           <CallOut metres={cut.cutM} />
           <SayIt metres={cut.cutM} />
         </div>
-        <PieceDrawing cut={cut} />
+        {cut.marksM.length > 0 && <PieceDrawing cut={cut} />}
         <Facts cut={cut} />
       </main>
       <section class="act" aria-label={say(jobs.next)}>
@@ -186,12 +188,12 @@ function Facts({ cut }: { readonly cut: Cut }) {
   return (
     <dl class="facts">
       <div>
+        <dt>{say(cutScreen.offBy)}</dt>
+        <dd>{isRope(cut) ? say(cutScreen.offLonger) : say(cutScreen.off, { toleranceM })}</dd>
+      </div>
+      <div>
         <dt>{say(cutScreen.target)}</dt>
-        <dd>
-          {spareM > 0.005
-            ? say(cutScreen.targetAndSpare, { finishedM, cutM, spareM })
-            : say(cutScreen.targetPlain, { finishedM })}
-        </dd>
+        <dd>{spareM > 0.005 ? say(cutScreen.targetAndSpare, { finishedM, spareM }) : say(cutScreen.targetPlain)}</dd>
       </div>
       {marksM.length > 0 && (
         <div>
@@ -199,10 +201,6 @@ function Facts({ cut }: { readonly cut: Cut }) {
           <dd>{say(cutScreen.marks, { marks: marksM.map((mark) => say.format.length(mark)).join(', ') })}</dd>
         </div>
       )}
-      <div>
-        <dt>{say(cutScreen.offBy)}</dt>
-        <dd>{isRope(cut) ? say(cutScreen.offLonger) : say(cutScreen.off, { toleranceM })}</dd>
-      </div>
       <div>
         <dt>{say(cutScreen.note)}</dt>
         <dd class="plainly">{cut.note}</dd>
