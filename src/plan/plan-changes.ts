@@ -4,6 +4,7 @@
  */
 import { capital } from '../words/capital';
 import { changes } from '../words/en/changes';
+import { placeNames } from '../words/en/devices';
 import { swrText } from '../words/en/swr';
 import { createFormat } from '../words/format';
 import { type Message, render } from '../words/message';
@@ -70,7 +71,7 @@ function factsOf(plan: Plan): Facts {
     tell(`stop:${warning.id}`, say(changes.warning), text(warning.text));
   }
   for (const cut of plan.cuts) tell(`cut:${cut.name}`, cut.name, length(cut.cutM));
-  for (const item of plan.chain) deviceFacts(item, tell);
+  for (const item of plan.chain) deviceFacts(item, nameWithPlace(item, plan), tell);
   for (const band of plan.bands) bandFacts(band, tell);
   for (const { band, publicM } of plan.exposure) {
     if (publicM !== null) tell(`people:${band}`, say(changes.people, { band }), length(coarse(publicM)));
@@ -85,15 +86,19 @@ function factsOf(plan: Plan): Facts {
 
 type Tell = (id: string, name: string, value: ChangedValue) => void;
 
-function deviceFacts(item: ChainItem, tell: Tell): void {
+/** Of several devices of a name each is told with its place. */
+const nameWithPlace = ({ name, at }: ChainItem, { chain }: Plan): string =>
+  chain.filter((other) => other.name === name).length > 1 ? `${name} ${placeNames[at] ?? at}` : name;
+
+function deviceFacts(item: ChainItem, device: string, tell: Tell): void {
   const id = `${item.device}:${item.at}`;
   tell(`device:${id}`, say(changes.device), text(item.name));
   if (item.distanceM !== null && item.device !== 'line') {
-    tell(`distance:${id}`, say(changes.distance, { device: item.name }), length(item.distanceM));
+    tell(`distance:${id}`, say(changes.distance, { device }), length(item.distanceM));
   }
   const { turns, count } = item.build ?? { turns: null, count: null };
-  if (count !== null) tell(`cores:${id}`, say(changes.cores, { device: item.name }), text(String(count)));
-  if (turns !== null) tell(`turns:${id}`, say(changes.turns, { device: item.name }), text(String(turns)));
+  if (count !== null) tell(`cores:${id}`, say(changes.cores, { device }), text(String(count)));
+  if (turns !== null) tell(`turns:${id}`, say(changes.turns, { device }), text(String(turns)));
 }
 
 function bandFacts({ band, swrAtRadio, tunerNeeded }: Plan['bands'][number], tell: Tell): void {

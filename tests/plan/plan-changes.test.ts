@@ -33,6 +33,14 @@ describe('what changed between two plans', () => {
     expect(changes.some(({ id, before }) => id === 'cut:leg' && before === null)).toBe(true);
   });
 
+  test('tells each of several devices of a name by its place', () => {
+    const portable: Answers = { ...answers, bands: ['40m', '20m', '10m'], station: 'portable', heightM: 1.2 };
+    const names = planChanges(makePlan(portable), makePlan({ ...portable, mode: 'voice' })).map(({ name }) => name);
+    const rings = names.filter((name) => /^1:1 choke .*, rings$/.test(name));
+    expect(rings.length).toBeGreaterThan(1);
+    expect(new Set(rings).size).toBe(rings.length);
+  });
+
   test('mirrors itself when the two are swapped', () => {
     const other = makePlan({ ...answers, heightM: 12 });
     const there = planChanges(plan, other).map(({ id, before, after }) => JSON.stringify([id, before, after]));
