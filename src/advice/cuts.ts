@@ -34,12 +34,18 @@ const returnWires: readonly PieceId[] = ['radial', 'counterpoise'];
 
 function wireCut(facts: Facts, dimensions: Dimensions, piece: Piece): Cut {
   const name = piece.band === null ? piece.piece : `${piece.piece}-${piece.band}`;
-  const common = { piece: name, count: piece.count, finishedM: piece.length.metres };
+  const legM = piece.piece === 'leg-piece' ? legOf(dimensions, piece.band) : null;
+  const common = {
+    piece: name,
+    count: piece.count,
+    finishedM: piece.length.metres,
+    ...(legM === null ? {} : { legM }),
+  };
   if (isThere(facts, piece)) return { ...common, ...thereAlready(piece.length) };
   const exactness = exactnessOf(facts, piece.piece);
   const ends = endsOf(facts, piece.piece);
   const finished = { metres: piece.length.metres, from: 'solved' } as const;
-  const cut = cutting(finished, ends, exactness, moreSpareOf(facts, dimensions, piece));
+  const cut = cutting(finished, ends, exactness, moreSpareOf(facts, piece, legM));
   return {
     ...common,
     cutM: cut.cut.metres,
@@ -52,9 +58,8 @@ function wireCut(facts: Facts, dimensions: Dimensions, piece: Piece): Cut {
 }
 
 /** Beyond the usual spare: neighbours detune a shorter pair, and behind a link the whole leg's resonance is trimmed on the piece that ends it. */
-function moreSpareOf(facts: Facts, dimensions: Dimensions, { piece, band, length }: Piece): number {
+function moreSpareOf(facts: Facts, { band, length }: Piece, legM: number | null): number {
   if (facts.system === 'parallel-dipoles') return band === facts.bands[0].band ? 0 : NEIGHBOURS_SPARE;
-  const legM = piece === 'leg-piece' ? legOf(dimensions, band) : null;
   return legM === null ? 0 : TRIMMING_SPARE * (legM / length.metres - 1);
 }
 

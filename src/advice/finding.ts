@@ -6,6 +6,7 @@ import type { SourceId } from '../catalog/sources';
 import type { AntennaPart, PeoplePlace } from '../design/antenna-part';
 import type { RuleSet } from '../design/choices';
 import type { DeviceAlternative, DeviceFigures } from './device-finding';
+import type { StepId } from './steps';
 
 /** Numbers in SI or the unit their name ends with (`wireM`, `powerW`), ids of the catalogue, band ids. Never NaN, never undefined. */
 export type Data = Readonly<Record<string, number | string | boolean>>;
@@ -98,6 +99,8 @@ export interface Cut {
   readonly piece: string;
   readonly count: number;
   readonly finishedM: number;
+  /** From the feed point to the outer end of a piece that links join to others inside it. */
+  readonly legM?: number;
   readonly cutM: number;
   readonly toleranceM: number;
   /** Where to mark, m from the feed-point end. */
@@ -210,7 +213,7 @@ export interface ExposureLimit {
 }
 
 export interface Step extends Said {
-  readonly id: string;
+  readonly id: StepId;
   readonly outdoor: boolean;
   /** Cautions that must be read first. */
   readonly cautions: readonly string[];

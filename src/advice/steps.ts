@@ -29,10 +29,10 @@ export const stepGates = {
   entry: ['site'],
   mark: ['raise'],
   measure: ['site'],
-  trim: ['raise'],
+  trim: ['raise', 'links'],
   'set-tuner': ['transmit'],
-  'transmit-test': ['transmit'],
-  'change-links': ['links', 'raise'],
+  'transmit-test': ['transmit', 'links'],
+  'change-links': ['raise', 'links'],
   leave: ['leave'],
   storm: ['storm'],
 } as const satisfies Record<string, readonly Before[]>;

@@ -67,7 +67,7 @@ function chainLine({ device, name, at, distanceM, lengthM }: Plan['chain'][numbe
 }
 
 function cutLines(
-  { name, count, cutM, finishedM, toleranceM, marksM }: Plan['cuts'][number],
+  { name, count, cutM, finishedM, legM, toleranceM, marksM }: Plan['cuts'][number],
   say: Said,
   format: Format,
 ): string[] {
@@ -75,6 +75,7 @@ function cutLines(
   const marks = marksM.map((mark) => format.length(mark)).join(', ');
   return [
     say(line, { name, count, cutM, finishedM, toleranceM }),
+    ...(legM === null ? [] : [say(words.legUpTo, { legM })]),
     ...(marks === '' ? [] : [say(words.marks, { marks })]),
   ];
 }

@@ -68,6 +68,8 @@ export const Plan = z.strictObject({
       name: text,
       count: z.number(),
       finishedM: z.number(),
+      /** One leg of a linked wire from the feed point to the outer end of this piece; null for every other. */
+      legM: maybe,
       cutM: z.number(),
       toleranceM: z.number(),
       marksM: z.array(z.number()),

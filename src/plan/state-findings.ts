@@ -52,6 +52,7 @@ export const stateCuts = (list: readonly Cut[], speaker: Speaker): Plan['cuts'] 
     name: pieceName(cut.piece),
     count: cut.count,
     finishedM: cut.finishedM,
+    legM: cut.legM ?? null,
     cutM: cut.cutM,
     toleranceM: cut.toleranceM,
     marksM: [...cut.marksM],

@@ -258,6 +258,17 @@ const cases: readonly Case[] = [
     miss: { ...dipole, radiator: 'parallel-wires' },
   },
   {
+    id: 'links-by-hand',
+    hit: { ...dipole, bands: ['40m', '20m'], radiator: 'linked-wire' },
+    miss: { ...dipole, radiator: 'linked-wire' },
+  },
+  // Beyond its link a 40 m leg has two quarter-waves of 15 m left; a link for 20 m parts them.
+  {
+    id: 'open-piece-half-wave',
+    hit: { ...dipole, bands: ['40m', '15m'], radiator: 'linked-wire' },
+    miss: { ...dipole, bands: ['40m', '20m', '15m'], radiator: 'linked-wire' },
+  },
+  {
     id: 'swr-is-not-proof',
     hit: { ...dipole, bands: ['40m', '15m'], feedLine: 'rg-174', feedLineLengthM: 30 },
     miss: { ...dipole, bands: ['40m', '15m'], feedLine: 'foam-10.3mm', feedLineLengthM: 10 },

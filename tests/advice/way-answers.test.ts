@@ -43,6 +43,8 @@ const cases: readonly Case[] = [
   ],
   ['does-not-fit', { ...dipole, bands: ['80m'], radiator: 'loop', fedAt: 'corner', supportHeightM: 12 }, ['loopPlane']],
   ['does-not-fit', { ...vertical, supportHeightM: 8 }, ['radiator']],
+  ['links-by-hand', { ...dipole, bands: ['40m', '20m'], radiator: 'linked-wire' }, ['radiator']],
+  ['open-piece-half-wave', { ...dipole, bands: ['40m', '15m'], radiator: 'linked-wire' }, ['bands']],
   ['low-height', { ...dipole, bands: ['80m'], heightM: 4 }, ['heightM']],
   ['low-height', { ...endFed, bands: ['80m'], heightM: 4, endHeightM: 2 }, ['heightM']],
   ['indoors', { ...dipole, indoors: true }, ['powerW', 'indoors']],

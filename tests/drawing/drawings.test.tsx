@@ -72,6 +72,15 @@ const sites: Readonly<Record<string, Partial<Layout>>> = {
   'flat-loop': { radiator: 'loop', fedAt: 'corner', loopPlane: 'flat', radiatorM: 42, heightM: 8 },
   folded: { radiator: 'folded-wire', fedAt: 'centre' },
   parallel: { radiator: 'parallel-wires', furtherPairsM: [10] },
+  linked: {
+    radiator: 'inverted-v',
+    heightM: 9,
+    endHeightM: 3,
+    links: [
+      { atM: 3.3, lengthM: 0.02, open: false },
+      { atM: 5, lengthM: 0.02, open: false },
+    ],
+  },
   'raised-radials': {
     radiator: 'vertical',
     fedAt: 'base',

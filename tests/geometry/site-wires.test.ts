@@ -34,6 +34,13 @@ const dipole: Layout = {
   },
 };
 
+/** The inner link of each leg closed, two beyond it open. */
+const links: Layout['links'] = [
+  { atM: 2, lengthM: 0.02, open: false },
+  { atM: 5, lengthM: 0.02, open: true },
+  { atM: 7, lengthM: 0.02, open: true },
+];
+
 const geometryOf = (layout: Layout) => {
   const site = siteWires(layout);
   if (site === null) throw new Error('no shape');
@@ -73,6 +80,7 @@ function* everyLayout(): Generator<Layout> {
                 supportHeightM: Math.max(heightM, endHeightM, radiator === 'inverted-v' ? 9 : 0),
                 feedFraction: fedAt === 'off-centre' ? 1 / 3 : 0.5,
                 furtherPairsM: radiator === 'parallel-wires' ? [10.1, 5.05] : [],
+                links: radiator === 'linked-wire' ? links : [],
                 radials: returnPath.endsWith('radials') ? { count: 4, lengthM: 5 } : null,
                 counterpoisesM: returnPath === 'counterpoise-wire' ? [4.2, 9] : [],
                 shieldAtMidGap: fedAt === 'off-centre',
@@ -103,7 +111,7 @@ describe('the wires of a site', () => {
       expect({ layout, problems }).toEqual({ layout, problems: [] });
       tried++;
     }
-    expect(tried).toBe(392);
+    expect(tried).toBe(400);
   });
 
   test('keep the length of wire and of coax that was asked for', () => {
@@ -111,8 +119,10 @@ describe('the wires of a site', () => {
       const { site } = geometryOf(layout);
       const lengthOf = (ids: RegExp) =>
         site.wires.filter(({ id }) => ids.test(id)).reduce((sum, { from, to }) => sum + distance(from, to), 0);
-      const radiatorM = lengthOf(/^(arm[12]|wire|loop)(\.\d+)?$/);
-      if (layout.radiator !== 'folded-wire' && layout.heightM > 1) expect(radiatorM).toBeCloseTo(layout.radiatorM, 6);
+      const radiatorM = lengthOf(/^(arm[12](-open\d)?|wire|loop)(\.\d+)?$/);
+      const gapsM = 2 * layout.links.reduce((sum, { open, lengthM }) => sum + (open ? lengthM : 0), 0);
+      if (layout.radiator !== 'folded-wire' && layout.heightM > 1)
+        expect(radiatorM).toBeCloseTo(layout.radiatorM - gapsM, 6);
       expect(lengthOf(/^shield/)).toBeCloseTo(28.8, 1);
       for (const alongM of [0, 1, 4.16, 12, 24.8, 28.8]) expect(site.placeOnShield(alongM)).not.toBeNull();
       expect(site.placeOnShield(31)).toBeNull();
@@ -127,6 +137,21 @@ describe('the wires of a site', () => {
     const across = site.wires.find(({ id }) => id === 'bridge')?.to;
     for (const id of ['arm2', 'arm2-2', 'arm2-3']) expect(startOf(id)).toEqual(across);
     expect(across).not.toEqual(startOf('bridge'));
+  });
+
+  test('of a leg with links end at the first open one, and go on beyond it joined to nothing', () => {
+    const { site } = geometryOf({ ...dipole, links });
+    const stretch = (id: string) => site.wires.find((wire) => wire.id === id);
+    for (const sign of [1, -1]) {
+      const arm = sign === 1 ? 'arm2' : 'arm1';
+      expect(stretch(arm)?.to[0]).toBeCloseTo(sign * 5, 9);
+      expect(stretch(`${arm}-open1`)?.from[0]).toBeCloseTo(sign * 5.02, 9);
+      expect(stretch(`${arm}-open1`)?.to[0]).toBeCloseTo(sign * 7, 9);
+      expect(stretch(`${arm}-open2`)?.from[0]).toBeCloseTo(sign * 7.02, 9);
+      expect(stretch(`${arm}-open2`)?.to[0]).toBeCloseTo(sign * 10.1, 9);
+    }
+    const closed = geometryOf({ ...dipole, links: links.map((link) => ({ ...link, open: false })) });
+    expect(closed.site.wires.map(({ id }) => id)).toEqual(geometryOf(dipole).site.wires.map(({ id }) => id));
   });
 
   test('of an unknown shape are none', () => {

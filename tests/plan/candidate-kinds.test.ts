@@ -38,12 +38,14 @@ test('what stands on the ground stays there, and a height that was told stays as
   for (const each of candidateAnswers({ ...site, heightM: 5 })) expect(each.heightM).toBe(5);
 });
 
-test('a length that was told of another antenna goes; parallel dipoles ask for two bands', () => {
+test('a length that was told of another antenna goes; parallel dipoles and links ask for two bands', () => {
   for (const each of candidateAnswers({ ...site, wireLengthM: 31, lengthChoice: 'fixed' })) {
     expect(each.wireLengthM).toBeUndefined();
     expect(each.lengthChoice).not.toBe('fixed');
   }
   const kinds = (bands: Answers['bands']) => candidateAnswers({ ...site, bands }).map(({ radiator }) => radiator);
-  expect(kinds(['20m'])).not.toContain('parallel-wires');
-  expect(kinds(['20m', '15m'])).toContain('parallel-wires');
+  for (const radiator of ['parallel-wires', 'linked-wire'] as const) {
+    expect(kinds(['20m'])).not.toContain(radiator);
+    expect(kinds(['20m', '15m'])).toContain(radiator);
+  }
 });

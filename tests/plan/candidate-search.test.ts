@@ -60,7 +60,7 @@ describe('every list', () => {
     ([, answers]) => {
       const list = listOf(answers);
       expect(new Set(list.map(({ system }) => system)).size).toBe(list.length);
-      expect(list.length).toBe(answers.bands.length > 1 ? 13 : 12); // parallel dipoles ask for two bands
+      expect(list.length).toBe(answers.bands.length > 1 ? 14 : 12); // parallel dipoles and links ask for two bands
       const plan = makePlan(answers, { candidates: list });
       expect(Plan.parse(plan).candidates).toEqual(list);
       expect(JSON.stringify(list)).not.toMatch(/NaN|Infinity|undefined/);

@@ -124,6 +124,7 @@ const otherRows: readonly Row[] = [
     },
   ]),
   { answers: { radiator: 'parallel-wires', fedAt: 'centre' }, system: 'parallel-dipoles', balance: true, ratio: null },
+  { answers: { radiator: 'linked-wire', fedAt: 'centre' }, system: 'linked-dipole', balance: true, ratio: null },
   { answers: { radiator: 'folded-wire', fedAt: 'centre' }, system: 'folded-dipole', balance: true, ratio: 4 },
   {
     answers: { radiator: 'folded-wire', fedAt: 'centre', feedLine: 'twin-lead' },

@@ -2,13 +2,15 @@
 import { type Band, bandIds } from '../../catalog/band-ids';
 import type { BandFacts, Facts } from '../facts';
 import { halfWaves } from '../feed-impedance';
+import { hangsAs } from '../hanging';
 import { linkCount, linkedLegs } from '../wire-links';
 import { type Rule, type Way, warn } from './warning';
 
-export const linksByHand: Rule = ({ dimensions }) => {
+export const linksByHand: Rule = ({ facts, dimensions }) => {
   const links = linkCount(dimensions);
   if (links === 0) return [];
-  return [warn('links-by-hand', { links, eachTime: 2 }, ['in-reach', 'one-link-each', 'parallel-wires'])];
+  const lower: readonly Way[] = hangsAs(facts.settled) === 'inverted-v' ? [] : ['in-reach'];
+  return [warn('links-by-hand', { links, eachTime: 2 }, [...lower, 'one-link-each', 'parallel-wires'])];
 };
 
 /**

@@ -17,6 +17,7 @@ export const plainText = {
     `${Number(d.count) > 1 ? `${d.count} x ` : ''}${d.name}: cut ${f.length(Number(d.cutM))}, ${f.length(Number(d.finishedM))} finished, off by ${f.length(Number(d.toleranceM))} is fine.`,
   ropeLine: (d, f) =>
     `${Number(d.count) > 1 ? `${d.count} x ` : ''}${d.name}: cut ${f.length(Number(d.cutM))}. Longer is fine.`,
+  legUpTo: (d, f) => `  Joined: ${f.length(Number(d.legM))} of leg from the feed point to its outer end.`,
   marks: ({ marks }) => `  Mark at ${marks}, counted from the end where you start.`,
   deviceAt: (d, f) => `${d.name}, ${f.length(Number(d.metres))} along the line from the feed point.`,
   device: ({ name, place }) => `${name}, ${place}.`,

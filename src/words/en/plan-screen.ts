@@ -90,6 +90,7 @@ export const planScreen = {
   piece: 'Piece',
   cutLength: 'Cut this long',
   times: ({ count }) => `${count} of these`,
+  legUpTo: (d, f) => `${f.length(Number(d.legM))} of leg from the feed point to its outer end`,
   finished: (d, f) => `${f.length(Number(d.finishedM))} finished`,
   cutAsIs: 'no spare',
   cutFound: 'How exact, and how these lengths were found',

@@ -43,6 +43,7 @@ export function CutList({ plan, planId, isUnderway }: CutListProps) {
                 {cut.cutM - cut.finishedM > NO_SPARE_M && (
                   <span>{say(planScreen.finished, { finishedM: cut.finishedM })}</span>
                 )}
+                {cut.legM !== null && <span>{say(planScreen.legUpTo, { legM: cut.legM })}</span>}
               </th>
               <td>
                 <KeyLength metres={cut.cutM} what={cut.name} />
