@@ -40,23 +40,8 @@ export function buildGroundTable(
   rhoMax: number,
   sum: BandSum = plainBandSum,
 ): GroundTable {
-  const root = squareRoot(epsilon);
-  const inverseScaleRho = Math.max(1, (BEAT * (root.re - 1)) / (1 + 4 * Math.abs(root.im))) / SCALE;
-  const countU = Math.max(5, Math.ceil((Math.asinh(rhoMax / hMin) + rhoMax * inverseScaleRho) / STEP) + 2);
-  // An even number of heights suits kernels that take two at a time.
-  const countV = 2 * Math.ceil(Math.max(5, Math.ceil((Math.log(hMax / hMin) + (hMax - hMin) / SCALE) / STEP) + 2) / 2);
-  const rho = gridPoints(
-    countU,
-    (x) => Math.asinh(x / hMin) + x * inverseScaleRho,
-    (x) => 1 / Math.hypot(x, hMin) + inverseScaleRho,
-    0,
-  );
-  const h = gridPoints(
-    countV,
-    (x) => Math.log(x / hMin) + (x - hMin) / SCALE,
-    (x) => 1 / x + 1 / SCALE,
-    hMin,
-  );
+  const { inverseScaleRho, rho, h } = gridOf(epsilon, hMin, hMax, rhoMax);
+  const [countU, countV] = [rho.length, h.length];
   const values = new Float64Array(countU * countV * TABLE_WIDTH);
   let from = 0;
   while (from < countU) {
@@ -83,6 +68,28 @@ export function buildGroundTable(
     values,
     kappa,
   };
+}
+
+/** The distances and heights at which a table stands. */
+function gridOf(epsilon: Complex, hMin: number, hMax: number, rhoMax: number) {
+  const root = squareRoot(epsilon);
+  const inverseScaleRho = Math.max(1, (BEAT * (root.re - 1)) / (1 + 4 * Math.abs(root.im))) / SCALE;
+  const countU = Math.max(5, Math.ceil((Math.asinh(rhoMax / hMin) + rhoMax * inverseScaleRho) / STEP) + 2);
+  // An even number of heights suits kernels that take two at a time.
+  const countV = 2 * Math.ceil(Math.max(5, Math.ceil((Math.log(hMax / hMin) + (hMax - hMin) / SCALE) / STEP) + 2) / 2);
+  const rho = gridPoints(
+    countU,
+    (x) => Math.asinh(x / hMin) + x * inverseScaleRho,
+    (x) => 1 / Math.hypot(x, hMin) + inverseScaleRho,
+    0,
+  );
+  const h = gridPoints(
+    countV,
+    (x) => Math.log(x / hMin) + (x - hMin) / SCALE,
+    (x) => 1 / x + 1 / SCALE,
+    hMin,
+  );
+  return { inverseScaleRho, rho, h };
 }
 
 /** Solves map(x) = n·STEP for n = 0, 1, …, from the exact first point, by Newton. */

@@ -149,8 +149,25 @@ function weighted(
   };
 }
 
-/** v of least |A v|, |v| = 1; A in columns, used up. QR by modified Gram–Schmidt, then three steps of inverse iteration. */
+/** v of least |A v|, |v| = 1; A in columns, used up. QR, then three steps of inverse iteration. */
 function leastSingularVector(re: Float64Array, im: Float64Array, rows: number, columns: number) {
+  const [rRe, rIm] = orthogonalise(re, im, rows, columns);
+  const weightRe = new Float64Array(columns).fill(1);
+  const weightIm = new Float64Array(columns);
+  for (let step = 0; step < 3; step++) {
+    solveUpperAdjoint(rRe, rIm, columns, weightRe, weightIm);
+    solveUpper(rRe, rIm, columns, weightRe, weightIm);
+    const size = Math.hypot(...weightRe, ...weightIm);
+    for (let i = 0; i < columns; i++) {
+      weightRe[i] /= size;
+      weightIm[i] /= size;
+    }
+  }
+  return { weightRe, weightIm };
+}
+
+/** A = Q R by modified Gram–Schmidt, twice over: Q overwrites A, R is returned, row after row. */
+function orthogonalise(re: Float64Array, im: Float64Array, rows: number, columns: number) {
   const rRe = new Float64Array(columns * columns);
   const rIm = new Float64Array(columns * columns);
   let largest = 0;
@@ -183,18 +200,7 @@ function leastSingularVector(re: Float64Array, im: Float64Array, rows: number, c
       im[a + i] /= size;
     }
   }
-  const weightRe = new Float64Array(columns).fill(1);
-  const weightIm = new Float64Array(columns);
-  for (let step = 0; step < 3; step++) {
-    solveUpperAdjoint(rRe, rIm, columns, weightRe, weightIm);
-    solveUpper(rRe, rIm, columns, weightRe, weightIm);
-    const size = Math.hypot(...weightRe, ...weightIm);
-    for (let i = 0; i < columns; i++) {
-      weightRe[i] /= size;
-      weightIm[i] /= size;
-    }
-  }
-  return { weightRe, weightIm };
+  return [rRe, rIm] as const;
 }
 
 /** R x = b for upper triangular R with a real diagonal, in place. */

@@ -72,20 +72,7 @@ export function resolveGeometry(geometry: Geometry): ResolvedGeometry {
 export function examineGeometry(geometry: Geometry): { problems: GeometryProblem[]; resolved: ResolvedGeometry } {
   const problems: GeometryProblem[] = [];
   const warnings: GeometryWarning[] = [];
-  const nodes: Point[] = [];
-  const nodeAt = (point: Point): number => {
-    const known = nodes.findIndex((node) => distance(node, point) <= JOIN_M);
-    return known >= 0 ? known : nodes.push(point) - 1;
-  };
-  const onGround = (point: Point): Point =>
-    geometry.ground.kind === 'perfect-conductor' && Math.abs(point[2]) <= JOIN_M ? [point[0], point[1], 0] : point;
-  const wires = geometry.wires.map((wire): ResolvedWire => {
-    const fromNode = nodeAt(onGround(wire.from));
-    const toNode = nodeAt(onGround(wire.to));
-    const [from, to] = [nodes[fromNode], nodes[toNode]];
-    const lengthM = distance(from, to);
-    return { wire, from, to, lengthM, direction: scaled(minus(to, from), 1 / lengthM), fromNode, toNode };
-  });
+  const { wires, nodes } = joined(geometry);
   wires.forEach((wire, index) => {
     const found = wireProblem(wire, geometry);
     if (found) problems.push({ key: `wires[${index}]`, ...found });
@@ -94,7 +81,6 @@ export function examineGeometry(geometry: Geometry): { problems: GeometryProblem
     if (twin < index) problems.push({ key: `wires[${index}]`, code: 'wire-id-twice', data: { wire: wire.wire.id } });
   });
   if (problems.length === 0) pairProblems(wires, problems, warnings);
-  const degree = nodes.map((_, node) => wires.filter((w) => w.fromNode === node || w.toNode === node).length);
   const grounded = nodes.map((node) => geometry.ground.kind === 'perfect-conductor' && node[2] === 0);
 
   if (!geometry.source && !geometry.sources) problems.push({ key: 'source', code: 'source-missing', data: {} });
@@ -104,18 +90,46 @@ export function examineGeometry(geometry: Geometry): { problems: GeometryProblem
   const gaps = geometry.source
     ? [{ ...placeOnWire(geometry.source, 'source', wires, problems), volts: { re: 1, im: 0 } }]
     : places('sources', geometry.sources).map((place, n) => ({ ...place, volts: geometry.sources![n].volts }));
+  const keyOfGap = (index: number): string => (geometry.source ? 'source' : `sources[${index}]`);
   gaps.forEach((gap, index) => {
-    const wire = wires[gap.wire];
-    const node = gap.distanceM === 0 ? wire?.fromNode : gap.distanceM === wire?.lengthM ? wire.toNode : undefined;
-    if (node !== undefined && degree[node] === 1 && !grounded[node]) {
-      const key = geometry.source ? 'source' : `sources[${index}]`;
-      problems.push({ key, code: 'source-at-open-end', data: { wire: wire.wire.id } });
-    }
+    const wire = openEndAt(gap, wires, grounded);
+    if (wire) problems.push({ key: keyOfGap(index), code: 'source-at-open-end', data: { wire: wire.wire.id } });
   });
   problems.push(...fieldPointProblems(geometry, wires));
   const loads = places('loads', geometry.loads);
   const probes = places('probes', geometry.probes);
   return { problems, resolved: { wires, nodes, grounded, ground: geometry.ground, gaps, loads, probes, warnings } };
+}
+
+/** Wires between nodes: ends within 1 mm of each other are one, and so are an end and the perfect ground. */
+function joined({ wires, ground }: Geometry): { wires: ResolvedWire[]; nodes: Point[] } {
+  const nodes: Point[] = [];
+  const nodeAt = (point: Point): number => {
+    const known = nodes.findIndex((node) => distance(node, point) <= JOIN_M);
+    return known >= 0 ? known : nodes.push(point) - 1;
+  };
+  const onGround = (point: Point): Point =>
+    ground.kind === 'perfect-conductor' && Math.abs(point[2]) <= JOIN_M ? [point[0], point[1], 0] : point;
+  const resolved = wires.map((wire): ResolvedWire => {
+    const fromNode = nodeAt(onGround(wire.from));
+    const toNode = nodeAt(onGround(wire.to));
+    const [from, to] = [nodes[fromNode], nodes[toNode]];
+    const lengthM = distance(from, to);
+    return { wire, from, to, lengthM, direction: scaled(minus(to, from), 1 / lengthM), fromNode, toNode };
+  });
+  return { wires: resolved, nodes };
+}
+
+/** The wire at whose open end a gap sits; undefined where current can flow through it. */
+function openEndAt(
+  gap: ResolvedPlace,
+  wires: readonly ResolvedWire[],
+  grounded: readonly boolean[],
+): ResolvedWire | undefined {
+  const wire = wires[gap.wire];
+  const node = gap.distanceM === 0 ? wire?.fromNode : gap.distanceM === wire?.lengthM ? wire.toNode : undefined;
+  if (node === undefined || grounded[node]) return undefined;
+  return wires.filter((each) => each.fromNode === node || each.toNode === node).length === 1 ? wire : undefined;
 }
 
 function wireProblem(
