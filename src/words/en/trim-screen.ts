@@ -1,7 +1,10 @@
 /** What stands on the Trim screen. */
-import type { Message } from '../message';
+import type { Data, Message } from '../message';
 
-const perEnd = (ends: unknown): string => (Number(ends) === 2 ? ' at each end' : '');
+const where = ({ ends, link }: Data): string => {
+  if (link !== undefined && link !== '') return ` at the ${link} link, in each leg`;
+  return Number(ends) === 2 ? ' at each end' : '';
+};
 
 export const trimScreen = {
   title: 'Where is the dip?',
@@ -25,8 +28,8 @@ export const trimScreen = {
   typeAgain: 'Type again',
   tooLong: ({ band }) => `Too long for ${band}.`,
   tooShort: ({ band }) => `Too short for ${band}.`,
-  fold: ({ ends }) => `Fold back${perEnd(ends)}`,
-  letOut: ({ ends }) => `Let out${perEnd(ends)}`,
+  fold: (d) => `Fold back${where(d)}`,
+  letOut: (d) => `Let out${where(d)}`,
   foldLegs: 'Fold back the long leg',
   letOutLegs: 'Let out the long leg',
   shortLeg: (d, f) => `and the short leg ${f.length(Number(d.metres))}.`,
@@ -65,6 +68,13 @@ export const trimScreen = {
   dipNow: 'Dip now',
   after: 'After',
   tradeNote: 'All in MHz. “About” is worked out, not measured.',
+  tradeLinked:
+    'All in MHz. This piece is part of every lower band, so their dips move with it: trim them after it, the highest first. “About” is worked out, not measured.',
+  linkSetting: ({ band, closedTo, atLink }) => {
+    const beyond = atLink === true ? `closed up to the ${closedTo} link, open beyond` : 'all closed';
+    return `Links for ${band}, both legs alike: ${closedTo === '' ? 'all open' : beyond}. Radio off and coax unplugged before a hand goes to a link.`;
+  },
+  trimBefore: ({ before, band }) => `Trim ${before} first: its piece is part of ${band}`,
   favour: 'The aims share it out between the bands. To favour one where you work, at the cost of the others:',
   favourFold: (d, f) => `${d.band} at ${d.mhz} MHz: fold back ${f.length(Number(d.metres))} in all.`,
   favourLetOut: (d, f) => `${d.band} at ${d.mhz} MHz: let out ${f.length(Number(d.metres))} in all.`,

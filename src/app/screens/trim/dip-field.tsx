@@ -11,7 +11,7 @@ import { to } from '../../routes';
 import { useSay } from '../../say';
 import { useStores } from '../../stores/stores';
 import { type DipReading, readDip } from './read-dip';
-import { dipField, measuredOn, mhzText, wireInUseM } from './trim-state';
+import { dipField, measuredOn, mhzText, ownWireText, readField, wireInUseM } from './trim-state';
 import type { TrimTarget } from './trim-targets';
 
 interface DipFieldProps {
@@ -43,11 +43,13 @@ export function DipField({ saved, target, targets, onTaken }: DipFieldProps) {
       return;
     }
     const wireM = wireInUseM(saved, target, targets);
+    const ownText = target.inner.length === 0 ? null : ownWireText(saved, target, targets, wireM);
     const measurement = { id: crypto.randomUUID(), at: Date.now(), band: target.band, dipMHz: megahertz, wireM };
     library.edit(
       saved.id,
       { kind: 'measured', measurement: swr === undefined ? measurement : { ...measurement, swr } },
       { kind: 'typed', field, text: '' },
+      ...(ownText === null ? [] : [{ kind: 'typed', field: readField(target), text: ownText } as const]),
       { kind: 'progress', job: 'trim', step: 'measure' },
     );
     setDoubt(null);

@@ -1,22 +1,23 @@
 /** What to do with the wire after a measurement: fold back, let out, or stop. */
-import type { Measurement } from '../../../design/saved-plan';
+import type { Measurement, SavedPlan } from '../../../design/saved-plan';
 import { trimStep } from '../../../physics/trim';
 import { bandName } from '../../../words/en/names';
 import { trimScreen } from '../../../words/en/trim-screen';
 import { KeyLength } from '../../jobs/key-length';
 import { useSay } from '../../say';
 import { useStores } from '../../stores/stores';
-import { isSameWire, mhzText, verdictOn, wireField } from './trim-state';
+import { isSameWire, mhzText, ownWireText, verdictOn, wireField } from './trim-state';
 import type { TrimTarget } from './trim-targets';
 
 interface ResultProps {
-  readonly planId: string;
+  readonly saved: SavedPlan;
+  readonly targets: readonly TrimTarget[];
   readonly target: TrimTarget;
   readonly measurement: Measurement;
   readonly wireM: number;
 }
 
-export function Result({ planId, target, measurement, wireM }: ResultProps) {
+export function Result({ saved, targets, target, measurement, wireM }: ResultProps) {
   const say = useSay();
   const { library } = useStores();
   const verdict = verdictOn(target, measurement);
@@ -35,8 +36,8 @@ export function Result({ planId, target, measurement, wireM }: ResultProps) {
       </section>
     );
   }
-  const done = (): void =>
-    library.edit(planId, { kind: 'typed', field: wireField(target), text: step.newWireM.toFixed(3) });
+  const text = ownWireText(saved, target, targets, step.newWireM) ?? '';
+  const done = (): void => library.edit(saved.id, { kind: 'typed', field: wireField(target), text });
   return (
     <section class="verdict-box" aria-live="polite">
       <h2 class="verb">{say(step.nowM < 0 ? trimScreen.tooLong : trimScreen.tooShort, { band })}</h2>
@@ -73,7 +74,8 @@ function Amount({ target, nowM }: { readonly target: TrimTarget; readonly nowM: 
       </>
     );
   }
-  const words = say(shorten ? trimScreen.fold : trimScreen.letOut, { ends: target.ends });
+  const place = { ends: target.ends, link: target.atLink ? bandName(target.band) : '' };
+  const words = say(shorten ? trimScreen.fold : trimScreen.letOut, place);
   return (
     <>
       <p class="verb">{words}</p>

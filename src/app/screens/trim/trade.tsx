@@ -1,10 +1,13 @@
-/** Bands on one wire move together: what a step does to each, and what each would ask for alone. */
+/**
+ * Bands on one wire move together, and every lower band with a piece that links make part of its wire: what a step does to each, and on one wire
+ * what each would ask for alone.
+ */
 import type { SavedPlan } from '../../../design/saved-plan';
 import { dipForLength, lengthForDip, trimStep } from '../../../physics/trim';
 import { bandName } from '../../../words/en/names';
 import { trimScreen } from '../../../words/en/trim-screen';
 import { useSay } from '../../say';
-import { type DipNow, dipNow, mhzText, wireInUseM } from './trim-state';
+import { type DipNow, dipNow, mhzText, movedWith, wireInUseM } from './trim-state';
 import type { TrimTarget } from './trim-targets';
 
 interface TradeProps {
@@ -18,18 +21,20 @@ interface TradeProps {
 interface BandNow {
   readonly each: TrimTarget;
   readonly now: DipNow;
+  readonly wireM: number;
 }
 
 export function Trade({ saved, targets, target, isStepAsked }: TradeProps) {
   const say = useSay();
-  const bands = targets.flatMap((each): BandNow[] => {
-    const now = each.wire === target.wire ? dipNow(saved, each, targets) : null;
-    return now === null ? [] : [{ each, now }];
+  const isLinked = targets.some(({ inner }) => inner.length > 0);
+  const bands = movedWith(target, targets).flatMap((each): BandNow[] => {
+    const now = dipNow(saved, each, targets);
+    return now === null ? [] : [{ each, now, wireM: wireInUseM(saved, each, targets) }];
   });
   const here = bands.find(({ each }) => each === target);
   if (bands.length < 2 || here === undefined) return null;
-  const wireM = wireInUseM(saved, target, targets);
-  const afterM = isStepAsked ? trimStep(wireM, here.now.megahertz, target.aimMHz).newWireM : null;
+  const { wireM } = here;
+  const stepM = isStepAsked ? trimStep(wireM, here.now.megahertz, target.aimMHz).nowM : null;
   return (
     <section aria-labelledby="trade">
       <h2 id="trade">{say(trimScreen.trade)}</h2>
@@ -38,23 +43,23 @@ export function Trade({ saved, targets, target, isStepAsked }: TradeProps) {
           <tr>
             <th scope="col">{say(trimScreen.band)}</th>
             <th scope="col">{say(trimScreen.dipNow)}</th>
-            {afterM !== null && <th scope="col">{say(trimScreen.after)}</th>}
+            {stepM !== null && <th scope="col">{say(trimScreen.after)}</th>}
             <th scope="col">{say(trimScreen.aimHead)}</th>
           </tr>
         </thead>
         <tbody>
-          {bands.map(({ each, now: { megahertz, measured } }) => (
+          {bands.map(({ each, wireM: ownM, now: { megahertz, measured } }) => (
             <tr key={each.band}>
               <th scope="row">{bandName(each.band)}</th>
               <td>{measured ? mhzText(megahertz) : say(trimScreen.about, { mhz: mhzText(megahertz) })}</td>
-              {afterM !== null && <td>{mhzText(dipForLength(megahertz, wireM, afterM))}</td>}
+              {stepM !== null && <td>{mhzText(dipForLength(megahertz, ownM, ownM + stepM))}</td>}
               <td>{mhzText(each.aimMHz)}</td>
             </tr>
           ))}
         </tbody>
       </table>
-      <p>{say(trimScreen.tradeNote)}</p>
-      <Favoured bands={bands} wireM={wireM} />
+      <p>{say(isLinked ? trimScreen.tradeLinked : trimScreen.tradeNote)}</p>
+      {!isLinked && <Favoured bands={bands} wireM={wireM} />}
     </section>
   );
 }

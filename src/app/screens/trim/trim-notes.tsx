@@ -11,32 +11,31 @@ import { Length } from '../../parts/length';
 import { moment, useSay } from '../../say';
 import { useStores } from '../../stores/stores';
 import { boxAtFeedPoint } from '../plan/feed-box';
-import { isSameWire, mhzText, wireField } from './trim-state';
+import { isSameWire, mhzText, ownWireText, wireAsReadM, wireField } from './trim-state';
 import type { TrimTarget } from './trim-targets';
 
 interface WireInUseProps {
   readonly saved: SavedPlan;
   readonly target: TrimTarget;
+  readonly targets: readonly TrimTarget[];
   readonly wireM: number;
-  /** With which the dip was last read, m. */
-  readonly readWithM: number;
 }
 
-export function WireInUse({ saved, target, wireM, readWithM }: WireInUseProps) {
+export function WireInUse({ saved, target, targets, wireM }: WireInUseProps) {
+  const readWithM = wireAsReadM(saved, target, targets);
   const say = useSay();
   const { library, settings } = useStores();
   const [text, setText] = useState('');
   const [wrong, setWrong] = useState(false);
-  const tell = (metres: number): void =>
-    library.edit(saved.id, { kind: 'typed', field: wireField(target), text: metres.toFixed(3) });
+  const tell = (metres: number): boolean => {
+    const own = ownWireText(saved, target, targets, metres);
+    if (own !== null) library.edit(saved.id, { kind: 'typed', field: wireField(target), text: own });
+    return own !== null;
+  };
   const take = (): void => {
     const read = readLength(text, settings.units.value === 'metric' ? 'm' : 'ft');
-    if (isLengthProblem(read)) {
-      setWrong(true);
-      return;
-    }
-    tell(read.metres);
-    setText('');
+    if (!isLengthProblem(read) && tell(read.metres)) setText('');
+    else setWrong(true);
   };
   return (
     <section class="in-use" aria-labelledby="in-use">

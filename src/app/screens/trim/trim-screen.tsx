@@ -18,6 +18,7 @@ import { type JobRoute, to } from '../../routes';
 import { type Say, useSay } from '../../say';
 import { useStores } from '../../stores/stores';
 import { DipField } from './dip-field';
+import { LinkSetting } from './link-setting';
 import { LookUps } from './look-ups';
 import { Result } from './result';
 import { Trade } from './trade';
@@ -83,9 +84,8 @@ function Measuring({ saved, answers, plan, target, targets }: MeasuringProps & W
   const list = measuredOn(saved, target);
   const last = list.at(-1);
   const wireM = wireInUseM(saved, target, targets);
-  const readWithM = last?.wireM ?? wireM;
   const [entering, setEntering] = useState(false);
-  const isFresh = isSameWire(readWithM, wireM);
+  const isFresh = isSameWire(last?.wireM ?? wireM, wireM);
   const shown = last !== undefined && isFresh && !entering ? last : null;
   const isGood = shown !== null && verdictOn(target, shown) === 'stop';
   return (
@@ -97,6 +97,7 @@ function Measuring({ saved, answers, plan, target, targets }: MeasuringProps & W
             {last === undefined && <p class="small">{say(trimScreen.meaning)}</p>}
             <SaveTrouble />
             {targets.length > 1 && <Bands saved={saved} target={target} targets={targets} />}
+            <LinkSetting saved={saved} target={target} targets={targets} />
             {shown === null ? (
               <DipField saved={saved} target={target} targets={targets} onTaken={() => setEntering(false)} />
             ) : (
@@ -110,8 +111,8 @@ function Measuring({ saved, answers, plan, target, targets }: MeasuringProps & W
               </div>
             )}
           </div>
-          {shown !== null && <Result planId={saved.id} target={target} measurement={shown} wireM={wireM} />}
-          <WireInUse saved={saved} target={target} wireM={wireM} readWithM={readWithM} />
+          {shown !== null && <Result {...{ saved, target, targets, wireM }} measurement={shown} />}
+          <WireInUse {...{ saved, target, targets, wireM }} />
           {last !== undefined && <TapeView target={target} list={list} isFresh={isFresh} />}
         </div>
         <div class="stack">

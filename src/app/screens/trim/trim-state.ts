@@ -10,15 +10,66 @@ export const mhzText = (mhz: number): string => decimalText(mhz, mhz < 10 ? 3 : 
 export const wireField = (target: TrimTarget): string => `trim-${target.wire}`;
 export const dipField = (target: TrimTarget): string => `trim-dip-${target.band}`;
 
-/** Wire in use, m: as last told, else as last measured, else as planned. */
-export function wireInUseM(saved: SavedPlan, target: TrimTarget, all: readonly TrimTarget[]): number {
-  const told = Number(saved.typed[wireField(target)]?.text);
-  if (told > 0) return told;
+/** What a linked band's own pieces were when its dip was last read. */
+export const readField = (target: TrimTarget): string => `trim-read-${target.wire}`;
+
+/** Wire that makes the dip, m: where links join it, with the pieces inside and the closed links between. */
+export const wireInUseM = (saved: SavedPlan, target: TrimTarget, all: readonly TrimTarget[]): number =>
+  innerM(saved, target, all) + ownWireM(saved, target, all);
+
+const innerM = (saved: SavedPlan, { inner, linksM }: TrimTarget, all: readonly TrimTarget[]): number =>
+  all.filter(({ wire }) => inner.includes(wire)).reduce((sum, each) => sum + ownWireM(saved, each, all), linksM);
+
+const typedM = (saved: SavedPlan, field: string): number | null => {
+  const metres = Number(saved.typed[field]?.text);
+  return metres > 0 ? metres : null;
+};
+
+/** What is folded for this band alone, m: as last told, else as last measured, else as planned. */
+function ownWireM(saved: SavedPlan, target: TrimTarget, all: readonly TrimTarget[]): number {
+  const told = typedM(saved, wireField(target));
+  if (told !== null) return told;
+  // A whole as measured says nothing of this piece once one inside has changed.
+  if (target.inner.length > 0) return typedM(saved, readField(target)) ?? target.plannedM;
   const bands = all.filter(({ wire }) => wire === target.wire).map(({ band }) => band as string);
   return (
     saved.measurements.findLast(({ band, wireM }) => bands.includes(band) && wireM !== undefined)?.wireM ??
     target.plannedM
   );
+}
+
+/** The text that keeps this band's own wire while the whole, pieces inside included, is so many metres; null where nothing is left for it. */
+export function ownWireText(
+  saved: SavedPlan,
+  target: TrimTarget,
+  all: readonly TrimTarget[],
+  wholeM: number,
+): string | null {
+  const ownM = wholeM - innerM(saved, target, all);
+  return ownM > 0 ? ownM.toFixed(3) : null;
+}
+
+/** The whole with this band's own wire as it was when the dip was last read, m. */
+export function wireAsReadM(saved: SavedPlan, target: TrimTarget, all: readonly TrimTarget[]): number {
+  const nowM = wireInUseM(saved, target, all);
+  if (target.inner.length === 0) return measuredOn(saved, target).at(-1)?.wireM ?? nowM;
+  const readM = typedM(saved, readField(target));
+  return readM === null ? nowM : innerM(saved, target, all) + readM;
+}
+
+/** Bands whose dip moves with this wire, itself among them. */
+export const movedWith = (target: TrimTarget, all: readonly TrimTarget[]): readonly TrimTarget[] =>
+  all.filter(({ wire, inner }) => wire === target.wire || inner.includes(target.wire));
+
+/** The first band whose piece lies inside this one and is still to be trimmed; null where none is. */
+export function untrimmedInside(saved: SavedPlan, target: TrimTarget, all: readonly TrimTarget[]): TrimTarget | null {
+  const isLeft = (each: TrimTarget): boolean => {
+    const now = dipNow(saved, each, all);
+    const read = now?.measured === true ? measuredOn(saved, each).at(-1) : undefined;
+    if (read !== undefined) return verdictOn(each, read) === 'go-on';
+    return now === null || trimVerdict({ dipMHz: now.megahertz, wantedMHz: each.aimMHz }) === 'go-on';
+  };
+  return all.find((each) => target.inner.includes(each.wire) && isLeft(each)) ?? null;
 }
 
 /** Both were measured or told with the same wire, m: no knot is tied nearer. */

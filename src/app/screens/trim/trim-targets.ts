@@ -5,6 +5,7 @@
  */
 import { type Dimensions, dimensionsOf } from '../../../advice/dimensions';
 import { type Facts, factsOf, isNoSystem } from '../../../advice/facts';
+import { LINK_M, linkedLegs } from '../../../advice/wire-links';
 import type { Band } from '../../../catalog/band-ids';
 import type { BandEdges } from '../../../catalog/bands';
 import type { Answers } from '../../../design/answers';
@@ -19,8 +20,13 @@ export interface TrimTarget {
   readonly edgesMHz: BandEdges;
   /** Wires are told apart by name: bands on one wire move together. */
   readonly wire: string;
-  /** As planned, m: both legs together. */
+  /** As planned, m: both legs together; of a linked wire the pieces that this band adds. */
   readonly plannedM: number;
+  /** Wires that this one goes on from, the innermost first, and what the closed links between add, m: the band's dip is that of all together. */
+  readonly inner: readonly string[];
+  readonly linksM: number;
+  /** It ends in a link, where its piece is folded. */
+  readonly atLink: boolean;
   /** Ends that are folded alike; legs of unequal length share the step by `shortShare`. */
   readonly ends: 1 | 2;
   /** The short leg's part of the whole, for a wire fed off its centre. */
@@ -35,6 +41,7 @@ export function trimTargets(answers: Answers, plan: Plan): readonly TrimTarget[]
   if (isNoSystem(facts)) return [];
   const dimensions = dimensionsOf(facts, solvedIn(plan));
   if (facts.system === 'parallel-dipoles') return pairTargets(facts, dimensions);
+  if (facts.system === 'linked-dipole') return linkedTargets(facts, dimensions);
   const { radiator, harmonics, feedFraction } = dimensions;
   const [lowest] = facts.bands;
   const bands = harmonics.length > 0 ? harmonics : [{ band: lowest.band, resonanceMHz: lowest.focusMHz }];
@@ -44,19 +51,47 @@ export function trimTargets(answers: Answers, plan: Plan): readonly TrimTarget[]
       aimMHz: resonanceMHz,
       wire: 'wire',
       plannedM: radiator.metres,
+      ...byItself,
       ends: oneEnd ? 1 : 2,
       shortShare: facts.system === 'off-centre-fed' ? feedFraction : null,
     }),
   );
 }
 
+/** A wire that goes on from no other. */
+const byItself = { inner: [], linksM: 0, atLink: false } as const;
+const wireOf = (band: Band): string => `wire-${band}`;
+
 function pairTargets(facts: Facts, { pieces }: Dimensions): readonly TrimTarget[] {
   const pairs = pieces.filter(({ piece }) => piece === 'leg');
   return pairs.flatMap(({ band, length }) =>
     band === null
       ? []
-      : target(facts, band, { wire: `wire-${band}`, plannedM: 2 * length.metres, ends: 2, shortShare: null }),
+      : target(facts, band, {
+          wire: wireOf(band),
+          plannedM: 2 * length.metres,
+          ...byItself,
+          ends: 2,
+          shortShare: null,
+        }),
   );
+}
+
+/** The highest band first, as they are trimmed: its piece is part of every lower band's wire. */
+function linkedTargets(facts: Facts, { pieces }: Dimensions): readonly TrimTarget[] {
+  const bands = linkedLegs({ pieces }).map(({ band }) => band);
+  return bands.flatMap((band, index) => {
+    const piece = pieces.find(({ piece: id, band: own }) => id === 'leg-piece' && own === band);
+    return target(facts, band, {
+      wire: wireOf(band),
+      plannedM: 2 * (piece?.length.metres ?? 0),
+      inner: bands.slice(0, index).map(wireOf),
+      linksM: 2 * LINK_M * index,
+      atLink: index < bands.length - 1,
+      ends: 2,
+      shortShare: null,
+    });
+  });
 }
 
 type Rest = Omit<TrimTarget, 'band' | 'aimMHz' | 'workMHz' | 'edgesMHz'> & { readonly aimMHz?: number };
