@@ -41,7 +41,7 @@ export const answering = {
   resistance: 'R, ohms',
   reactance: 'X, ohms',
   bandLabel: 'Band',
-  bandFits: ({ low, high }) => `The band runs from ${low} to ${high}\u00a0MHz`,
+  bandFits: ({ low, high }) => `${low} to ${high}\u00a0MHz. Until you tell: the middle.`,
   nameLabel: 'Name',
   countryLabel: 'Country',
   countryNone: 'Not told',

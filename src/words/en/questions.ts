@@ -297,7 +297,7 @@ export const questions = {
   },
   focusMHz: {
     title: 'Which frequency shall it fit best?',
-    meaning: 'The wire is cut for one place in each band.',
+    meaning: 'Each band is cut for one frequency.',
     findOut: 'Think where you are most: Morse and digital are low in a band, speech is high.',
     taken: 'the middle of each band',
     short: 'Frequency',

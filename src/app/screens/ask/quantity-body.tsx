@@ -1,5 +1,7 @@
 /** One number: a length, a height, a power, a share or a count. */
+import { bandEdgesMHz } from '../../../catalog/bands';
 import type { AnswerKey, DraftAnswers } from '../../../design/answers';
+import { nthHalfWaveM } from '../../../physics/lengths';
 import { radiatorM } from '../../../plan/plan-figures';
 import { answering } from '../../../words/en/answering';
 import { questionWords } from '../../../words/en/questions';
@@ -77,10 +79,13 @@ export function QuantityBody(props: BodyProps) {
   );
 }
 
-/** What the plan lets one expect of a length that goes with the wire, m. */
+/** What one may expect of a length that goes with the wire, m: by the plan, and before there is one by half a wave of the lowest band. */
 function useExpectedM(key: AnswerKey, draft: DraftAnswers): number | null {
   const { wireLengthM: _wire, spanM: _span, lengthChoice: _choice, ...others } = draft;
   const goesWithWire = key === 'wireLengthM' || key === 'spanM';
   const planned = usePlanned(goesWithWire ? provisionalAnswers(others) : null, key);
-  return planned === null ? null : radiatorM(planned.plan);
+  if (!goesWithWire) return null;
+  if (planned !== null) return radiatorM(planned.plan);
+  const [lowest] = draft.bands ?? [];
+  return lowest === undefined ? null : nthHalfWaveM(1, bandEdgesMHz(lowest, draft.region ?? 1).lowMHz, 1);
 }

@@ -40,8 +40,8 @@ export function SurerQuestionScreen({ route }: { route: Extract<Route, { screen:
   );
 }
 
-/** What shows by itself what is taken: every part is ticked, the list says "not told", a plan goes without a name. */
-const plainly: readonly AnswerKey[] = ['onHand', 'country', 'name'];
+/** What shows by itself what is taken: every part is ticked, the list says "not told", a plan goes without a name, a band names its middle. */
+const plainly: readonly AnswerKey[] = ['onHand', 'country', 'name', 'focusMHz'];
 
 function SurerBody(props: BodyProps) {
   const { question, answers, draft } = props;
