@@ -6,7 +6,8 @@ import type { Problem } from '../base/problem';
 import { OwnedPart } from '../design/owned-part';
 import { readAnswers } from '../design/read-answers';
 import { newSavedPlan, SavedPlan } from '../design/saved-plan';
-import { ownedPartSteps, readOwnedPart, readSavedPlan, savedPlanSteps } from './histories';
+import { ownedPartSteps, readOwnedPart } from './histories';
+import { readSavedPlan, savedPlanSteps } from './plan-history';
 import { recordProblems } from './record-problems';
 
 export const exportVersion = 1;

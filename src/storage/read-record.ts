@@ -13,10 +13,16 @@ export type ReadRecord<T> =
   | { readonly kind: 'newer'; readonly raw: unknown; readonly version: number }
   | { readonly kind: 'broken'; readonly raw: unknown };
 
-export function readRecord<T>(raw: unknown, schema: z.ZodMiniType<T>, steps: RecordSteps): ReadRecord<T> {
+/** `newest` is the version the steps lead to, or would if they were at hand. */
+export function readRecord<T>(
+  raw: unknown,
+  schema: z.ZodMiniType<T>,
+  steps: RecordSteps,
+  newest = steps.length + 1,
+): ReadRecord<T> {
   const version = versionOf(raw);
   if (version === undefined) return { kind: 'broken', raw };
-  if (version > steps.length + 1) return { kind: 'newer', raw, version };
+  if (version > newest) return { kind: 'newer', raw, version };
   try {
     const parsed = schema.safeParse(broughtUp(raw, version, steps));
     return parsed.success ? { kind: 'good', record: parsed.data } : { kind: 'broken', raw };

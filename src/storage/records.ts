@@ -6,11 +6,11 @@ import type { StoreNames } from 'idb';
 import type { OwnedPart } from '../design/owned-part';
 import type { Photo } from '../design/photo';
 import { applyEdit, type PlanEdit } from '../design/plan-edit';
-import type { SavedPlan } from '../design/saved-plan';
+import { SavedPlan, savedPlanVersion } from '../design/saved-plan';
 import { noSettings, type Settings } from '../design/settings';
-import { readOwnedPart, readPhoto, readSavedPlan, readSettings } from './histories';
+import { readOwnedPart, readPhoto, readSettings } from './histories';
 import type { Db, Stores } from './open';
-import type { ReadRecord } from './read-record';
+import { type ReadRecord, readRecord, versionOf } from './read-record';
 import { inWords, StorageError } from './storage-error';
 
 const strict = { durability: 'strict' } as const;
@@ -50,10 +50,14 @@ export interface Records {
 
 export function createRecords(db: Db): Records {
   return {
-    plans: async () => (await db.getAll('plans')).map((raw) => ({ id: raw.id, read: readSavedPlan(raw) })),
+    plans: async () => {
+      const found = await db.getAll('plans');
+      const read = await planReader(found);
+      return found.map((raw) => ({ id: raw.id, read: read(raw) }));
+    },
     plan: async (id) => {
       const raw = await db.get('plans', id);
-      return raw === undefined ? undefined : { id, read: readSavedPlan(raw) };
+      return raw === undefined ? undefined : { id, read: (await planReader([raw]))(raw) };
     },
     edit: (fresh, edits) => inWords(() => editPlan(db, fresh, edits)),
     add: (plans) => inWords(() => addPlans(db, plans)),
@@ -76,13 +80,30 @@ export function createRecords(db: Db): Records {
   };
 }
 
-async function editPlan(db: Db, fresh: SavedPlan, edits: readonly PlanEdit[]): Promise<SavedPlan> {
+type PlanReader = (raw: unknown) => ReadRecord<SavedPlan>;
+const readNewPlan: PlanReader = (raw) => readRecord(raw, SavedPlan, [], savedPlanVersion);
+const isOldPlan = (raw: unknown): boolean => (versionOf(raw) ?? savedPlanVersion) < savedPlanVersion;
+
+/** Reads these plans; what older ones are brought up with is fetched when there is one. */
+async function planReader(plans: readonly unknown[]): Promise<PlanReader> {
+  return plans.some(isOldPlan) ? (await import('./plan-history')).readSavedPlan : readNewPlan;
+}
+
+async function editPlan(
+  db: Db,
+  fresh: SavedPlan,
+  edits: readonly PlanEdit[],
+  readPlan: PlanReader = readNewPlan,
+): Promise<SavedPlan> {
   const tx = db.transaction('plans', 'readwrite', strict);
   const raw = await tx.store.get(fresh.id);
-  const read = raw === undefined ? undefined : readSavedPlan(raw);
+  const isUnread = readPlan === readNewPlan && isOldPlan(raw);
+  const read = raw === undefined ? undefined : readPlan(raw);
   if (read !== undefined && read.kind !== 'good') {
     tx.abort();
     await tx.done.catch(() => undefined);
+    // Fetched between two transactions: waiting for it within one would end it.
+    if (isUnread) return editPlan(db, fresh, edits, await planReader([raw]));
     throw new StorageError(read.kind === 'newer' ? 'record-newer' : 'record-broken');
   }
   const plan = edits.reduce(applyEdit, read?.record ?? fresh);

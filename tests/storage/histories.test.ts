@@ -5,15 +5,8 @@ import { ownedPartVersion } from '../../src/design/owned-part';
 import { photoVersion } from '../../src/design/photo';
 import { savedPlanVersion } from '../../src/design/saved-plan';
 import { settingsVersion } from '../../src/design/settings';
-import {
-  ownedPartSteps,
-  photoSteps,
-  readOwnedPart,
-  readSavedPlan,
-  readSettings,
-  savedPlanSteps,
-  settingsSteps,
-} from '../../src/storage/histories';
+import { ownedPartSteps, photoSteps, readOwnedPart, readSettings, settingsSteps } from '../../src/storage/histories';
+import { readSavedPlan, savedPlanSteps } from '../../src/storage/plan-history';
 import { type RecordSteps, readRecord } from '../../src/storage/read-record';
 import { recordProblems } from '../../src/storage/record-problems';
 

@@ -5,6 +5,7 @@ import { beforeEach, describe, expect, test, vi } from 'vitest';
 import type { Photo } from '../../src/design/photo';
 import { newSavedPlan } from '../../src/design/saved-plan';
 import { type Db, openStores, steps } from '../../src/storage/open';
+import { readSavedPlan } from '../../src/storage/plan-history';
 import { createRecords } from '../../src/storage/records';
 import { storageErrorOf } from '../../src/storage/storage-error';
 
@@ -99,6 +100,17 @@ describe('plans', () => {
       { kind: 'answer', key: 'spanM', answer: { spanM: 24 }, at: 21 },
     ]);
     expect(merged.answers).toEqual({ heightM: 8, spanM: 24 });
+  });
+
+  test('a plan of an older version is read, and edited without being read before', async () => {
+    const { plan: raw } = JSON.parse(readFileSync('tests/fixtures/saved-plans/v1.json', 'utf8'));
+    await db.put('plans', raw);
+    const read = readSavedPlan(raw);
+    expect(await createRecords(db).plans()).toEqual([{ id: raw.id, read }]);
+    expect(await createRecords(db).plan(raw.id)).toEqual({ id: raw.id, read });
+    const saved = await createRecords(db).edit(newSavedPlan(raw.id, 1), [{ kind: 'deleted', on: true, at: 2 }]);
+    expect(read).toMatchObject({ kind: 'good', record: { answers: saved.answers, ticks: saved.ticks } });
+    expect(await db.get('plans', raw.id)).toEqual(saved);
   });
 
   test('a plan of a newer version is read as such and refuses to be overwritten', async () => {

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { newSavedPlan } from '../../src/design/saved-plan';
 import { makePlan } from '../../src/plan/make-plan';
-import { readSavedPlan } from '../../src/storage/histories';
+import { readSavedPlan } from '../../src/storage/plan-history';
 import { ticksById } from '../../src/storage/ticks-by-words';
 
 /** What version 2 wrote behind the name of the list, and the id of the same part. */
