@@ -1,5 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { begunWinding, countOf, momentOf, type Winding, windingJob, woundDevices } from '../../src/app/jobs/windings';
+import {
+  begunWinding,
+  countOf,
+  isOnRingOfItsOwn,
+  momentOf,
+  ringsOf,
+  type Winding,
+  windingJob,
+  woundDevices,
+} from '../../src/app/jobs/windings';
 import { readAnswers } from '../../src/design/read-answers';
 import { newSavedPlan } from '../../src/design/saved-plan';
 import { makePlan } from '../../src/plan/make-plan';
@@ -47,6 +56,17 @@ describe('what there is to count', () => {
     const { turns, secondaryTurns } = choke!.item.build!;
     expect(choke!.windings.map((each) => each.turns)).toEqual([turns, secondaryTurns]);
     expect(choke!.windings[0]?.crossAfter).toBe(Math.ceil(turns! / 2));
+  });
+
+  test('a transformer goes round its whole stack, each part of a choke round its own', () => {
+    const transformer = woundDevices(endFed).find(({ item }) => item.device === 'transformer')!;
+    expect(ringsOf(transformer)).toBe(transformer.item.build!.count);
+    const choke = woundDevices(endFed).find(({ windings }) => windings.length === 2)!;
+    expect(choke.item.device).toBe('choke');
+    expect(2 * ringsOf(choke)).toBe(choke.item.build!.count);
+    expect(isOnRingOfItsOwn('choke', choke.windings)).toBe(true);
+    expect(isOnRingOfItsOwn('choke', transformer.windings)).toBe(false);
+    expect(isOnRingOfItsOwn('transformer', choke.windings)).toBe(false);
   });
 
   test('each device has an address of its own', () => {

@@ -19,7 +19,6 @@ export const boxTest = {
   expected: 'Expected',
   measured: 'You read',
   aboutSwr: ({ swr }) => `about ${swr}:1`,
-  notKnown: 'not known',
   fieldFor: ({ band }) => `SWR you read on ${band}`,
   wrong: 'SWR is a number from 1 up, such as 1.3. Leave the field empty to take it back.',
   good: ({ time }) => `Good. Noted ${time}.`,
@@ -30,7 +29,7 @@ export const boxTest = {
   acceptableHead: 'What is acceptable',
   badHead: 'Where to look',
   badChecks: ({ hasCapacitor }) =>
-    `Count the turns again: one pass through the hole is one turn.${hasCapacitor === true ? '|If it is high on the highest band only: the capacitor is missing, of another value or on long leads.' : '|If it is high on the highest band only: shorten every lead.'}|If it is high on the lowest band only: too few rings, or rings of another mix.|High everywhere: another resistor, a wrong tap, or a bad joint.`,
+    `Count the turns again: one pass through the hole is one turn.${hasCapacitor === true ? '|If it is high on the highest band only: the capacitor is missing, of another value or on long leads.' : '|If it is high on the highest band only: shorten every lead.'}|If it is high on the lowest band only: too few rings, or rings of another mix.|High everywhere: another resistor, or a tap or joint that is bad or in the wrong place.`,
   doubt:
     'Expected values are of a tidy build. Stray inductance may come out 1.6 times larger or smaller, which moves the highest band most; the resistor adds up to 5 %.',
   nothing: 'Nothing to test',

@@ -54,7 +54,11 @@ function BoxTest({ open: { plan, saved, name }, device }: { readonly open: OpenP
       <Top up={up} />
       <main id="main" class="two">
         <div class="stack">
-          <h1 tabIndex={-1}>{say(boxTest.title)}</h1>
+          <div class="in-hand">
+            <h1 tabIndex={-1}>
+              {say(boxTest.title)} <span>{item.name}</span>
+            </h1>
+          </div>
           <SaveTrouble />
           <p>{say(boxTest.meaning)}</p>
           <p class="resistor">
@@ -98,18 +102,14 @@ function Readings({ saved, id, test }: { readonly saved: SavedPlan; readonly id:
       </thead>
       <tbody>
         {test.bands.map(({ band, swr }) => (
-          <tr key={band}>
-            <th scope="row">{bandName(band)}</th>
-            <td>{swr === null ? say(boxTest.notKnown) : say(boxTest.aboutSwr, { swr: decimalText(swr, 1) })}</td>
-            <td>
-              <Reading
-                saved={saved}
-                reading={`box ${id} ${band}`}
-                label={say(boxTest.fieldFor, { band: bandName(band) })}
-                judge={(measured) => judgeSwr(measured, test.goodSwr, swr)}
-              />
-            </td>
-          </tr>
+          <Reading
+            key={band}
+            saved={saved}
+            reading={`box ${id} ${band}`}
+            name={bandName(band)}
+            expected={say(boxTest.aboutSwr, { swr: decimalText(swr, 1) })}
+            judge={(measured) => judgeSwr(measured, test.goodSwr, swr)}
+          />
         ))}
       </tbody>
     </table>
@@ -120,11 +120,14 @@ interface ReadingProps {
   readonly saved: SavedPlan;
   /** What it is kept under. */
   readonly reading: string;
-  readonly label: string;
+  /** Of the band. */
+  readonly name: string;
+  readonly expected: string;
   readonly judge: (measured: number) => 'good' | 'usable' | 'bad';
 }
 
-function Reading({ saved, reading, label, judge }: ReadingProps) {
+/** A row to fill in, and below it, as wide as the table, what that means. */
+function Reading({ saved, reading, name, expected, judge }: ReadingProps) {
   const say = useSay();
   const { library } = useStores();
   const [wrong, setWrong] = useState(false);
@@ -143,24 +146,34 @@ function Reading({ saved, reading, label, judge }: ReadingProps) {
   const id = reading.replaceAll(' ', '-');
   return (
     <>
-      <input
-        type="text"
-        inputMode="decimal"
-        autoComplete="off"
-        aria-label={label}
-        aria-describedby={`${id}-is`}
-        value={saved.typed[reading]?.text ?? (value === null ? '' : say.format.number(value))}
-        onInput={({ currentTarget }) =>
-          library.edit(saved.id, { kind: 'typed', field: reading, text: currentTarget.value })
-        }
-        onChange={({ currentTarget }) => take(currentTarget.value)}
-      />
-      <span id={`${id}-is`} role="status">
-        {wrong && <b>{say(boxTest.wrong)}</b>}
-        {!wrong && value !== null && kept !== undefined && (
-          <b>{say(boxTest[judge(value)], { time: clock(kept.at) })}</b>
-        )}
-      </span>
+      <tr>
+        <th scope="row">{name}</th>
+        <td>{expected}</td>
+        <td>
+          <input
+            type="text"
+            inputMode="decimal"
+            autoComplete="off"
+            aria-label={say(boxTest.fieldFor, { band: name })}
+            aria-describedby={`${id}-is`}
+            value={saved.typed[reading]?.text ?? (value === null ? '' : say.format.number(value))}
+            onInput={({ currentTarget }) =>
+              library.edit(saved.id, { kind: 'typed', field: reading, text: currentTarget.value })
+            }
+            onChange={({ currentTarget }) => take(currentTarget.value)}
+          />
+        </td>
+      </tr>
+      <tr class="judged">
+        <td colSpan={3}>
+          <span id={`${id}-is`} role="status">
+            {wrong && <b>{say(boxTest.wrong)}</b>}
+            {!wrong && value !== null && kept !== undefined && (
+              <b>{say(boxTest[judge(value)], { time: clock(kept.at) })}</b>
+            )}
+          </span>
+        </td>
+      </tr>
     </>
   );
 }

@@ -6,11 +6,8 @@ export const USABLE_SWR = 2;
 /** What resistor and instrument may add to what the design itself expects. */
 const READING_PART = 1.1;
 
-const goodUpTo = (goodSwr: number, expected: number | null): number =>
-  Math.max(goodSwr, (expected ?? 1) * READING_PART);
-
-export function judgeSwr(measured: number, goodSwr: number, expected: number | null): BoxVerdict {
-  const good = goodUpTo(goodSwr, expected);
+export function judgeSwr(measured: number, goodSwr: number, expected: number): BoxVerdict {
+  const good = Math.max(goodSwr, expected * READING_PART);
   if (measured <= good) return 'good';
   return measured <= Math.max(USABLE_SWR, good) ? 'usable' : 'bad';
 }

@@ -47,33 +47,37 @@ function Stand({
   const read = (what: Read): number | null => saved.readings[readingKey(band, what)]?.value ?? null;
   const wireMa = read('wire');
   const computedWireMa = study?.feedCurrentA == null ? null : study.feedCurrentA * 1000;
+  const chokes = plan.chain.filter(({ device }) => device === 'choke').length;
+  const isMeasured = read('without') !== null || read('with') !== null;
   return (
     <>
       <Top up={{ href: to.plan(saved.id), words: name }} />
       <main id="main" class="stand">
-        <h1 tabIndex={-1}>{say(stand.title)}</h1>
         <SaveTrouble />
-        <nav class="segs wrap" aria-label={say(stand.band)}>
-          {plan.bands.map((each) => (
-            <a
-              key={each.band}
-              class={each.band === band ? 'seg on' : 'seg'}
-              href={to.stand(saved.id, each.band)}
-              aria-current={each.band === band ? 'true' : undefined}
-            >
-              <b>{bandName(each.band)}</b>
-            </a>
-          ))}
-        </nav>
+        <div class="stand-head">
+          <h1 tabIndex={-1}>{say(stand.title)}</h1>
+          <nav class="segs wrap" aria-label={say(stand.band)}>
+            {plan.bands.map((each) => (
+              <a
+                key={each.band}
+                class={each.band === band ? 'seg on' : 'seg'}
+                href={to.stand(saved.id, each.band)}
+                aria-current={each.band === band ? 'true' : undefined}
+              >
+                <b>{bandName(each.band)}</b>
+              </a>
+            ))}
+          </nav>
+        </div>
         <div class="columns" aria-live="polite">
           <Column
-            head={say(stand.without)}
+            head={say(stand.without, { chokes })}
             measured={read('without')}
             computed={study?.noChoke?.entryMa ?? null}
             {...{ wireMa, computedWireMa }}
           />
           <Column
-            head={say(stand.with)}
+            head={say(stand.with, { chokes })}
             measured={read('with')}
             computed={study?.planned?.entryMa ?? null}
             {...{ wireMa, computedWireMa }}
@@ -83,7 +87,7 @@ function Stand({
         {study?.noChoke == null ? (
           <p role="status">{say(state.kind === 'working' ? stand.underway : stand.noneComputed)}</p>
         ) : (
-          <Computed study={study} />
+          <Computed study={study} isMeasured={isMeasured} />
         )}
         <section aria-labelledby="type" class="stack">
           <h2 id="type">{say(stand.type)}</h2>
@@ -91,14 +95,16 @@ function Stand({
           <p>
             <b>{say(stand.warning)}</b>
           </p>
-          {reads.map((what) => (
-            <Milliamps
-              key={`${band} ${what}`}
-              planId={saved.id}
-              reading={readingKey(band, what)}
-              label={say(labels[what])}
-            />
-          ))}
+          <div class="clamp-fields">
+            {reads.map((what) => (
+              <Milliamps
+                key={`${band} ${what}`}
+                planId={saved.id}
+                reading={readingKey(band, what)}
+                label={say(labels[what])}
+              />
+            ))}
+          </div>
         </section>
       </main>
     </>
@@ -107,8 +113,13 @@ function Stand({
 
 const labels = { wire: stand.wire, without: stand.coaxWithout, with: stand.coaxWith } as const;
 
-/** Two figures: what a clamp meter, and a computation of a real site, are good for. */
-const maText = (ma: number, say: Say): string => (ma < 1 ? say(stand.under) : say.format.number(ma, ma < 100 ? 2 : 3));
+/** As it was typed, to three figures. */
+const measuredText = (ma: number, say: Say): string => (ma < 1 ? say(stand.under) : say.format.number(ma, 3));
+/** Two figures are all that a computation of a real site is good for. */
+const computedText = (ma: number, say: Say): string => (ma < 1 ? say(stand.under) : say.format.number(ma, 2));
+
+/** The fewer characters, the larger they stand. */
+const sizes: Readonly<Record<number, string>> = { 1: 'huge', 2: 'huge', 3: 'large' };
 
 interface ColumnProps {
   readonly head: string;
@@ -123,20 +134,21 @@ function Column({ head, measured, wireMa, computed, computedWireMa }: ColumnProp
   const say = useSay();
   const ma = measured ?? computed;
   const wire = measured === null ? computedWireMa : wireMa;
+  const text = ma === null ? null : (measured === null ? computedText : measuredText)(ma, say);
   return (
     <section class="column">
       <h2>{head}</h2>
-      {ma === null ? (
+      {ma === null || text === null ? (
         <p class="figure none">{say(stand.notYet)}</p>
       ) : (
         <>
-          <p class={maText(ma, say).length > 3 ? 'figure long' : 'figure'}>
-            {maText(ma, say)} <small>{say(stand.milliamps)}</small>
+          <p class="amount">
+            <span class={`figure ${sizes[text.length] ?? ''}`}>{text}</span> <b>{say(stand.milliamps)}</b>
           </p>
           {wire !== null && wire > 0 && (
             <p class="share">{say(stand.ofWire, { share: shareText(shareOf(ma / wire)) })}</p>
           )}
-          <p>{say(measured === null ? stand.computed : stand.measured)}</p>
+          <p class="small">{say(measured === null ? stand.computed : stand.measured)}</p>
         </>
       )}
     </section>
@@ -151,19 +163,26 @@ function Change({ without, with: kept }: { readonly without: number | null; read
   return <p class="change">{say(stand.change, { share: shareText(shareOf(kept / without)), db })}</p>;
 }
 
-function Computed({ study: { noChoke, planned } }: { readonly study: BandStudy }) {
+interface ComputedProps {
+  readonly study: BandStudy;
+  /** The columns then hold something else than what is computed for the entry. */
+  readonly isMeasured: boolean;
+}
+
+function Computed({ study: { noChoke, planned }, isMeasured }: ComputedProps) {
   const say = useSay();
   if (noChoke === null || planned === null) return null;
   const places = [
-    { where: stand.atEntry, without: noChoke.entryMa, with: planned.entryMa },
+    ...(isMeasured ? [{ where: stand.atEntry, without: noChoke.entryMa, with: planned.entryMa }] : []),
     { where: stand.atFoot, without: noChoke.footMa, with: planned.footMa },
   ] as const;
   return (
     <>
+      {!isMeasured && <p>{say(stand.computedHow)}</p>}
       {places.map(({ where, without, with: kept }) =>
         without === null || kept === null ? null : (
           <p key={where}>
-            {say(stand.alsoComputed, { where, without: maText(without, say), with: maText(kept, say) })}
+            {say(stand.alsoComputed, { where, without: computedText(without, say), with: computedText(kept, say) })}
           </p>
         ),
       )}

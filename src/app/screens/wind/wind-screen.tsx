@@ -1,12 +1,11 @@
 /** Winding a ring: one huge count, and everything below it is one button. Kept with the plan at each turn, so that no call loses it. */
 import { useCallback, useState } from 'preact/hooks';
 import type { SavedPlan } from '../../../design/saved-plan';
-import { Winding as WindingDrawing } from '../../../drawing/winding';
 import { boxTest } from '../../../words/en/box-test-screen';
-import { wireNames } from '../../../words/en/devices';
 import { jobs } from '../../../words/en/job-screens';
 import { language } from '../../../words/en/language';
 import { windScreen } from '../../../words/en/wind-screen';
+import { useFirmTap } from '../../jobs/firm-tap';
 import { HoldButton, Holding } from '../../jobs/hold';
 import { type OpenPlan, WithPlan } from '../../jobs/open-plan';
 import { canSpeak, speak } from '../../jobs/speech';
@@ -27,6 +26,9 @@ import { Top } from '../../parts/top';
 import { type BenchRoute, to } from '../../routes';
 import { type Say, useSay } from '../../say';
 import { useStores } from '../../stores/stores';
+import { Count, TurnsDrawing } from './counted';
+import { Recount } from './recount';
+import { WhichWinding } from './which-winding';
 import '../../jobs/jobs.css';
 import './wind.css';
 
@@ -102,46 +104,49 @@ function Counting({ saved, wound, count, next, canCount, changed }: CountingProp
   const [aloud, setAloud] = useState(false);
   const [silent, setSilent] = useState(false);
   useWakeLock();
-  const { item, windings } = wound;
+  const { windings } = wound;
+  const [before, setBefore] = useState(0);
+  const put = useCallback(
+    (total: number): void => library.edit(saved.id, { kind: 'progress', job: windingJob(wound), step: String(total) }),
+    [library, saved.id, wound],
+  );
   /** By what is kept and not by what is drawn: two quick taps are two turns. */
   const move = useCallback(
     (by: 1 | -1): void => {
       if (!canCount) return;
-      const before = countIn(library.planOf(saved.id), wound);
-      const after = countOf(windings, before.total + by);
-      if (after.total === before.total) return;
-      library.edit(saved.id, { kind: 'progress', job: windingJob(wound), step: String(after.total) });
+      const kept = countIn(library.planOf(saved.id), wound);
+      const after = countOf(windings, kept.total + by);
+      if (after.total === kept.total) return;
+      put(after.total);
       if (aloud) setSilent(!speak(saidText(wound, after, say), language.tag));
     },
-    [library, saved.id, wound, windings, canCount, aloud, say],
+    [library, saved.id, wound, windings, canCount, put, aloud, say],
   );
   const onTurn = useCallback(() => move(1), [move]);
-  const onUndo = useCallback(() => move(-1), [move]);
+  const onUndo = useCallback(() => (count.total === 0 ? put(before) : move(-1)), [move, put, count.total, before]);
+  const onTap = useFirmTap(onTurn);
   useStepKeys(onTurn, onUndo);
-  const { strands } = windings[count.winding] ?? { strands: 1 };
+  const canUndo = count.total > 0 || before > 0;
   return (
     <>
       <main id="main" class="winding">
         <SaveTrouble />
-        <div class="in-hand">
-          <h1 tabIndex={-1}>
-            {item.name.charAt(0).toUpperCase() + item.name.slice(1)}{' '}
-            {windings.length > 1 && (
-              <span>{say(windScreen.winding, { now: count.winding + 1, count: windings.length })}</span>
-            )}
-          </h1>
-          {strands > 1 && <p class="many">{say(windScreen.sideBySide, { strands })}</p>}
-        </div>
+        <WhichWinding wound={wound} count={count} />
         {changed !== null && <p class="stop">{say(windScreen.changed, { done: changed.total, of: changed.of })}</p>}
-        <div aria-live="polite">
-          <Count wound={wound} count={count} isWaiting={!canCount} />
+        <div class="counted">
+          <div aria-live="polite">
+            <Count wound={wound} count={count} isWaiting={!canCount} />
+          </div>
+          <div class="ring">
+            <TurnsDrawing wound={wound} count={count} />
+          </div>
         </div>
-        <TurnsDrawing wound={wound} count={count} />
         {silent && <p role="status">{say(windScreen.noVoice)}</p>}
+        {canCount && <Recount winding={count.winding} windings={windings} onCount={put} />}
       </main>
       <section class="act turns" aria-label={say(jobs.next)}>
-        <button type="button" class={count.total === 0 ? 'btn tall wait' : 'btn tall'} onClick={onUndo}>
-          {say(count.total === 0 ? windScreen.nothingOn : windScreen.undo)}
+        <button type="button" class={canUndo ? 'btn tall' : 'btn tall wait'} onClick={onUndo}>
+          {say(undoWords(count.total, before), { turns: before })}
         </button>
         {canSpeak() && count.total < count.of && (
           <button type="button" class="btn tall" aria-pressed={aloud} onClick={() => setAloud(!aloud)}>
@@ -149,27 +154,36 @@ function Counting({ saved, wound, count, next, canCount, changed }: CountingProp
           </button>
         )}
         {count.total < count.of ? (
-          <button type="button" class={canCount ? 'btn go turn' : 'btn go turn wait'} onClick={onTurn}>
+          <button type="button" class={canCount ? 'btn go turn' : 'btn go turn wait'} onClick={onTap}>
             {say(canCount ? windScreen.countIt : windScreen.unsettled)}
           </button>
         ) : (
-          <Done saved={saved} wound={wound} next={next} />
+          <Done
+            {...{ saved, wound, next }}
+            onAgain={() => {
+              setBefore(count.total);
+              put(0);
+            }}
+          />
         )}
       </section>
     </>
   );
 }
 
-function Done({ saved, wound, next }: Pick<CountingProps, 'saved' | 'wound' | 'next'>) {
+/** After starting anew the way back leads to the count before. */
+const undoWords = (total: number, before: number) =>
+  total > 0 ? windScreen.undo : before > 0 ? windScreen.backTo : windScreen.nothingOn;
+
+interface DoneProps extends Pick<CountingProps, 'saved' | 'wound' | 'next'> {
+  readonly onAgain: () => void;
+}
+
+function Done({ saved, wound, next, onAgain }: DoneProps) {
   const say = useSay();
-  const { library } = useStores();
   return (
     <>
-      <button
-        type="button"
-        class="btn tall"
-        onClick={() => library.edit(saved.id, { kind: 'progress', job: windingJob(wound), step: '0' })}
-      >
+      <button type="button" class="btn tall" onClick={onAgain}>
         {say(windScreen.again)}
       </button>
       {wound.item.figures?.test != null && (
@@ -190,38 +204,6 @@ function Done({ saved, wound, next }: Pick<CountingProps, 'saved' | 'wound' | 'n
   );
 }
 
-interface CountProps {
-  readonly wound: WoundDevice;
-  readonly count: WindingCount;
-}
-
-function Count({ wound: { windings }, count, isWaiting = false }: CountProps & { readonly isWaiting?: boolean }) {
-  const say = useSay();
-  const { done } = count;
-  const turns = windings[count.winding]?.turns ?? 0;
-  const moment = momentOf(windings, count);
-  return (
-    <>
-      <p class="call">
-        <span class="num">{done}</span>
-        <span class="unit">{say(windScreen.ofTurns, { turns })}</span>
-      </p>
-      <p class={moment === 'winding' ? 'now' : 'now marked'}>
-        {isWaiting ? say(windScreen.unsettledWhy) : say(shown[moment], { done, left: turns - done })}
-      </p>
-    </>
-  );
-}
-
-const shown = {
-  start: windScreen.start,
-  tap: windScreen.tap,
-  cross: windScreen.cross,
-  'winding-done': windScreen.windingDone,
-  'all-done': windScreen.allDone,
-  winding: windScreen.going,
-} as const;
-
 const said: Partial<Record<TurnMoment, (typeof windScreen)['saidTap']>> = {
   tap: windScreen.saidTap,
   cross: windScreen.saidCross,
@@ -233,20 +215,4 @@ const said: Partial<Record<TurnMoment, (typeof windScreen)['saidTap']>> = {
 function saidText({ windings }: WoundDevice, count: WindingCount, say: Say): string {
   const words = said[momentOf(windings, count)];
   return words === undefined ? String(count.done) : say(words, { done: count.done });
-}
-
-function TurnsDrawing({ wound: { item, windings }, count }: CountProps) {
-  const say = useSay();
-  const winding = windings[count.winding];
-  if (winding === undefined) return null;
-  const { turns, tapAt, strands } = winding;
-  return (
-    <WindingDrawing
-      wires={Array.from({ length: strands }, () => ({ turns, done: count.done }))}
-      isChoke={item.device === 'choke'}
-      label={say(windScreen.picture, { done: count.done, turns })}
-      {...(tapAt === null ? {} : { tapAt })}
-      {...(strands > 1 && item.device !== 'choke' ? { names: wireNames.slice(0, strands) } : {})}
-    />
-  );
 }
