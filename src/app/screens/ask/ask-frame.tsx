@@ -25,12 +25,19 @@ const SoFar = later(async () => (await import('./so-far')).SoFar);
 const NotSurePanel = later(async () => (await import('./not-sure-panel')).NotSurePanel);
 const ChangedStrip = later(async () => (await import('./changed-strip')).ChangedStrip);
 
+export interface NoteProps {
+  readonly id: AnswerKey;
+  readonly draft: DraftAnswers;
+}
+
 interface FrameProps {
   /** Null before the first answer. */
   readonly plan: SavedPlan | null;
   readonly id: AnswerKey;
   readonly unsure: boolean;
   readonly words: QuestionWords;
+  /** What stands under the meaning. */
+  readonly note?: ComponentType<NoteProps>;
   /** How it is answered. */
   readonly body: ComponentType<BodyProps>;
   /** Where the top line leads when not to the plans. */
@@ -39,7 +46,7 @@ interface FrameProps {
   readonly unused?: JSX.Element;
 }
 
-export function AskFrame({ plan, id, unsure, words, body: Body, up, unused }: FrameProps) {
+export function AskFrame({ plan, id, unsure, words, note: Note, body: Body, up, unused }: FrameProps) {
   const say = useSay();
   const { library } = useStores();
   const effective = useEffective();
@@ -101,6 +108,7 @@ export function AskFrame({ plan, id, unsure, words, body: Body, up, unused }: Fr
               {words.title}
             </h1>
             <p>{words.meaning}</p>
+            {Note !== undefined && question !== undefined && <Note id={id} draft={draft} />}
           </div>
         </div>
         <div class="ask-body">{question === undefined ? unused : <Body key={id} {...body} question={question} />}</div>

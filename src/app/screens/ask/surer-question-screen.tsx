@@ -1,5 +1,5 @@
 /** One of the questions that make a plan surer. */
-import { type AnswerKey, type DraftAnswers, isAnswerKey } from '../../../design/answers';
+import { type AnswerKey, isAnswerKey } from '../../../design/answers';
 import { answering } from '../../../words/en/answering';
 import { surer } from '../../../words/en/places';
 import { questions, questionWords } from '../../../words/en/questions';
@@ -8,7 +8,7 @@ import { ChoicePicture } from '../../pictures/choice-picture';
 import { type Route, to } from '../../routes';
 import { useSay } from '../../say';
 import { useStores } from '../../stores/stores';
-import { AskFrame } from './ask-frame';
+import { AskFrame, type NoteProps } from './ask-frame';
 import type { BodyProps } from './body';
 import { ChoicesBody } from './choices-body';
 import { FrequencyBody } from './frequency-body';
@@ -33,6 +33,7 @@ export function SurerQuestionScreen({ route }: { route: Extract<Route, { screen:
       id={id}
       unsure={route.unsure}
       words={questionWords(id)}
+      note={Taken}
       body={SurerBody}
       up={{ href: to.surer(entry.record.id), words: say(surer.title) }}
       unused={<Unused text={answerText(id, entry.record.answers, say.format)} />}
@@ -43,22 +44,14 @@ export function SurerQuestionScreen({ route }: { route: Extract<Route, { screen:
 /** What shows by itself what is taken: every part is ticked, the list says "not told", a plan goes without a name, a band names its middle. */
 const plainly: readonly AnswerKey[] = ['onHand', 'country', 'name', 'focusMHz'];
 
-function SurerBody(props: BodyProps) {
-  const { question, answers, draft } = props;
-  return (
-    <>
-      {answers[question.id] === undefined && !plainly.includes(question.id) && <Taken id={question.id} draft={draft} />}
-      <Answer {...props} />
-    </>
-  );
-}
-
-function Taken({ id, draft }: { readonly id: AnswerKey; readonly draft: DraftAnswers }) {
+function Taken({ id, draft }: NoteProps) {
   const say = useSay();
-  return <p class="small">{say(answering.takenNow, { taken: useTaken(id, draft) })}</p>;
+  const taken = useTaken(id, draft);
+  if (draft[id] !== undefined || plainly.includes(id)) return null;
+  return <p class="small">{say(answering.takenNow, { taken })}</p>;
 }
 
-function Answer(props: BodyProps) {
+function SurerBody(props: BodyProps) {
   switch (props.question.kind) {
     case 'many-of':
     case 'one-of':

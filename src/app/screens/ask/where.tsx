@@ -16,7 +16,7 @@ export function Where({ id, draft, planId }: { id: AnswerKey; draft: DraftAnswer
   // Before the radiator is known it is not known either whether its feed point must be asked.
   const of = Math.max(first.length, draft.radiator === undefined ? 4 : first.length);
   return (
-    <div class="question">
+    <div class="asked-where">
       <p class="asked-count">
         {say(ask.count, { number: index + 1, of })} <CountLine at={index} of={of} />
       </p>
