@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 
 /** Sides by name of the page, where a script written from right to left needs them by reading order: start and end. */
 const physical =
-  /^\s*((?:margin|padding|border)-(?:left|right)[a-z-]*|left|right|float|border-(?:top|bottom)-(?:left|right)-radius|text-align:\s*(?:left|right))\b/;
+  /^\s*((?:margin|padding|border)-(?:left|right)[a-z-]*|left|right|float:\s*(?:left|right)|border-(?:top|bottom)-(?:left|right)-radius|text-align:\s*(?:left|right))\b/;
 
 /** Four values, of which the right and the left one differ. A calculation counts as one value. */
 function hasUnlikeSides(line: string): boolean {
@@ -22,6 +22,7 @@ test.each([
   '  left: 0;',
   '  margin-left: auto;',
   '  text-align: right;',
+  '  float: left;',
   '  border-left-width: 2px;',
   '  border-top-left-radius: 0;',
   '  padding: 1px var(--s2) 1px 3rem;',
@@ -33,6 +34,7 @@ test.each([
 test.each([
   '  inset-inline-start: 0;',
   '  text-align: start;',
+  '  float: inline-start;',
   '  margin-block: 0;',
   '  padding: 1px 2px 3px 2px;',
   '  padding: 0 max(1px, env(safe-area-inset-right)) 0 max(1px, env(safe-area-inset-left));',

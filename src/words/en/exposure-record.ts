@@ -60,5 +60,5 @@ export const recordWords = {
   contact:
     'Limits of fields say nothing of touching: wires, ends and feed point stay out of reach whatever the distance.',
   again: 'Make it again when power, mode, antenna, place or people change, and when the rule does.',
-  by: 'Made by (name, call sign): ______________________    Signed: ______________________',
+  by: 'Made by (name, call sign): ________________________________    Signed: ________________________________',
 } as const satisfies Readonly<Record<string, Message>>;

@@ -67,9 +67,13 @@ function Part({ part: { heading, lines, isList, tables } }: { readonly part: Pap
   return (
     <section>
       {heading !== null && <h2>{heading}</h2>}
-      {tables.map((table) => (
-        <Table key={table.caption} table={table} />
-      ))}
+      {tables.length > 0 && (
+        <div class="paper-tables">
+          {tables.map((table) => (
+            <Table key={table.caption} table={table} />
+          ))}
+        </div>
+      )}
       {isList ? (
         <ul>
           {lines.map((line) => (

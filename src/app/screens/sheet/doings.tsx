@@ -154,7 +154,7 @@ export function MindList({ plan, severity }: PlanProps & { readonly severity: 's
   const warnings = plan.warnings.filter((warning) => (warning.severity === 'stop') === (severity === 'stop'));
   if (warnings.length === 0) return null;
   return (
-    <section class="listed">
+    <section class={severity === 'stop' ? undefined : 'listed'}>
       <h2>{say(severity === 'stop' ? planScreen.stop : planScreen.warnings)}</h2>
       {warnings.map(({ id, text, why, waysOut }, index) => (
         <div key={`${id} ${index}`} class="mind whole">

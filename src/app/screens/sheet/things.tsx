@@ -35,7 +35,7 @@ export function ChainTable({ plan }: PlanProps) {
   return (
     <section>
       <h2>{say(planScreen.chain)}</h2>
-      <table>
+      <table class="devices">
         <thead>
           <tr>
             <th scope="col">{say(sheet.device)}</th>
