@@ -1,26 +1,11 @@
 /** Every screen on small and large phones, held upright and sideways, at a desk, and with text at twice its size: nothing leaves the screen, nothing is lost, and a glove finds its target. */
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { everyScreen, keepPlan, links, openScreen, passGates } from '../every-screen.mjs';
+import { keepPlan, links, openScreen, passGates } from '../every-screen.mjs';
 import { desktop, openBrowser, phone } from './support/browser';
+import { eachScreen } from './support/each-screen';
 import { overflow } from './support/invented-plan';
 import { serveBuilt } from './support/serve';
-
-async function eachScreen(page: Page, url: string, look: (name: string) => Promise<void>): Promise<void> {
-  const id = await keepPlan(page, url, links.sloper);
-  for (const { name, path } of everyScreen(id)) {
-    await openScreen(page, url, path);
-    if (name === 'cut' || name === 'raise') {
-      await look(`${name}, cautions`);
-      await passGates(page);
-    }
-    await page.evaluate(() => {
-      for (const each of document.querySelectorAll('details')) each.open = true;
-      scrollTo(0, 0);
-    });
-    await look(name);
-  }
-}
 
 /** Demand 10: 48 px and more for any target, 64 px for what is pressed in the field, 8 px between two. Links inside a sentence are none. */
 const poorTargets = (page: Page): Promise<string[]> =>

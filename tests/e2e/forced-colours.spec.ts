@@ -1,20 +1,10 @@
 /** Forced colours and reduced motion: the system's palette wins, and every sign is kept by a shape. */
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { everyScreen, keepPlan, links, openScreen, passGates } from '../every-screen.mjs';
+import { openScreen } from '../every-screen.mjs';
 import { openBrowser, phone } from './support/browser';
+import { eachScreen } from './support/each-screen';
 import { serveBuilt } from './support/serve';
-
-async function openAll(page: Page, url: string, look: (name: string) => Promise<void>): Promise<void> {
-  const id = await keepPlan(page, url, links.sloper);
-  for (const { name, path } of everyScreen(id)) {
-    await openScreen(page, url, path);
-    await look(name);
-    if (name !== 'cut' && name !== 'raise') continue;
-    await passGates(page);
-    await look(`${name}, past its cautions`);
-  }
-}
 
 /** What is painted in the colour of what lies behind it: the ground of the element, or an earlier shape of the same picture. */
 const unseen = (page: Page): Promise<string[]> =>
@@ -46,7 +36,7 @@ test('in forced colours every stroke is seen, stripes are a double border, tags 
   const { url } = await serveBuilt();
   const { page } = await openBrowser({ ...phone, forcedColors: 'active' });
   const seen = { danger: 0, tags: 0, chosen: 0, places: 0 };
-  await openAll(page, url, async (name) => {
+  await eachScreen(page, url, async (name) => {
     expect([name, await unseen(page)]).toEqual([name, []]);
     const shapes = await page.evaluate(() => {
       const styles = (selector: string) =>
@@ -76,7 +66,7 @@ test('in forced colours every stroke is seen, stripes are a double border, tags 
 test('nothing moves: no transition and no animation anywhere, and with reduced motion no press either', async () => {
   const { url } = await serveBuilt();
   const { page } = await openBrowser({ ...phone, reducedMotion: 'reduce' });
-  await openAll(page, url, async (name) => {
+  await eachScreen(page, url, async (name) => {
     const moving = await page.evaluate(() => {
       const found = [...document.querySelectorAll('*')].flatMap((each) => {
         const { transitionDuration, animationName } = getComputedStyle(each);
