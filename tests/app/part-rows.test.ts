@@ -48,7 +48,7 @@ describe('rows to shop by', () => {
 
   test('what a row is for is short: devices by name and number, no place', () => {
     const uses = rows.map((row) => usesText(row, sayIn('metric')));
-    expect(uses).toContain('49:1 transformer, 2 × 1:1 choke');
+    expect(uses).toContain('49:1 transformer, 2\u00a0×\u00a01:1 choke');
     for (const text of uses) expect(text).not.toMatch(/feed point|\u00a0m/);
   });
 

@@ -24,6 +24,7 @@ export function Holding({ onLetGo, children }: { readonly onLetGo: () => void; r
   useStay();
   useEffect(() => {
     dialog.current?.showModal();
+    dialog.current?.scrollTo(0, 0); // A has the focus, and what is held begins at its top
   }, []);
   /** Closed before it goes, so that the browser gives the focus back to the button that opened it. */
   const letGo = (): void => {

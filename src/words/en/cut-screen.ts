@@ -4,8 +4,9 @@ import type { Message } from '../message';
 export const cutScreen = {
   title: 'Cut',
   piece: ({ now, count }) => `piece ${now} of ${count}`,
-  many: ({ count }) => `Cut ${count} of these`,
-  manyOf: ({ count, title }) => `${count} × ${title}`,
+  howMany: 'Pieces',
+  many: ({ count }) => `Cut ${count} of these, all alike.`,
+  heading: ({ count, title }) => (Number(count) > 1 ? `${count}\u00a0× ${title}` : String(title)),
   sayIt: 'Say it',
   noVoice: ({ text }) => `This phone has no English voice of its own that works with no signal. Read it out: ${text}.`,
   cutNext: 'Cut, next',

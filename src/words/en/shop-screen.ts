@@ -16,7 +16,7 @@ export const shopScreen = {
   feet: ({ metres }) => `${Math.ceil(Number(metres) / (12 * METRES_PER_INCH))}\u00a0ft`,
   times: '×',
   use: ({ use }) => `For ${use}`,
-  useOf: ({ use, count }) => (Number(count) > 1 ? `${count} × ${use}` : String(use)),
+  useOf: ({ use, count }) => (Number(count) > 1 ? `${count}\u00a0×\u00a0${use}` : String(use)),
   share: ({ name, much }) => `${name}, ${much}`,
   oneForAll: 'all of them, one after the other',
   or: 'Or:',

@@ -65,7 +65,7 @@ function Cutting({ plan, saved, name, at }: OpenPlan & { readonly at: string }) 
       </GatesFirst>
       {held && cut !== undefined && (
         <Holding onLetGo={() => setHeld(false)}>
-          <h2>{cut.count > 1 ? say(cutScreen.manyOf, { count: cut.count, title: titleOf(cut) }) : titleOf(cut)}</h2>
+          <h2>{say(cutScreen.heading, { count: cut.count, title: titleOf(cut) })}</h2>
           <CallOut metres={cut.cutM} />
         </Holding>
       )}
@@ -119,10 +119,10 @@ function OnePiece({ plan, saved, cut, index }: PieceProps) {
         <SaveTrouble />
         <div class="in-hand">
           <h1 tabIndex={-1}>
-            {titleOf(cut)} <span>{say(cutScreen.piece, { now: index + 1, count })}</span>
+            {say(cutScreen.heading, { count: cut.count, title: titleOf(cut) })}{' '}
+            <span>{say(cutScreen.piece, { now: index + 1, count })}</span>
           </h1>
           <Progress count={count} now={index} label={say(drawings.progress, { now: index + 1, count, done: index })} />
-          {cut.count > 1 && <p class="many">{say(cutScreen.many, { count: cut.count })}</p>}
         </div>
         <div class="spoken" aria-live="polite">
           <CallOut metres={cut.cutM} />
@@ -187,6 +187,12 @@ function Facts({ cut }: { readonly cut: Cut }) {
   const spareM = cutM - finishedM;
   return (
     <dl class="facts">
+      {cut.count > 1 && (
+        <div>
+          <dt>{say(cutScreen.howMany)}</dt>
+          <dd>{say(cutScreen.many, { count: cut.count })}</dd>
+        </div>
+      )}
       <div>
         <dt>{say(cutScreen.offBy)}</dt>
         <dd>{isRope(cut) ? say(cutScreen.offLonger) : say(cutScreen.off, { toleranceM })}</dd>

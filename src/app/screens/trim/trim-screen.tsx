@@ -132,7 +132,7 @@ function Measuring({ saved, answers, plan, target, targets }: MeasuringProps & W
           saved={saved}
           step={STOPPED}
           words={trimScreen.stopHere}
-          kind={isGood ? 'btn go' : 'btn tall half'}
+          class={isGood ? 'btn go' : 'btn tall half'}
         />
       </section>
     </>
@@ -164,7 +164,7 @@ function Stopped({ saved, answers, plan, targets }: MeasuringProps & WithAnswers
         </div>
       </main>
       <section class="act" aria-label={say(jobs.next)}>
-        <StepButton saved={saved} step="measure" words={trimScreen.goOn} kind="btn tall" />
+        <StepButton saved={saved} step="measure" words={trimScreen.goOn} class="btn tall" />
         <a class="btn go" href={to.job(saved.id, 'raise')}>
           {say(jobs.next)}
         </a>
@@ -184,14 +184,14 @@ interface StepButtonProps {
   readonly saved: SavedPlan;
   readonly step: string;
   readonly words: Message;
-  readonly kind: string;
+  readonly class: string;
 }
 
-function StepButton({ saved, step, words, kind }: StepButtonProps) {
+function StepButton({ saved, step, words, class: look }: StepButtonProps) {
   const say = useSay();
   const { library } = useStores();
   return (
-    <button type="button" class={kind} onClick={() => library.edit(saved.id, { kind: 'progress', job: JOB, step })}>
+    <button type="button" class={look} onClick={() => library.edit(saved.id, { kind: 'progress', job: JOB, step })}>
       {say(words)}
     </button>
   );
