@@ -2,7 +2,7 @@
 import { useState } from 'preact/hooks';
 import { completeAnswers } from '../../../advice/route';
 import type { SavedPlan } from '../../../design/saved-plan';
-import { plans as words } from '../../../words/en/screens';
+import { keptPlans } from '../../../words/en/kept-plans';
 import { shareScreen } from '../../../words/en/share-screen';
 import { to } from '../../routes';
 import { useSay } from '../../say';
@@ -28,12 +28,12 @@ export function ManagePlan({ plan, onDeleted }: ManageProps) {
         <button
           type="button"
           class="btn"
-          onClick={() => library.copy(plan.id, say(words.copyName, { name }).slice(0, 80))}
+          onClick={() => library.copy(plan.id, say(keptPlans.copyName, { name }).slice(0, 80))}
         >
-          {say(words.copy)}
+          {say(keptPlans.copy)}
         </button>
         <button type="button" class="btn" aria-expanded={renaming} onClick={() => setRenaming(!renaming)}>
-          {say(words.rename)}
+          {say(keptPlans.rename)}
         </button>
         <button
           type="button"
@@ -43,7 +43,7 @@ export function ManagePlan({ plan, onDeleted }: ManageProps) {
             onDeleted(plan.id);
           }}
         >
-          {say(words.remove)}
+          {say(keptPlans.remove)}
         </button>
         {isWhole && (
           <a class="btn" href={to.share(plan.id)}>
@@ -76,7 +76,7 @@ function Rename({ plan, onDone }: { plan: SavedPlan; onDone: () => void }) {
         onDone();
       }}
     >
-      <label for={field}>{say(words.renameLabel)}</label>
+      <label for={field}>{say(keptPlans.renameLabel)}</label>
       <input
         id={field}
         type="text"
@@ -86,7 +86,7 @@ function Rename({ plan, onDone }: { plan: SavedPlan; onDone: () => void }) {
         onInput={(event) => library.edit(plan.id, { kind: 'typed', field: 'name', text: event.currentTarget.value })}
       />
       <button type="submit" class="btn tall">
-        {say(words.renameDone)}
+        {say(keptPlans.renameDone)}
       </button>
     </form>
   );

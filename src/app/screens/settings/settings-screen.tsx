@@ -5,6 +5,7 @@ import { regionIds } from '../../../catalog/band-ids';
 import { ruleSetIds } from '../../../design/choices';
 import type { Settings } from '../../../design/settings';
 import { askToKeep } from '../../../storage/persistence';
+import { keptPlans } from '../../../words/en/kept-plans';
 import { settings as words } from '../../../words/en/places';
 import { optionWords } from '../../../words/en/questions';
 import { plans, shell } from '../../../words/en/screens';
@@ -209,7 +210,7 @@ function Files() {
           {say(plans.exportAll)}
         </button>
         <a class="btn tall" href={to.receive()}>
-          {say(plans.importFile)}
+          {say(keptPlans.importFile)}
         </a>
       </div>
     </section>
@@ -225,23 +226,23 @@ function DeletedPlans() {
   if (list.length === 0) return null;
   return (
     <section>
-      <h2>{say(plans.deletedHead)}</h2>
+      <h2>{say(keptPlans.deletedHead)}</h2>
       <ul class="rows bin">
         {list.map((plan) => {
           const name = planName(plan, say);
           return (
             <li key={plan.id}>
               <p>
-                <b>{asked === plan.id ? say(plans.destroyAsk, { name }) : name}</b>
+                <b>{asked === plan.id ? say(keptPlans.destroyAsk, { name }) : name}</b>
               </p>
               <div class="ways">
                 {asked === plan.id ? (
                   <>
                     <button type="button" class="btn" onClick={() => setAsked(null)}>
-                      {say(plans.destroyNo)}
+                      {say(keptPlans.destroyNo)}
                     </button>
                     <button type="button" class="btn" onClick={() => void library.destroy(plan.id)}>
-                      {say(plans.destroyYes)}
+                      {say(keptPlans.destroyYes)}
                     </button>
                   </>
                 ) : (
@@ -251,10 +252,10 @@ function DeletedPlans() {
                       class="btn"
                       onClick={() => library.edit(plan.id, { kind: 'deleted', on: false })}
                     >
-                      {say(plans.putBack)}
+                      {say(keptPlans.putBack)}
                     </button>
                     <button type="button" class="btn" onClick={() => setAsked(plan.id)}>
-                      {say(plans.destroy)}
+                      {say(keptPlans.destroy)}
                     </button>
                   </>
                 )}
