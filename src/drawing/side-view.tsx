@@ -5,6 +5,7 @@
 import type { Vector } from '../geometry/layout';
 import { FeedLine } from './feed-line';
 import { at, Drawing, Grid, Ground, Hatch, Marker, Person, Pole, path, px, spread } from './figures';
+import { Heights } from './heights';
 import { KeepOut, Measure } from './keep-out';
 import { decidingPlace, groundZonesOf, type SiteKeepOut, zonesOf } from './keep-out-zones';
 import { type Scale, scaleFor } from './scale';
@@ -123,7 +124,7 @@ export function SideView({ site, words, id, keepOut = null }: SideViewProps) {
       <rect class="f" x={px(across(site.feed[0]) - 4.5)} y={px(y(site.feed[2]) - 4.5)} width={9} height={9} />
       <Chokes site={site} frame={frame} />
       {keepOut !== null && <Deciding site={site} frame={frame} keepOut={keepOut} />}
-      <Heights site={site} frame={frame} words={words} keepOut={keepOut} />
+      <WireHeights site={site} frame={frame} words={words} keepOut={keepOut} />
     </Drawing>
   );
 }
@@ -240,54 +241,34 @@ function Chokes({ site, frame }: { readonly site: Site; readonly frame: Frame })
   );
 }
 
-/** How far the height of a low end moves away from the wire that rises beside it. */
-const OUTWARD_PX = 30;
+/** Above the wire, and above the stripes where there are any, px. */
+const ABOVE_WIRE_PX = 32;
+const ABOVE_STRIPES_PX = 24;
 
-/** Heights of the wire that differ: the highest first and above the stripes, none said twice, none on top of another. */
-function Heights({
-  site,
-  frame,
-  words,
-  keepOut,
-}: {
-  readonly site: Site;
-  readonly frame: Frame;
-  readonly words: SideViewWords;
-  readonly keepOut: SiteKeepOut | null;
-}) {
-  const { across, y } = frame;
-  const points = [...site.arms.flat()].sort((a, b) => b[2] - a[2]);
-  const topM = points[0]?.[2] ?? 0;
-  const middle = points.reduce((sum, [wx]) => sum + across(wx), 0) / points.length;
-  const keptTops =
-    keepOut === null ? [] : zonesOf(site, keepOut).flatMap((zone) => zone.points.map(([, , z]) => z + zone.metres));
-  const overTop = Math.min(y(topM) - 32, y(Math.max(...keptTops, topM)) - 24);
-  const taken: { readonly x: number; readonly y: number; readonly metres: number }[] = [];
-  for (const [wx, , z] of points) {
-    const isTop = topM - z <= 0.3;
-    const beside = across(wx) + (isTop ? 0 : OUTWARD_PX * Math.sign(across(wx) - middle));
-    const spot = { x: Math.min(Math.max(beside, 48), WIDTH - 48), y: isTop ? overTop : y(z) - 32, metres: z };
-    const free = taken.every(
-      (other) =>
-        Math.abs(other.metres - z) > 0.3 && (Math.abs(other.x - spot.x) > 84 || Math.abs(other.y - spot.y) > 38),
-    );
-    if (free && z > 0.3) taken.push(spot);
-  }
+function WireHeights({ site, frame, words, keepOut }: Omit<SideViewProps, 'id'> & { readonly frame: Frame }) {
+  const { x, across, y, ground } = frame;
+  const place = ([wx, , z]: Vector) => [across(wx), y(z)] as const;
+  // Ends of shorter pairs hang between those of the longest, too near to be told apart.
+  const wire = site.arms.slice(0, 2).flat();
+  const topM = Math.max(...wire.map(([, , z]) => z));
+  const kept = keepOut == null ? [] : zonesOf(site, keepOut);
+  const keptTopM = Math.max(topM, ...kept.flatMap(({ points, metres }) => points.map(([, , z]) => z + metres)));
   return (
-    <>
-      {taken.map((spot) => {
-        const [first, second] = words.height(spot.metres);
-        return (
-          <>
-            <text class="k halo" x={px(spot.x)} y={px(spot.y)} text-anchor="middle">
-              {first}
-            </text>
-            <text class="halo" x={px(spot.x)} y={px(spot.y + 17)} text-anchor="middle">
-              {second}
-            </text>
-          </>
-        );
-      })}
-    </>
+    <Heights
+      points={wire.map((point) => ({ x: across(point[0]), y: y(point[2]), metres: point[2] }))}
+      overTop={Math.min(y(topM) - ABOVE_WIRE_PX, y(keptTopM) - ABOVE_STRIPES_PX)}
+      wires={site.arms.map((points) => points.map(place))}
+      others={[
+        site.coax.map(({ point }) => [x(point), y(point[2])] as const),
+        ...site.ropes.map((rope) => rope.map(place)),
+        ...site.supports.map(({ foot, topM: top }) => [
+          [across(foot[0]), ground] as const,
+          [across(foot[0]), y(top)] as const,
+        ]),
+      ]}
+      width={WIDTH}
+      ground={ground}
+      height={words.height}
+    />
   );
 }

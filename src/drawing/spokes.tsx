@@ -22,10 +22,10 @@ interface SpokesProps {
   readonly label: string;
 }
 
-const WIDTH = 324;
+const WIDTH = 300;
 /** Longest spoke, px; the rest is room for words. */
-const SIDE_REACH = 88;
-const TOP_REACH = 84;
+const SIDE_REACH = 72;
+const TOP_REACH = 72;
 /** The antenna in the middle of the drawing, px. */
 const SITE_WIDE = 72;
 const SITE_TALL = 34;

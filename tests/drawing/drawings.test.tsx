@@ -134,6 +134,24 @@ describe.each(Object.entries(sites))('%s', (name, own) => {
     await expect(svg).toMatchFileSnapshot(`svg/side-${name}.svg`);
   });
 
+  test('heights of the side view stand apart from each other, inside it and above the ground', () => {
+    if (site === null) throw new Error('no shape');
+    const svg = render(<SideView site={site} words={words} id="stripes" />);
+    const [, ground] = /class="g" d="M0 ([\d.]+)H/.exec(svg) ?? [];
+    const told = [...svg.matchAll(/class="k halo" x="([\d.]+)" y="([\d.]+)"/g)].map(([, x, y]) => [
+      Number(x),
+      Number(y),
+    ]);
+    expect(told.length).toBeGreaterThan(0);
+    for (const [index, [x = 0, y = 0]] of told.entries()) {
+      expect(x).toBeGreaterThan(40);
+      expect(x).toBeLessThan(284);
+      expect(y + 17).toBeLessThan(Number(ground));
+      for (const [u = 0, v = 0] of told.slice(index + 1))
+        expect(Math.abs(x - u) >= 84 || Math.abs(y - v) >= 38).toBe(true);
+    }
+  });
+
   test('top view', async () => {
     if (site === null) throw new Error('no shape');
     const svg = file(<TopView site={site} label="top view" keepOut={kept} id="stripes" />);
