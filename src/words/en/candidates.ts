@@ -77,6 +77,6 @@ export const candidatePlaces = {
   'more-tuner': (d) => `needs a tuner on ${many(d.bands, 'band', 'bands')} more`,
   'by-hand': 'is lowered for each change of band',
   'more-current': (d, f) => `brings ${f.number(Number(d.ma), 2)} mA to the house for 100 W`,
-  'more-to-buy': (d) => `has ${many(d.things, 'kind', 'kinds')} more to buy`,
+  'more-to-buy': (d) => `has ${many(d.things, 'kind of thing', 'kinds of things')} more to buy`,
 } as const satisfies Readonly<Record<string, Message>>;
 export type PlaceCode = keyof typeof candidatePlaces;

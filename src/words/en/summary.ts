@@ -24,7 +24,7 @@ const opening: Readonly<Record<string, Opening>> = {
       ? `Feed one wire, ${length} with its ${d.links} links closed, in its middle; open links for the higher bands`
       : `Feed a ${length} wire in its middle`,
   'folded-dipole': (length) => `Feed a folded wire ${length} long in the middle of one side`,
-  other: (length) => `Feed your antenna (${length})`,
+  other: (length) => (length === '' ? 'Feed your antenna' : `Feed your ${length} antenna`),
 };
 
 /** Data: system, radiatorM, ratio (0 for none), transformerKind, tunerAtFeedPoint, chokesM (places along the line, joined by "|"), … */

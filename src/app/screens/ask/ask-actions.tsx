@@ -31,7 +31,7 @@ export function AskActions({ backHref, unsureHref, onUnsure, onNext, missing, la
           {say(missing === 'bands' ? ask.chooseBand : ask.chooseOne)}
         </p>
       )}
-      <a class="btn tall" href={backHref}>
+      <a class="btn tall" href={backHref} aria-label={say(ask.back)}>
         <Icon name="back" />
         <span class="back-word">{say(ask.back)}</span>
       </a>
