@@ -27,7 +27,7 @@ export const shopScreen = {
       : `Shopped for with it: ${many(count, 'other plan', 'other plans')}`,
   withOthersWhy: 'One list: like parts are added up, and what you have is counted once. Ticks stand in each plan.',
   offered: 'Offered transformer and choke in one box?',
-  offeredIs: ({ ratio }) => `A ${ratio}:1 with a choke inside, whatever watts its label claims.`,
+  offeredIs: ({ ratio }) => `A ${ratio}:1 with a choke inside, whatever watts its label claims:`,
   undo: 'Undo',
   none: 'This plan needs no parts.',
   'wire-and-rope': 'Wire, rope and coax',

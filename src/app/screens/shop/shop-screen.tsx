@@ -99,17 +99,6 @@ function Shopping(open: OpenPlan) {
         <SaveTrouble />
         <p>{say(rows.length === 0 ? shopScreen.none : shopScreen.tick)}</p>
         {others.length > 0 && <OtherPlans saved={saved} others={others.map((other) => other.saved)} />}
-        <PartList
-          rows={rows}
-          list="shop"
-          isTicked={isMergedBought}
-          onTick={(row, on) => {
-            const ticks = ticksOf(row, on);
-            tick(ticks);
-            setLast(ticks);
-          }}
-          more={(row) => <Below row={row} use={useOf(row)} />}
-        />
         {offered !== null && (
           <details>
             <summary>{say(shopScreen.offered)}</summary>
@@ -121,6 +110,17 @@ function Shopping(open: OpenPlan) {
             </div>
           </details>
         )}
+        <PartList
+          rows={rows}
+          list="shop"
+          isTicked={isMergedBought}
+          onTick={(row, on) => {
+            const ticks = ticksOf(row, on);
+            tick(ticks);
+            setLast(ticks);
+          }}
+          more={(row) => <Below row={row} use={useOf(row)} />}
+        />
       </main>
       <section class="act" aria-label={say(jobs.next)}>
         <SendText title={name} text={text} main />

@@ -118,6 +118,8 @@ const measuredText = (ma: number, say: Say): string => (ma < 1 ? say(stand.under
 /** Two figures are all that a computation of a real site is good for. */
 const computedText = (ma: number, say: Say): string => (ma < 1 ? say(stand.under) : say.format.number(ma, 2));
 
+const MA_PER_A = 1000;
+
 /** The fewer characters, the larger they stand. */
 const sizes: Readonly<Record<number, string>> = { 1: 'huge', 2: 'huge', 3: 'large' };
 
@@ -134,7 +136,9 @@ function Column({ head, measured, wireMa, computed, computedWireMa }: ColumnProp
   const say = useSay();
   const ma = measured ?? computed;
   const wire = measured === null ? computedWireMa : wireMa;
-  const text = ma === null ? null : (measured === null ? computedText : measuredText)(ma, say);
+  const isLarge = ma !== null && ma >= MA_PER_A;
+  const text =
+    ma === null ? null : (measured === null ? computedText : measuredText)(isLarge ? ma / MA_PER_A : ma, say);
   return (
     <section class="column">
       <h2>{head}</h2>
@@ -143,7 +147,8 @@ function Column({ head, measured, wireMa, computed, computedWireMa }: ColumnProp
       ) : (
         <>
           <p class="amount">
-            <span class={`figure ${sizes[text.length] ?? ''}`}>{text}</span> <b>{say(stand.milliamps)}</b>
+            <span class={`figure ${sizes[text.length] ?? ''}`}>{text}</span>{' '}
+            <b>{say(isLarge ? stand.amperes : stand.milliamps)}</b>
           </p>
           {wire !== null && wire > 0 && (
             <p class="share">{say(stand.ofWire, { share: shareText(shareOf(ma / wire)) })}</p>
