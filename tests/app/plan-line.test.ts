@@ -19,7 +19,7 @@ const plan = makePlan(orchard);
 const bare = newSavedPlan('11111111-1111-4111-8111-111111111111', 1, orchard);
 const say = sayIn('metric');
 const line = (more: Partial<SavedPlan>, made: typeof plan | null = plan): string =>
-  stateOf({ ...bare, ...more }, orchard, made, say);
+  stateOf({ ...bare, ...more }, orchard, made, say).replaceAll('\u00a0', ' ');
 
 test('cutting and raising are told by piece and step, and as begun until the plan is there', () => {
   const { piece } = plan.cuts[1] ?? {};
