@@ -4,7 +4,8 @@
  */
 import type { Vector } from '../geometry/layout';
 import { Drawing, Grid, Hatch, path, px } from './figures';
-import { type Scale, scaleFor } from './scale';
+import { type MapFrame, mapFrame } from './map-frame';
+import type { Scale } from './scale';
 import type { Site } from './site';
 
 interface FallPathProps {
@@ -38,11 +39,6 @@ export const isLineDrawn = (distanceM: number, lineM: number | null): boolean =>
 const reachedM = (distanceM: number, lineM: number | null): number =>
   lineM !== null && isLineDrawn(distanceM, lineM) ? Math.max(distanceM, lineM) : distanceM;
 
-interface Frame extends Scale {
-  at(point: Vector): readonly [number, number];
-  readonly height: number;
-}
-
 /** What can fall: each wire and each support, as lines seen from above; a support is a line without length. */
 const fallersOf = ({ arms, supports }: Site): readonly (readonly Vector[])[] => [
   ...arms,
@@ -52,20 +48,12 @@ const fallersOf = ({ arms, supports }: Site): readonly (readonly Vector[])[] => 
 export const fallPathScale = (site: Site, distanceM: number, lineM: number | null): Scale =>
   frameOf(fallersOf(site), reachedM(distanceM, lineM));
 
-function frameOf(fallers: readonly (readonly Vector[])[], distanceM: number): Frame {
+function frameOf(fallers: readonly (readonly Vector[])[], distanceM: number): MapFrame {
   const reach = (axis: 0 | 1): readonly [number, number] => {
     const all = fallers.flat().map((point) => point[axis]);
     return [Math.min(...all) - distanceM, Math.max(...all) + distanceM];
   };
-  const [left, right] = reach(0);
-  const [low, high] = reach(1);
-  const scale = scaleFor(right - left, high - low, WIDTH - 2 * MARGIN, MOST_HEIGHT);
-  const spare = WIDTH - 2 * MARGIN - (right - left) * scale.pixelsPerM;
-  return {
-    ...scale,
-    at: ([x, y]) => [MARGIN + spare / 2 + (x - left) * scale.pixelsPerM, MARGIN + (high - y) * scale.pixelsPerM],
-    height: 2 * MARGIN + (high - low) * scale.pixelsPerM,
-  };
+  return mapFrame(reach, WIDTH, MOST_HEIGHT, MARGIN);
 }
 
 export function FallPath({ site, distanceM, lineM, words, id }: FallPathProps) {
@@ -127,7 +115,7 @@ function Outline({ id, lines, reachPx, height }: OutlineProps) {
 }
 
 /** The part of the antenna that stands lowest in the drawing, as near to its middle as there is one. */
-function lowestOf(fallers: readonly (readonly Vector[])[], place: Frame['at']): readonly [number, number] {
+function lowestOf(fallers: readonly (readonly Vector[])[], place: MapFrame['at']): readonly [number, number] {
   const offMiddle = ([x]: readonly [number, number]): number => Math.abs(x - WIDTH / 2);
   const places = fallers.flat().map(place);
   const lowest = Math.max(...places.map(([, y]) => y));

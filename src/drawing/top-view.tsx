@@ -4,7 +4,8 @@ import { FeedLine } from './feed-line';
 import { Drawing, Grid, Hatch, Marker, path, px } from './figures';
 import { DottedGround, KeepOut, type KeepOutBand, Measure } from './keep-out';
 import { decidingPlace, groundZonesOf, type SiteKeepOut, type Zone, zonesOf } from './keep-out-zones';
-import { type Scale, scaleFor } from './scale';
+import { type MapFrame, mapFrame } from './map-frame';
+import type { Scale } from './scale';
 import type { Site } from './site';
 
 interface TopViewProps {
@@ -19,14 +20,9 @@ const WIDTH = 324;
 const MOST_HEIGHT = 300;
 const MARGIN = 14;
 
-interface Frame extends Scale {
-  at(point: Vector): readonly [number, number];
-  readonly height: number;
-}
-
 export const topViewScale = (site: Site, keepOut: SiteKeepOut | null): Scale => frameOf(site, keepOut);
 
-function frameOf(site: Site, keepOut: SiteKeepOut | null): Frame {
+function frameOf(site: Site, keepOut: SiteKeepOut | null): MapFrame {
   const wire = site.arms.flat();
   const around = keepOut === null ? [] : [...zonesOf(site, keepOut), ...groundZonesOf(site, keepOut)];
   const others = [
@@ -41,15 +37,7 @@ function frameOf(site: Site, keepOut: SiteKeepOut | null): Frame {
     const all = [...wire.map((point) => point[axis]), ...kept, ...others.map((point) => point[axis])];
     return [Math.min(...all) - 1, Math.max(...all) + 1];
   };
-  const [left, right] = reach(0);
-  const [low, high] = reach(1);
-  const scale = scaleFor(right - left, high - low, WIDTH - 2 * MARGIN, MOST_HEIGHT);
-  const spare = WIDTH - 2 * MARGIN - (right - left) * scale.pixelsPerM;
-  return {
-    ...scale,
-    at: ([x, y]) => [MARGIN + spare / 2 + (x - left) * scale.pixelsPerM, MARGIN + (high - y) * scale.pixelsPerM],
-    height: 2 * MARGIN + (high - low) * scale.pixelsPerM,
-  };
+  return mapFrame(reach, WIDTH, MOST_HEIGHT, MARGIN);
 }
 
 export function TopView({ site, label, keepOut, id }: TopViewProps) {
