@@ -1,12 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import type { FieldFacts } from '../../src/advice/field-facts';
-import { readAnswers } from '../../src/design/read-answers';
+import type { Answers } from '../../src/design/answers';
 import { makePlan } from '../../src/plan/make-plan';
 
-function transformerOf(answers: Record<string, unknown>, field?: FieldFacts) {
-  const read = readAnswers(answers);
-  if (!('answers' in read)) throw new Error('answers of this test cannot be read');
-  const found = makePlan(read.answers, field === undefined ? {} : { field }).chain.find(
+function transformerOf(answers: Answers, field?: FieldFacts) {
+  const found = makePlan(answers, field === undefined ? {} : { field }).chain.find(
     ({ device }) => device === 'transformer',
   );
   if (found?.build == null || found.figures === null) throw new Error('no wound transformer');
@@ -55,9 +53,8 @@ describe('a transformer tried out with a resistor', () => {
   });
 
   test('is told of no choke', () => {
-    const read = readAnswers({ bands: ['40m'], radiator: 'inverted-v', fedAt: 'centre', shackEnd: 'radio' });
-    if (!('answers' in read)) throw new Error('answers of this test cannot be read');
-    const choke = makePlan(read.answers).chain.find(({ device }) => device === 'choke');
+    const dipole: Answers = { bands: ['40m'], radiator: 'inverted-v', fedAt: 'centre', shackEnd: 'radio' };
+    const choke = makePlan(dipole).chain.find(({ device }) => device === 'choke');
     expect(choke?.figures).not.toBeNull();
     expect(choke?.figures?.test).toBeNull();
   });

@@ -15,25 +15,14 @@ import { stepNames, steps as stepWords } from '../../src/words/en/steps';
 import { createFormat } from '../../src/words/format';
 import { render } from '../../src/words/message';
 import { everyCombination } from './combinations';
+import { mandatoryCautions } from './mandatory-cautions';
 import { type GivenAnswers, wholePlan } from './whole-plan';
 
 /** Thousands of antennas, each with its parts designed, on a machine that may be busy. */
 const MANY_MS = 120_000;
 
 const formats = [createFormat('metric'), createFormat('imperial')];
-const mandatory = [
-  'power-lines',
-  'fall-path',
-  'climbing',
-  'launching',
-  'lightning',
-  'wire-ends-voltage',
-  'rf-exposure',
-  'trip-and-tread',
-  'not-alone',
-  'local-codes',
-];
-/** First line of each mandatory caution, by the project's own list of cautions. */
+/** First line of each mandatoryCautions caution, by the project's own list of cautions. */
 const firstLine: Readonly<Record<string, number>> = {
   'power-lines': 1,
   'fall-path': 2,
@@ -174,7 +163,7 @@ function sayStep({ code, data }: Step): void {
 function holds({ cautions, steps }: { cautions: readonly Caution[]; steps: readonly Step[] }): void {
   const outdoors = steps.some(({ outdoor }) => outdoor);
   if (outdoors) {
-    for (const id of mandatory) {
+    for (const id of mandatoryCautions) {
       const lines = cautions.filter((each) => each.id === id).flatMap((each) => each.lines);
       if (!lines.includes(firstLine[id])) throw new Error(`${id} lacks its first line`);
     }

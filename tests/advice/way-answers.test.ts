@@ -4,18 +4,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Answers } from '../../src/design/answers';
 import { makePlan } from '../../src/plan/make-plan';
-
-const dipole: Answers = { bands: ['40m'], radiator: 'straight-wire', fedAt: 'centre', shackEnd: 'radio', heightM: 10 };
-const endFed: Answers = { ...dipole, fedAt: 'end' };
-const offCentre: Answers = { ...dipole, bands: ['80m', '40m', '20m'], fedAt: 'off-centre', shackEnd: 'wide-tuner' };
-const nonResonant: Answers = {
-  ...endFed,
-  bands: ['80m', '40m', '20m'],
-  lengthChoice: 'non-resonant',
-  shackEnd: 'wide-tuner',
-};
-const doublet: Answers = { ...dipole, bands: ['80m', '40m'], feedLine: 'window-line', shackEnd: 'wide-tuner' };
-const vertical: Answers = { bands: ['40m'], radiator: 'vertical', fedAt: 'base', shackEnd: 'radio' };
+import { dipole, doublet, endFed, nonResonant, offCentre, vertical } from './invented-antennas';
 
 type Case = readonly [
   id: string,

@@ -1,19 +1,10 @@
 import { expect, test } from 'vitest';
 import { goOnW } from '../../src/app/screens/trim/hot-core';
-import { readAnswers } from '../../src/design/read-answers';
+import type { Answers } from '../../src/design/answers';
 import { makePlan } from '../../src/plan/make-plan';
 
-const endFed = (more: Record<string, unknown>) => {
-  const read = readAnswers({
-    bands: ['40m', '20m'],
-    radiator: 'inverted-v',
-    fedAt: 'end',
-    shackEnd: 'radio',
-    ...more,
-  });
-  if (!('answers' in read)) throw new Error('answers of this test cannot be read');
-  return makePlan(read.answers);
-};
+const endFed = (more: Partial<Answers>) =>
+  makePlan({ bands: ['40m', '20m'], radiator: 'inverted-v', fedAt: 'end', shackEnd: 'radio', ...more });
 
 test('after a core got hot one goes on with half the power at most, and with no more than the plan says it stands', () => {
   for (const mode of ['voice', 'data'] as const) {

@@ -9,22 +9,16 @@ import {
   windingJob,
   woundDevices,
 } from '../../src/app/jobs/windings';
-import { readAnswers } from '../../src/design/read-answers';
 import { newSavedPlan } from '../../src/design/saved-plan';
 import { makePlan } from '../../src/plan/make-plan';
 
-const planOf = (answers: Record<string, unknown>) => {
-  const read = readAnswers(answers);
-  if (!('answers' in read)) throw new Error('answers of this test cannot be read');
-  return makePlan(read.answers);
-};
-const endFed = planOf({
+const endFed = makePlan({
   bands: ['40m', '20m', '10m'],
   radiator: 'inverted-v',
   fedAt: 'end',
   shackEnd: 'radio',
 });
-const offCentre = planOf({
+const offCentre = makePlan({
   bands: ['80m', '40m'],
   radiator: 'inverted-v',
   fedAt: 'off-centre',

@@ -4,26 +4,14 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createStaticServer, listen } from '../../src/cli/static-server.mjs';
 import { findBrowser, openContext } from '../browser.mjs';
+import { emptyRecord } from '../empty-record.mjs';
 
 export async function openSaved(
   /** @type {string} */ dir,
   /** @type {string} */ id,
   /** @type {Record<string, unknown>} */ answers,
 ) {
-  const record = {
-    version: 1,
-    id,
-    createdAt: 1,
-    updatedAt: 1,
-    answers,
-    answeredAt: {},
-    unsure: {},
-    typed: {},
-    cautionsRead: {},
-    ticks: {},
-    progress: {},
-    measurements: [],
-  };
+  const record = { ...emptyRecord, id, answers };
   const server = createStaticServer(dir);
   const url = `http://localhost:${await listen(server, 0)}/`;
   const profile = mkdtempSync(join(tmpdir(), 'halyard-'));

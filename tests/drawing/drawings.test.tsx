@@ -21,36 +21,10 @@ import { dipOf, goodStretches, SwrTape } from '../../src/drawing/swr-tape';
 import { Tape } from '../../src/drawing/tape';
 import { TopView, topViewScale } from '../../src/drawing/top-view';
 import type { Layout } from '../../src/geometry/layout';
+import { squareCoax, wireBetween } from '../geometry/half-wave';
 
 /** Invented antennas. */
-const layout = (own: Partial<Layout>): Layout => ({
-  radiator: 'straight-wire',
-  fedAt: 'centre',
-  heightM: 8,
-  endHeightM: 8,
-  supportHeightM: 8,
-  radiatorM: 20,
-  feedFraction: 0.5,
-  riseM: 0,
-  furtherPairsM: [],
-  links: [],
-  loopShape: 'square',
-  loopPlane: 'upright',
-  wire: { radiusM: 0.001, conductivitySPerM: 5.8e7, insulation: null },
-  returnPath: 'none',
-  radials: null,
-  counterpoisesM: [],
-  shieldAtMidGap: false,
-  coax: {
-    lengthM: 18,
-    shieldRadiusM: 0.0025,
-    route: 'square',
-    runHeightM: 0.1,
-    entryDistanceM: 14,
-    houseEarth: 'mains',
-  },
-  ...own,
-});
+const layout = (own: Partial<Layout>): Layout => ({ ...wireBetween(8, 20), coax: squareCoax(14), ...own });
 
 const sites: Readonly<Record<string, Partial<Layout>>> = {
   dipole: {},

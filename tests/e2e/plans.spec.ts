@@ -1,22 +1,11 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { emptyRecord } from '../empty-record.mjs';
 import { answerFirstFour, copiedLink, goTo, heading, openApp, putRecord, storedRecords } from './support/answering';
 import { newProfile, openBrowser, untilKeptOffline } from './support/browser';
 import { serveBuilt } from './support/serve';
 
-const invented = {
-  version: 1,
-  createdAt: 1,
-  updatedAt: 1,
-  answeredAt: {},
-  unsure: {},
-  typed: {},
-  cautionsRead: {},
-  ticks: {},
-  progress: {},
-  measurements: [],
-};
 const ids = { a: '11111111-1111-4111-8111-111111111111', b: '22222222-2222-4222-8222-222222222222' };
 
 test('a plan is copied, renamed, deleted, put back, and removed for good only after a yes', async () => {
@@ -64,7 +53,7 @@ test('the file of all plans comes back on another phone, and what it cannot read
   const file = JSON.parse(readFileSync(await download.path(), 'utf8'));
   expect(file.plans).toHaveLength(1);
 
-  const bent = { ...invented, id: ids.a, answers: { name: 'Bent', bands: ['41m'] } };
+  const bent = { ...emptyRecord, id: ids.a, answers: { name: 'Bent', bands: ['41m'] } };
   const newer = { version: 9, id: ids.b, answers: { name: 'From the future' } };
   const path = join(newProfile(), 'mixed.json');
   writeFileSync(path, JSON.stringify({ ...file, plans: [...file.plans, bent, newer] }));
@@ -144,7 +133,7 @@ test('records of a newer version and broken ones are set aside, named, and never
   const { page } = await openBrowser();
   await openApp(page, url);
   const newer = { version: 9, id: ids.a, answers: { name: 'From the future' }, wings: 2 };
-  const broken = { ...invented, id: ids.b, answers: { name: 'Bent', bands: ['41m'] } };
+  const broken = { ...emptyRecord, id: ids.b, answers: { name: 'Bent', bands: ['41m'] } };
   await putRecord(page, 'plans', newer);
   await putRecord(page, 'plans', broken);
   await page.reload();

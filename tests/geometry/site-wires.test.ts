@@ -5,33 +5,12 @@ import type { Layout } from '../../src/geometry/layout';
 import { distance } from '../../src/geometry/layout';
 import { siteWires } from '../../src/geometry/site-wires';
 import { examineGeometry } from '../../src/solver/resolve';
+import { squareCoax, wireBetween } from './half-wave';
 
 const dipole: Layout = {
-  radiator: 'straight-wire',
-  fedAt: 'centre',
-  heightM: 9,
-  endHeightM: 9,
-  supportHeightM: 9,
-  radiatorM: 20.2,
-  feedFraction: 0.5,
+  ...wireBetween(9, 20.2),
   riseM: 8,
-  furtherPairsM: [],
-  links: [],
-  loopShape: 'square',
-  loopPlane: 'upright',
-  wire: { radiusM: 0.001, conductivitySPerM: 5.8e7, insulation: null },
-  returnPath: 'none',
-  radials: null,
-  counterpoisesM: [],
-  shieldAtMidGap: false,
-  coax: {
-    lengthM: 28.8,
-    shieldRadiusM: 0.0025,
-    route: 'square',
-    runHeightM: 0.1,
-    entryDistanceM: 24.8,
-    houseEarth: 'open',
-  },
+  coax: { ...squareCoax(24.8), houseEarth: 'open' },
 };
 
 /** The inner link of each leg closed, two beyond it open. */

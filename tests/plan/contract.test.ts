@@ -7,6 +7,7 @@ import { sources } from '../../src/catalog/sources';
 import type { Answers } from '../../src/design/answers';
 import { makePlan } from '../../src/plan/make-plan';
 import { Plan } from '../../src/plan/plan-schema';
+import { mandatoryCautions } from '../advice/mandatory-cautions';
 import { everyAnswer, everyImpossibleFeedPoint, planFor, tellTexts, tellValues } from './every-answer';
 
 // Thousands of plans, on any machine.
@@ -147,24 +148,11 @@ describe('refusals and warnings', () => {
   });
 });
 
-const mandatory = [
-  'power-lines',
-  'fall-path',
-  'climbing',
-  'launching',
-  'lightning',
-  'wire-ends-voltage',
-  'rf-exposure',
-  'trip-and-tread',
-  'not-alone',
-  'local-codes',
-] as const;
-
 describe('cautions', () => {
   it('are all there in every plan with an outdoor step', () => {
     const wrong = faults(({ steps, cautions }, { indoors }) => {
       if (!steps.some(({ outdoor }) => outdoor) || indoors === true) return [];
-      return mandatory.filter((id) => !cautions.some((caution) => caution.id === id)).map((id) => `no ${id}`);
+      return mandatoryCautions.filter((id) => !cautions.some((caution) => caution.id === id)).map((id) => `no ${id}`);
     });
     expect(wrong).toEqual([]);
   });

@@ -7,6 +7,7 @@ import { operate } from '../../src/plan/field/shield-currents';
 import { withLoads } from '../../src/solver/prepared';
 import { solve } from '../../src/solver/solve';
 import { prepare } from '../../src/solver/sweep';
+import { squareCoax, wireBetween } from '../geometry/half-wave';
 
 export const instrument: FieldInstrument = {
   prepare: async (geometry, frequenciesHz) => prepare(geometry, frequenciesHz),
@@ -19,33 +20,10 @@ export function siteLayout(runM: number, more: Partial<Layout> = {}): Layout {
   const heightM = more.heightM ?? 9;
   const entryDistanceM = heightM - 0.1 + runM + 0.9;
   return {
-    radiator: 'straight-wire',
-    fedAt: 'centre',
-    heightM,
-    endHeightM: heightM,
-    supportHeightM: heightM,
-    radiatorM: 20.2,
-    feedFraction: 0.5,
+    ...wireBetween(heightM, 20.2),
     riseM: 8,
-    furtherPairsM: [],
-    links: [],
-    loopShape: 'square',
-    loopPlane: 'upright',
-    wire: { radiusM: 0.001, conductivitySPerM: 5.8e7, insulation: null },
-    returnPath: 'none',
-    radials: null,
-    counterpoisesM: [],
-    shieldAtMidGap: false,
     ...more,
-    coax: {
-      lengthM: entryDistanceM + 4,
-      shieldRadiusM: 0.0025,
-      route: 'square',
-      runHeightM: 0.1,
-      entryDistanceM,
-      houseEarth: 'mains',
-      ...more.coax,
-    },
+    coax: { ...squareCoax(entryDistanceM), ...more.coax },
   };
 }
 

@@ -2,18 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Answers } from '../../src/design/answers';
 import { makePlan } from '../../src/plan/make-plan';
+import { dipole, doublet, endFed, nonResonant, offCentre, vertical } from '../advice/invented-antennas';
 
-const dipole: Answers = { bands: ['40m'], radiator: 'straight-wire', fedAt: 'centre', shackEnd: 'radio', heightM: 10 };
-const endFed: Answers = { ...dipole, fedAt: 'end' };
-const offCentre: Answers = { ...dipole, bands: ['80m', '40m', '20m'], fedAt: 'off-centre', shackEnd: 'wide-tuner' };
-const nonResonant: Answers = {
-  ...endFed,
-  bands: ['80m', '40m', '20m'],
-  lengthChoice: 'non-resonant',
-  shackEnd: 'wide-tuner',
-};
-const doublet: Answers = { ...dipole, bands: ['80m', '40m'], feedLine: 'window-line', shackEnd: 'wide-tuner' };
-const vertical: Answers = { bands: ['40m'], radiator: 'vertical', fedAt: 'base', shackEnd: 'radio' };
 const coil = { part: 'coil', turns: 6, diameterM: 0.2, line: 'rg-58' } as const;
 
 const table: Readonly<Record<string, readonly ['stop' | 'warn' | 'note', Answers]>> = {

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import type { Answers } from '../../../src/design/answers';
+import { emptyRecord } from '../../empty-record.mjs';
 import { openApp, putRecord } from './answering';
 
 /** Invented antennas, answered in full, as the app keeps them. */
@@ -45,18 +46,12 @@ export async function withPlan(
   const answers = { ...antennas[which], ...more };
   await openApp(page, url);
   await putRecord(page, 'plans', {
-    version: 1,
+    ...emptyRecord,
     id: ids[which],
     createdAt: answeredAt,
     updatedAt: answeredAt,
     answers,
     answeredAt: Object.fromEntries(Object.keys(answers).map((key) => [key, answeredAt])),
-    unsure: {},
-    typed: {},
-    cautionsRead: {},
-    ticks: {},
-    progress: {},
-    measurements: [],
   });
   await page.reload();
   await page.locator('h1').first().waitFor();
