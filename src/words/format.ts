@@ -21,7 +21,7 @@ function numberFormat(figures: number): Intl.NumberFormat {
 }
 
 export function createFormat(units: 'metric' | 'imperial'): Format {
-  const number = (value: number, figures = 3): string => numberFormat(figures).format(value);
+  const number = (value: number, figures = 3): string => numberFormat(figures).format(value).replace('-', '\u2212');
   return {
     length(metres) {
       const metric = metresText(metres);

@@ -73,17 +73,17 @@ export const planScreen = {
   wattsIs: ({ watts }) => `${watts} W`,
   studying: ({ done, of }) =>
     Number(of) > 0
-      ? `Working out this very antenna: ${done} of ${of} steps. Numbers below come from formulas and may still move.`
-      : 'Working out this very antenna. Numbers below come from formulas and may still move.',
+      ? `Working out this very antenna: ${done} of ${of} steps. Numbers below may still move.`
+      : 'Working out this very antenna. Numbers below may still move.',
   studied: 'Worked out for this very antenna over its ground, coax and chokes included.',
   notStudied: 'Numbers come from formulas: this antenna could not be worked out as a whole.',
-  atFeedPoint: 'At the feed point',
-  alongLine: 'Tape it so that it cannot slide',
-  atEntry: 'At the building entry',
-  atRadio: 'At the radio',
-  stretch: ({ line }) => `of ${line}`,
-  counted: (d, f) => `${f.length(Number(d.metres))} along the line, counted from the ${from(d)}`,
-  sameAgain: 'The same once more.',
+  atFeedPoint: 'At the feed point.',
+  alongLine: 'Tape it so that it cannot slide:',
+  atEntry: ({ away }) => (away === true ? 'At the building entry:' : 'At the building entry.'),
+  atRadio: 'At the radio.',
+  /** A size such as RG-58 is not broken at its hyphen. */
+  stretch: ({ line }) => String(line).replaceAll('-', '\u2060-\u2060'),
+  counted: (d, f) => `${f.length(Number(d.metres))} along the line, counted from the ${from(d)}.`,
   atLeast: (d, f) => `${f.number(Number(d.ohm))} ohms or more on ${bandName(String(d.band))}`,
   inBox: ({ box }) => `In a ${box}.`,
   cut: 'Cut',

@@ -77,9 +77,11 @@ function Stretch({ item }: { readonly item: ChainItem }) {
   return (
     <li class="span">
       <span class="dim" />
-      {item.lengthM !== null && <KeyLength metres={item.lengthM} what={item.name} />}
+      <div class="length-of">
+        {item.lengthM !== null && <KeyLength metres={item.lengthM} what={item.name} />}
+        <Why item={item} words={say(planScreen.stretch, { line: item.name })} />
+      </div>
       {item.why.some(({ code }) => code === COUNTERPOISE) && <p>{say(planScreen.isCounterpoise)}</p>}
-      <Why item={item} words={say(planScreen.stretch, { line: item.name })} />
     </li>
   );
 }
@@ -105,10 +107,14 @@ function Device({ item, hasBox, isFirst, answers, planId, woundId }: DeviceProps
       <h3 class="tag">{item.name.charAt(0).toUpperCase() + item.name.slice(1)}</h3>
       {last && <Bob />}
       <div class="body">
-        {!last && <p class="at">{say(places[item.at])}</p>}
-        {away && item.distanceM !== null && <p>{say(planScreen.counted, { metres: item.distanceM, hasBox })}</p>}
-        {item.device !== 'line' && item.device !== 'radio' && (
-          <p>{say(isFirst ? planScreen[`does_${item.device}`] : planScreen.sameAgain)}</p>
+        {!last && (
+          <p>
+            <b>{say(places[item.at], { away })}</b>{' '}
+            {away && item.distanceM !== null && say(planScreen.counted, { metres: item.distanceM, hasBox })}
+          </p>
+        )}
+        {isFirst && item.device !== 'line' && item.device !== 'radio' && (
+          <p>{say(planScreen[`does_${item.device}`])}</p>
         )}
         {last && first !== undefined && <p>{first.text}</p>}
         {item.figures?.shortfalls.map((shortfall) => (

@@ -128,10 +128,15 @@ function ChokePlaces({ study, hasBox, onHand }: PlacesProps) {
   const { chokes } = study;
   if (chokes === null) return null;
   const owned = ownedText(study, hasBox, onHand, say);
-  const sets = [
-    { name: planScreen.usualPlaces, set: chokes.house },
-    { name: planScreen.chosenPlaces, set: chokes.chosen },
-  ];
+  const textOf = ({ chokes: places }: typeof chokes.house): string =>
+    places.length === 0 ? say(planScreen.noChokeAtAll) : chokeSetText(places, hasBox, say.format);
+  const isUsual = textOf(chokes.chosen) === textOf(chokes.house);
+  const sets = isUsual
+    ? [{ name: planScreen.usualPlaces, set: chokes.house }]
+    : [
+        { name: planScreen.usualPlaces, set: chokes.house },
+        { name: planScreen.chosenPlaces, set: chokes.chosen },
+      ];
   return (
     <>
       <dl class="dispute">
@@ -140,25 +145,26 @@ function ChokePlaces({ study, hasBox, onHand }: PlacesProps) {
             <dt>{say(name)}</dt>
             <dd>
               {say(planScreen.setIs, {
-                set:
-                  set.chokes.length === 0 ? say(planScreen.noChokeAtAll) : chokeSetText(set.chokes, hasBox, say.format),
+                set: textOf(set),
                 ma: milliamps(set.worstMa, say),
                 band: set.worstBand,
               })}
             </dd>
           </div>
         ))}
-        <div>
-          <dt>{say(planScreen.difference)}</dt>
-          <dd>
-            {Math.abs(chokes.differenceDb) < 0.5
-              ? say(planScreen.noDifference)
-              : say(planScreen.differenceIs, {
-                  db: say.format.number(Math.abs(chokes.differenceDb), 2),
-                  isLess: chokes.differenceDb < 0,
-                })}
-          </dd>
-        </div>
+        {!isUsual && (
+          <div>
+            <dt>{say(planScreen.difference)}</dt>
+            <dd>
+              {Math.abs(chokes.differenceDb) < 0.5
+                ? say(planScreen.noDifference)
+                : say(planScreen.differenceIs, {
+                    db: say.format.number(Math.abs(chokes.differenceDb), 2),
+                    isLess: chokes.differenceDb < 0,
+                  })}
+            </dd>
+          </div>
+        )}
         {chokes.built !== null && (
           <div>
             <dt>{say(planScreen.asWound)}</dt>
@@ -253,7 +259,7 @@ function weaker(db: number | null | undefined, say: Say): string {
 
 function Decibels({ rows }: { readonly rows: readonly BandStudy[] }) {
   const say = useSay();
-  const db = (value: number): string => say.format.number(Math.round(value), 3).replace('-', '\u2212');
+  const db = (value: number): string => say.format.number(Math.round(value), 3);
   return (
     <details>
       <summary>{say(planScreen.inDecibels)}</summary>

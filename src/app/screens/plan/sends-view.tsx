@@ -72,7 +72,7 @@ function BandSends({ row, picture }: { readonly row: BandStudy; readonly picture
             km: km(takeOffDeg),
             isUp: takeOffDeg >= 75,
             gain: say.format.number(10 ** (gainDbi / 10), 2),
-            dbi: say.format.number(gainDbi, 2).replace('-', '\u2212'),
+            dbi: say.format.number(gainDbi, 2),
           })}
         </p>
       )}

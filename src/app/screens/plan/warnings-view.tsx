@@ -20,25 +20,28 @@ interface WarningsProps {
   readonly planId: string;
 }
 
-/** Warnings of harm to people: they stand open beside the stops, whatever else is folded. */
+/** Warnings of harm to people: they stand open before the stops, whatever else is folded. */
 const harms = ['people-too-near', 'power-line-too-near'];
-const isFirst = ({ id, severity }: Warning): boolean => severity === 'stop' || harms.includes(id);
+const isHarm = ({ id }: Warning): boolean => harms.includes(id);
+const isFirst = (warning: Warning): boolean => warning.severity === 'stop' || isHarm(warning);
 
 export function Stops({ warnings, answers, planId }: WarningsProps) {
   const say = useSay();
   return (
     <>
-      {warnings.filter(isFirst).map((warning, index) => (
-        <section
-          class="stop"
-          key={`${warning.id} ${index}`}
-          aria-label={`${say(warning.severity === 'stop' ? planScreen.stop : planScreen.danger)}: ${warning.text}`}
-        >
-          <h2>{warning.text}</h2>
-          <p>{warning.why}</p>
-          <WaysOut warning={warning} answers={answers} planId={planId} />
-        </section>
-      ))}
+      {[...warnings.filter(isHarm), ...warnings.filter((each) => isFirst(each) && !isHarm(each))].map(
+        (warning, index) => (
+          <section
+            class="stop"
+            key={`${warning.id} ${index}`}
+            aria-label={`${say(warning.severity === 'stop' ? planScreen.stop : planScreen.danger)}: ${warning.text}`}
+          >
+            <h2>{warning.text}</h2>
+            <p>{warning.why}</p>
+            <WaysOut warning={warning} answers={answers} planId={planId} />
+          </section>
+        ),
+      )}
     </>
   );
 }
