@@ -109,6 +109,25 @@ const judgedPerson = (metres: number | null, publicM: number, most: Watts | null
   powerAtNearestPersonWWorking: most?.working ?? null,
 });
 
+interface Stretch<W> {
+  readonly metres: number;
+  readonly working: W;
+}
+
+const distances = <W>(knowing: Stretch<W>, everyone: Stretch<W>) => ({
+  knowingM: knowing.metres,
+  knowingMWorking: knowing.working,
+  publicM: everyone.metres,
+  publicMWorking: everyone.working,
+});
+
+const onGround = <W>(knowing: Stretch<W>, everyone: Stretch<W>) => ({
+  groundKnowingM: knowing.metres,
+  groundKnowingMWorking: knowing.working,
+  groundPublicM: everyone.metres,
+  groundPublicMWorking: everyone.working,
+});
+
 function solvedExposure(facts: Facts, at: BandFacts, near: NearField): Exposure | null {
   const knowing = solvedDistance(facts, at, near, 'knowing');
   const everyone = solvedDistance(facts, at, near, 'public');
@@ -116,14 +135,8 @@ function solvedExposure(facts: Facts, at: BandFacts, near: NearField): Exposure 
   const { nearestPersonM } = facts.settled;
   return {
     ...withoutDistance(at, facts),
-    knowingM: knowing.metres,
-    knowingMWorking: knowing.working,
-    publicM: everyone.metres,
-    publicMWorking: everyone.working,
-    groundKnowingM: knowing.ground.metres,
-    groundKnowingMWorking: knowing.ground.working,
-    groundPublicM: everyone.ground.metres,
-    groundPublicMWorking: everyone.ground.working,
+    ...distances(knowing, everyone),
+    ...onGround(knowing.ground, everyone.ground),
     method: 'solved',
     decidedBy: everyone.decidedBy,
     part: everyone.part,
@@ -131,16 +144,7 @@ function solvedExposure(facts: Facts, at: BandFacts, near: NearField): Exposure 
     parts: near.parts.flatMap(({ part }) => {
       const knows = part === knowing.part ? knowing : partDistance(facts, at, near, 'knowing', part);
       const others = part === everyone.part ? everyone : partDistance(facts, at, near, 'public', part);
-      if (knows === null || others === null) return [];
-      return [
-        {
-          part,
-          knowingM: knows.metres,
-          knowingMWorking: knows.working,
-          publicM: others.metres,
-          publicMWorking: others.working,
-        },
-      ];
+      return knows === null || others === null ? [] : [{ part, ...distances(knows, others) }];
     }),
     places: exposurePlaces(facts, at, near),
     ...judgedPerson(
@@ -168,14 +172,8 @@ function screenedExposure(
   const { nearestPersonM } = facts.settled;
   return {
     ...withoutDistance(at, facts),
-    knowingM: knowing.metres,
-    knowingMWorking: knowing.working,
-    publicM: everyone.metres,
-    publicMWorking: everyone.working,
-    groundKnowingM: knowing.metres,
-    groundKnowingMWorking: knowing.working,
-    groundPublicM: everyone.metres,
-    groundPublicMWorking: everyone.working,
+    ...distances(knowing, everyone),
+    ...onGround(knowing, everyone),
     method: everyone.decidedBy.code.startsWith('screen') ? 'screen' : 'common-practice',
     decidedBy: everyone.decidedBy,
     ...judgedPerson(nearestPersonM, everyone.metres, nearestPersonM === null ? null : powerFor(source, nearestPersonM)),
