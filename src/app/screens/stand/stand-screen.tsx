@@ -120,9 +120,6 @@ const computedText = (ma: number, say: Say): string => (ma < 1 ? say(stand.under
 
 const MA_PER_A = 1000;
 
-/** The fewer characters, the larger they stand. */
-const sizes: Readonly<Record<number, string>> = { 1: 'huge', 2: 'huge', 3: 'large' };
-
 interface ColumnProps {
   readonly head: string;
   readonly measured: number | null;
@@ -147,8 +144,7 @@ function Column({ head, measured, wireMa, computed, computedWireMa }: ColumnProp
       ) : (
         <>
           <p class="amount">
-            <span class={`figure ${sizes[text.length] ?? ''}`}>{text}</span>{' '}
-            <b>{say(isLarge ? stand.amperes : stand.milliamps)}</b>
+            <Figure text={text} /> <b>{say(isLarge ? stand.amperes : stand.milliamps)}</b>
           </p>
           {wire !== null && wire > 0 && (
             <p class="share">{say(stand.ofWire, { share: shareText(shareOf(ma / wire)) })}</p>
@@ -158,6 +154,12 @@ function Column({ head, measured, wireMa, computed, computedWireMa }: ColumnProp
       )}
     </section>
   );
+}
+
+/** The fewer characters, the larger they stand. */
+function Figure({ text }: { readonly text: string }) {
+  if (text.length < 3) return <span class="figure huge">{text}</span>;
+  return <span class={text.length === 3 ? 'figure large' : 'figure'}>{text}</span>;
 }
 
 function Change({ without, with: kept }: { readonly without: number | null; readonly with: number | null }) {
