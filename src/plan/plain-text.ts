@@ -75,7 +75,7 @@ function cutLines(
   const marks = marksM.map((mark) => format.length(mark)).join(', ');
   return [
     say(line, { name, count, cutM, finishedM, toleranceM }),
-    ...(legM === null ? [] : [say(words.legUpTo, { legM })]),
+    ...(legM === null || legM <= finishedM ? [] : [say(words.legUpTo, { legM })]),
     ...(marks === '' ? [] : [say(words.marks, { marks })]),
   ];
 }

@@ -1,5 +1,6 @@
 /** Every piece: cut length large, finished length and spare beside its name. */
 import type { Plan } from '../../../plan/plan-schema';
+import { capital } from '../../../words/capital';
 import { planScreen } from '../../../words/en/plan-screen';
 import { KeyLength } from '../../jobs/key-length';
 import { to } from '../../routes';
@@ -38,12 +39,14 @@ export function CutList({ plan, planId, isUnderway }: CutListProps) {
           {plan.cuts.map((cut) => (
             <tr key={cut.piece}>
               <th scope="row">
-                {cut.name.charAt(0).toUpperCase() + cut.name.slice(1)}
+                {capital(cut.name)}
                 {cut.count > 1 && <span>{say(planScreen.times, { count: cut.count })}</span>}
                 {cut.cutM - cut.finishedM > NO_SPARE_M && (
                   <span>{say(planScreen.finished, { finishedM: cut.finishedM })}</span>
                 )}
-                {cut.legM !== null && <span>{say(planScreen.legUpTo, { legM: cut.legM })}</span>}
+                {cut.legM !== null && cut.legM > cut.finishedM && (
+                  <span>{say(planScreen.legUpTo, { legM: cut.legM })}</span>
+                )}
               </th>
               <td>
                 <KeyLength metres={cut.cutM} what={cut.name} />
@@ -60,7 +63,7 @@ export function CutList({ plan, planId, isUnderway }: CutListProps) {
         <div class="group">
           {plan.cuts.map((cut) => (
             <div key={cut.piece}>
-              <b>{cut.name.charAt(0).toUpperCase() + cut.name.slice(1)}</b>
+              <b>{capital(cut.name)}</b>
               <p>
                 {say(planScreen.exact, { toleranceM: cut.toleranceM })} {cut.stopRule}
               </p>
