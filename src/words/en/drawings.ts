@@ -1,11 +1,14 @@
 /** What each drawing says, in one or two sentences, for those who do not see it. */
-import type { Message } from '../message';
+import type { Data, Message } from '../message';
+
+const lineName = ({ isCoax }: Data): string => (isCoax === true ? 'The coax' : 'The open-wire line');
 
 export const drawings = {
   side: (d, f) =>
-    `Side view to scale. The feed point is ${f.length(Number(d.feedM))} above ground, the highest wire ${f.length(Number(d.topM))}, its ends ${f.length(Number(d.endM))}.${d.coax === true ? ` Coax runs ${f.length(Number(d.coaxM))} to the radio.` : ''}${d.chokes === '' ? '' : ` Chokes sit on it at ${d.chokes}.`}`,
+    `Side view to scale. The wire is fed ${f.length(Number(d.feedM))} above ground; its highest point is ${f.length(Number(d.topM))}, its lowest ${f.length(Number(d.lowM))}.${Number(d.lineM) > 0 ? ` ${lineName(d)} runs ${f.length(Number(d.lineM))} to the radio.` : ''}${d.chokes === '' ? '' : ` Chokes sit on it: ${d.chokes}.`}`,
+  chokeThere: (d, f) => (d.atFeed === true ? 'one at the feed point' : `one at ${f.length(Number(d.metres))}`),
   top: (d, f) =>
-    `The site from above, to scale: the wire is ${f.length(Number(d.runM))} across.${d.coax === true ? ` The coax leaves it ${d.square === true ? 'at a right angle' : 'along the wire'}.` : ''}${Number(d.keepOutM) > 0 ? ` People stay ${f.length(Number(d.keepOutM))} away from every part of it.` : ''}`,
+    `The site from above, to scale: the wire ${Number(d.runM) < 0.05 ? 'stands upright' : `is ${f.length(Number(d.runM))} across`}.${Number(d.lineM) > 0 ? ` ${lineName(d)} leaves it ${d.square === true ? 'at a right angle' : 'along the wire'}.` : ''}${Number(d.keepOutM) > 0 ? ` People stay away from every part of it, ${f.length(Number(d.keepOutM))} where most is asked.` : ''}`,
   decides: (d, f) =>
     `The measure marks the part that keeps people farthest: ${d.part}, ${f.length(Number(d.keepOutM))}.`,
   groundStrip: (d, f) =>

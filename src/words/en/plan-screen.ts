@@ -28,10 +28,10 @@ export const planScreen = {
   site: 'The site',
   sideScale: (d, f) => `1 square is ${f.length(Number(d.squareM))}. Stripes: stay out.`,
   sideOpen: 'What it shows',
-  sideCaption: (_d, f) =>
-    `To scale in both directions. The person is ${f.length(1.75)} tall. Stripes at wire ends: do not touch; round the wire: as far as people stay away. Dashes: rope.`,
+  sideCaption: ({ hasEnds }, f) =>
+    `To scale in both directions. The person is ${f.length(1.75)} tall. Stripes${hasEnds === true ? ' at wire ends: do not touch;' : ''} round the wire: as far as people stay away. Dashes: rope.`,
   supportsGuessed: 'Where poles and trees stand is a guess: yours may differ.',
-  coaxTurned: 'The coax leaves at a right angle; here it is turned into the picture.',
+  lineTurned: 'The line to the radio leaves at a right angle; here it is turned into the picture.',
   chokeAt: (d, f) => `${d.name}, ${f.length(Number(d.metres))} along the coax, counted from the ${from(d)}`,
   chokeAtFeed: ({ name }) => `${name}, at the feed point`,
   fromAbove: 'From above',

@@ -31,5 +31,6 @@ export const whyScreen = {
   one1: '1:1',
   differ: 'Where people differ',
   differFor: ({ name }) => `Both sides, then the house answer. For: ${name}.`,
+  differNotHere: ({ name }) => `Nothing that ${name} asks for is in dispute.`,
   differNone: 'Make a plan, and the disputes that touch it stand here with its own numbers.',
 } as const satisfies Readonly<Record<string, Message>>;

@@ -28,18 +28,19 @@ export function SiteFigure({ picture, plan }: SiteFigureProps) {
   const keepOutM = keepOutOf(plan);
   const keepOut = keepOutZonesOf(plan);
   const hasBox = boxAtFeedPoint(plan);
-  const coaxM = site.coax.at(-1)?.alongM ?? 0;
+  const line = { lineM: site.coax.at(-1)?.alongM ?? 0, isCoax: site.line === 'coax' };
   const label = say(drawings.side, {
     feedM: site.feed[2],
     topM: Math.max(...wire),
-    endM: Math.min(...wire),
-    coax: site.coax.length > 0,
-    coaxM,
-    chokes: chokes.map(({ metres }) => say.format.length(metres)).join(', '),
+    lowM: Math.min(...wire),
+    ...line,
+    chokes: chokes
+      .map(({ metres }) => say(drawings.chokeThere, { metres, atFeed: metres < AT_FEED_POINT_M }))
+      .join(', '),
   });
   const height = (metres: number): readonly [string, string] =>
     metric ? [metresText(metres), feetInchesText(metres)] : [feetInchesText(metres), metresText(metres)];
-  const topLabel = say(drawings.top, { runM, coax: site.coax.length > 0, square, keepOutM: keepOutM ?? 0 });
+  const topLabel = say(drawings.top, { runM, ...line, square, keepOutM: keepOutM ?? 0 });
   return (
     <section aria-label={say(planScreen.site)} id="site">
       <figure class="plate">
@@ -65,8 +66,8 @@ export function SiteFigure({ picture, plan }: SiteFigureProps) {
             </ol>
           )}
           <p>
-            {say(planScreen.sideCaption)} {square && site.coax.length > 0 && say(planScreen.coaxTurned)}{' '}
-            {say(planScreen.supportsGuessed)}
+            {say(planScreen.sideCaption, { hasEnds: site.ends.length > 0 })}{' '}
+            {square && site.coax.length > 0 && say(planScreen.lineTurned)} {say(planScreen.supportsGuessed)}
           </p>
           {keepOut !== null && (
             <p>

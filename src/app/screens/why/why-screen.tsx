@@ -5,6 +5,7 @@ import { completeAnswers } from '../../../advice/route';
 import { sources } from '../../../catalog/sources';
 import { CoaxRoads, PartAtWork } from '../../../drawing/coax-roads';
 import { drawings } from '../../../words/en/drawings';
+import { planScreen } from '../../../words/en/plan-screen';
 import { plans } from '../../../words/en/screens';
 import { whyScreen } from '../../../words/en/why-screen';
 import { SourceNote } from '../../jobs/source-note';
@@ -133,16 +134,19 @@ function Disputes({ planId }: { readonly planId: string | undefined }) {
   const effective = useEffective();
   useEffect(() => void planner.fetch(), [planner]);
   const saved = planId === undefined ? library.plans.value[0] : library.planOf(planId);
-  const draft = saved === undefined ? null : effective(saved.answers);
-  const plan = planner.planOf(draft === null ? null : completeAnswers(draft));
+  const answers = saved === undefined ? null : completeAnswers(effective(saved.answers));
+  const plan = planner.planOf(answers);
   const disputes = plan?.disputes ?? [];
+  const data = { name: saved?.answers.name ?? plans.unnamed };
   return (
     <section aria-labelledby="differ">
       <h2 id="differ">{say(whyScreen.differ)}</h2>
       <p>
-        {disputes.length === 0
-          ? say(whyScreen.differNone)
-          : say(whyScreen.differFor, { name: saved?.answers.name ?? plans.unnamed })}
+        {disputes.length > 0
+          ? say(whyScreen.differFor, data)
+          : plan != null
+            ? say(whyScreen.differNotHere, data)
+            : say(answers === null ? whyScreen.differNone : planScreen.underway)}
       </p>
       {disputes.map((dispute) => (
         <details key={dispute.id}>
