@@ -177,15 +177,17 @@ function GoOn({ plan }: { plan: SavedPlan }) {
           <AntennaSketch {...drawn} />
         </div>
         <div class="words">
-          <h2>{name}</h2>
-          <p class="what">
-            {plan.answers.name !== undefined && <span>{kind}</span>}
-            <Wire metres={metres} isOnTheWay={isOnTheWay} />
-          </p>
-          <p class="step">
-            {begun && <Pin />}
-            {stop === undefined ? state : <Stopped ways={stop.waysOut.length} />}
-          </p>
+          <div class="go-on-text">
+            <h2>{name}</h2>
+            <p class="what">
+              {plan.answers.name !== undefined && <span>{kind}</span>}
+              <Wire metres={metres} isOnTheWay={isOnTheWay} />
+            </p>
+            <p class="step">
+              {begun && <Pin />}
+              {stop === undefined ? state : <Stopped ways={stop.waysOut.length} />}
+            </p>
+          </div>
           <span class="arrow">
             <Icon name="next" />
           </span>
