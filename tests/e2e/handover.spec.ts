@@ -233,7 +233,7 @@ test.each(['A4', 'Letter'] as const)(
     await page.locator('.sheet svg.qr').waitFor();
     const pages = pagesOf(await page.pdf({ format }));
     expect(pages).toBeGreaterThan(3);
-    expect(pages).toBeLessThan(12);
+    expect(pages).toBeLessThan(9);
     await page.emulateMedia({ media: 'print' });
     expect(await page.locator('.bar').isVisible()).toBe(false);
     expect(await page.getByRole('button', { name: 'Print' }).isVisible()).toBe(false);
