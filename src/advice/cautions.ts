@@ -42,7 +42,8 @@ const hasReturnWires = ({ facts }: Site): boolean =>
 const hasNerveLimit = ({ facts }: Site): boolean =>
   withNerveLimit.includes(facts.settled.ruleSet) && facts.bands[0].focusMHz < nerveLimitBelowMHz;
 
-const hasLinks = ({ facts }: Site): boolean => facts.system === 'linked-dipole' && facts.bands.length > 1;
+const hasLinks = ({ facts }: Pick<Site, 'facts'>): boolean =>
+  facts.system === 'linked-dipole' && facts.bands.length > 1;
 
 /** The code's sizes are for wire that hangs between supports. */
 const spans = (site: Site): boolean => outdoors(site) && site.runM > 0;
@@ -90,7 +91,20 @@ const entries: readonly Entry[] = [
     source: 'implants-and-fuel',
     applies: (site) => !portable(site),
   },
-  { id: 'wire-ends-voltage', before: 'links', lines: [47, 48, 49], source: 'antenna-wire-code', applies: hasLinks },
+  {
+    id: 'wire-ends-voltage',
+    before: 'links',
+    lines: [47, 48, 49],
+    source: 'antenna-wire-code',
+    applies: (site) => hasLinks(site) && outdoors(site),
+  },
+  {
+    id: 'wire-ends-voltage',
+    before: 'links',
+    lines: [47],
+    source: 'antenna-wire-code',
+    applies: (site) => hasLinks(site) && !outdoors(site),
+  },
   { id: 'power-lines', before: 'leave', lines: [40], source: 'antenna-electrocutions', applies: portable },
   { id: 'leaving', before: 'leave', lines: [41, 42], source: 'exposure-of-others', applies: portable },
   { id: 'lightning', before: 'storm', lines: [43], source: 'lightning-advice' },
@@ -146,10 +160,17 @@ function dataOf(facts: Facts, { runM }: Dimensions, keepOutM: number, lineDistan
   };
 }
 
-/** Where the volts stand that burn: a loop has no ends, and only some wires are fed where they are high. */
-function hotPlaces({ settled, lineKind }: Facts): readonly ('ends' | 'loop' | 'wire' | 'feed' | 'line')[] {
-  const { radiator, fedAt, lengthChoice } = settled;
-  const onWire = radiator === 'loop' ? 'loop' : radiator === 'other' ? 'wire' : 'ends';
+type HotPlace = 'ends' | 'links' | 'loop' | 'wire' | 'feed' | 'line';
+
+/** Where the volts stand that burn: a loop has no ends, an open link has two, and only some wires are fed where they are high. */
+function hotPlaces(facts: Facts): readonly HotPlace[] {
+  const { radiator, fedAt, lengthChoice } = facts.settled;
   const isFedHot = fedAt === 'end' || (fedAt === 'base' && lengthChoice !== 'resonant');
-  return [onWire, ...(isFedHot ? (['feed'] as const) : []), ...(lineKind === 'open-wire' ? (['line'] as const) : [])];
+  const places: readonly (readonly [HotPlace, boolean])[] = [
+    [radiator === 'loop' ? 'loop' : radiator === 'other' ? 'wire' : 'ends', true],
+    ['links', hasLinks({ facts })],
+    ['feed', isFedHot],
+    ['line', facts.lineKind === 'open-wire'],
+  ];
+  return places.flatMap(([place, isHot]) => (isHot ? [place] : []));
 }

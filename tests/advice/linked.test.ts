@@ -136,6 +136,13 @@ describe('parts, steps and cautions', () => {
     },
   );
 
+  test('under a roof the volts are told, and nothing of lowering, lines or wind', () => {
+    const lines = cautionsBefore('change-links', linked({ indoors: true }).cautions).flatMap((each) => each.lines);
+    expect(lines).toContain(47);
+    expect(lines).not.toContain(48);
+    expect(lines).not.toContain(49);
+  });
+
   test('the steps say the order of trimming and how the links stand for each band', () => {
     const { steps } = linked({ bands: ['40m', '20m', '15m'] });
     const text = (id: string): string => {

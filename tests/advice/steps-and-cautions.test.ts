@@ -22,7 +22,7 @@ import { type GivenAnswers, wholePlan } from './whole-plan';
 const MANY_MS = 120_000;
 
 const formats = [createFormat('metric'), createFormat('imperial')];
-/** First line of each mandatoryCautions caution, by the project's own list of cautions. */
+/** First line of each mandatory caution, by the project's own list of cautions. */
 const firstLine: Readonly<Record<string, number>> = {
   'power-lines': 1,
   'fall-path': 2,
@@ -106,6 +106,11 @@ describe('cautions', () => {
     [{ radiator: 'straight-wire', fedAt: 'centre' }, 'Put the wire ends beyond reach.'],
     [{ radiator: 'inverted-v', fedAt: 'end' }, 'Put the wire ends and the feed point beyond reach.'],
     [{ radiator: 'loop', fedAt: 'corner' }, 'Put the whole loop beyond reach.'],
+    [
+      { radiator: 'linked-wire', fedAt: 'centre', bands: ['40m', '20m'] },
+      'Put the wire ends and the open links beyond reach.',
+    ],
+    [{ radiator: 'linked-wire', fedAt: 'centre', bands: ['40m'] }, 'Put the wire ends beyond reach.'],
     [
       { radiator: 'straight-wire', fedAt: 'centre', feedLine: 'window-line', shackEnd: 'wide-tuner' },
       'Put the wire ends and the open-wire line beyond reach.',

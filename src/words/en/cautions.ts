@@ -1,6 +1,6 @@
 /**
  * The cautions, by the number of their line: one sentence to act on, one reason. Data: lineDistanceM, keepOutM (0: not known), awg, codeAwg,
- * runM, walkwayM, bands, powerW, mode, ruleSet, nerveVPerM, endV, hot (ends, loop, wire, feed, line), minutes. Every screen that shows one of
+ * runM, walkwayM, bands, powerW, mode, ruleSet, nerveVPerM, endV, hot (ends, links, loop, wire, feed, line), minutes. Every screen that shows one of
  * them ends with line 44.
  */
 import type { Format } from '../format';
@@ -25,6 +25,7 @@ const keepOut = (d: Data, f: Format): string =>
 
 const hotPlaces: Readonly<Record<string, string>> = {
   ends: 'the wire ends',
+  links: 'the open links',
   loop: 'the whole loop',
   wire: 'the whole wire',
   feed: 'the feed point',

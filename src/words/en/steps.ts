@@ -31,7 +31,7 @@ const ordered = (d: Data): readonly string[] => String(d.order).split(' ').map(b
 const orderText = (d: Data): string => ordered(d).join(', then ');
 const linkNames = (d: Data): string => ordered(d).slice(0, -1).join(', ');
 
-/** "for 15 m every link open; for 20 m close 15 m; for 40 m close 15 m and 20 m". */
+/** "for 15 m every link open; for 20 m closed up to the 15 m link, open beyond; for 40 m every link closed". */
 function settings(d: Data): string {
   const all = ordered(d);
   return all
@@ -82,8 +82,7 @@ export const stepNames: Readonly<Record<string, string>> = {
 };
 
 export const steps: Readonly<Record<string, Message>> = {
-  'pack-portable':
-    'Tick each thing into the bag.',
+  'pack-portable': 'Tick each thing into the bag.',
   'pack-home': 'Lay everything out and tick it off.',
   'make-boxes': (d) =>
     `Wind ${plural(d.count, 'the core', 'the cores')} and close the ${plural(d.count, 'box', 'boxes')} at a table, not in the field. Test with a resistor if you have an analyser.`,

@@ -72,7 +72,7 @@ export const trimScreen = {
     'All in MHz. This piece is part of every lower band, so their dips move with it: trim them after it, the highest first. “About” is worked out, not measured.',
   linkSetting: ({ band, closedTo, atLink }) => {
     const beyond = atLink === true ? `closed up to the ${closedTo} link, open beyond` : 'all closed';
-    return `Links for ${band}, both legs alike: ${closedTo === '' ? 'all open' : beyond}. Radio off and coax unplugged before a hand goes to a link.`;
+    return `Links for ${band}, both legs alike: ${closedTo === '' ? 'all open' : beyond}. Before a hand goes to a link: radio off, coax unplugged, and the wire brought down to the hand.`;
   },
   trimBefore: ({ before, band }) => `Trim ${before} first: its piece is part of ${band}`,
   favour: 'The aims share it out between the bands. To favour one where you work, at the cost of the others:',
