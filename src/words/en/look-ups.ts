@@ -9,7 +9,7 @@ interface StepWords {
 interface LookUpWords {
   readonly title: Message;
   /** What can injure on the way; comes first. */
-  readonly danger?: Message;
+  readonly danger: Message;
   /** What people try and should not. */
   readonly last?: Message;
 }
@@ -26,10 +26,14 @@ export const lookUps: Readonly<Record<'radio-upset' | 'noise' | 'folds-back' | '
   },
   noise: {
     title: 'Noise: is it the feed line?',
+    danger:
+      'Do not send while the wire is off. Outdoors look up for power lines each time the antenna comes down or goes up.',
     last: 'What is left with both chokes in, the wire itself hears.',
   },
   'folds-back': {
     title: 'Low SWR on the analyser, yet the radio turns down',
+    danger:
+      'Radio off before a hand goes to a plug, a lead or the wire. While you send, everybody stays away from the wire.',
   },
   'conducting-pole': {
     title: 'The pole is metal or carbon',

@@ -44,11 +44,9 @@ function OneLookUp({ id, steps }: LookUp) {
   return (
     <details>
       <summary>{say(words.title)}</summary>
-      {words.danger !== undefined && (
-        <div class="danger">
-          <p>{say(words.danger)}</p>
-        </div>
-      )}
+      <div class="danger">
+        <p>{say(words.danger)}</p>
+      </div>
       <ol class="checks">
         {steps.map(({ code, data }) => (
           <Step key={code} code={code} data={data} />
