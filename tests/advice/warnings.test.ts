@@ -223,6 +223,12 @@ const cases: readonly Case[] = [
     hit: { ...dipole, feedLineLengthM: 20, entryDistanceM: 21 },
     miss: { ...dipole, feedLineLengthM: 20, entryDistanceM: 20 },
   },
+  // Kept from when the line was coax, and not asked of open-wire line.
+  {
+    id: 'line-too-short',
+    hit: { ...doublet, feedLine: 'rg-58', feedLineLengthM: 20, entryDistanceM: 21 },
+    miss: { ...doublet, feedLineLengthM: 20, entryDistanceM: 21 },
+  },
   {
     id: 'line-loss',
     hit: { ...dipole, feedLineLengthM: 40 },

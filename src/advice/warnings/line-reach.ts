@@ -6,10 +6,10 @@ const TAKEN_AT_M = 1;
 /** Rounding of what people type: 1 cm. */
 const SLACK_M = 0.01;
 
-export const lineTooShort: Rule = ({ facts: { settled, answers } }) => {
+export const lineTooShort: Rule = ({ facts: { settled, answers, lineKind } }) => {
   const { feedLine, feedLineLengthM: lineM, heightM, indoors } = settled;
   if (feedLine === 'none' || indoors) return [];
-  const entryM = answers.entryDistanceM ?? 0;
+  const entryM = lineKind === 'coax' ? (answers.entryDistanceM ?? 0) : 0; // asked of coax only
   if (entryM > lineM + SLACK_M) {
     const ways = [
       ['longer-line', { lengthM: entryM }],

@@ -118,11 +118,11 @@ export const lineWarnings = {
   },
   'line-ends-before-entry': {
     text: (d, f) =>
-      `The line ends before the building: ${say.length(d, f, 'lineM')} of it, and the entry is ${say.length(d, f, 'entryM')} along it.`,
-    why: 'Both were told, and both cannot be. This plan takes the entry to be where the line ends.',
+      `More coax is told to lie outside than there is: ${say.length(d, f, 'entryM')} outside, ${say.length(d, f, 'lineM')} in all.`,
+    why: 'Both cannot be. This plan takes all of it to lie outside.',
     waysOut: {
       'longer-line': (d, f) => `Take at least ${say.length(d, f, 'lengthM')} of line.`,
-      'nearer-entry': (d, f) => `Or correct the way to the entry: ${say.length(d, f, 'lengthM')} or less.`,
+      'nearer-entry': (d, f) => `Or correct the coax outside: ${say.length(d, f, 'lengthM')} or less.`,
     },
   },
   'line-shorter-than-counterpoise': {
