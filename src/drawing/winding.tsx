@@ -167,9 +167,8 @@ const INSIDE_PX = INNER_PX - 20;
 
 /** Every fifth and the tap outside the ring; the first and the last inside, since their wires come out there. */
 function Numbers({ strands, turns, tapAt }: NumbersProps) {
-  const own = strands.filter(
-    ({ wire, turn }) => wire === strands.find((each) => each.turn === turns)?.wire && turn <= turns,
-  );
+  const longest = strands.find(({ turn }) => turn === turns)?.wire;
+  const own = strands.filter(({ wire }) => wire === longest);
   const marks = [1, turns, ...(tapAt === undefined ? [] : [tapAt])];
   const told = own.filter(({ turn }) => {
     if (turn === 1) return tapAt === undefined || tapAt > 3;

@@ -36,13 +36,12 @@ export function ringsOf({ item: { device, build }, windings }: WoundDevice): num
 const LEAST_TO_CROSS = 4;
 
 export function woundDevices({ chain }: Plan): readonly WoundDevice[] {
-  const devices = chain.flatMap((item, index) => {
+  return chain.flatMap((item, index) => {
     const windings = windingsOf(item);
     if (windings.length === 0) return [];
     const before = chain.slice(0, index).filter(({ device, at }) => device === item.device && at === item.at).length;
     return [{ id: [item.device, item.at, ...(before === 0 ? [] : [before + 1])].join('-'), item, windings }];
   });
-  return devices;
 }
 
 function windingsOf({ device, build, ports }: ChainItem): readonly Winding[] {

@@ -111,9 +111,9 @@ async function withPairs(
   instrument: FieldInstrument,
 ): Promise<SolvedLengths> {
   const rides = dimensions.freeRides.map(({ band }) => band);
-  const [riders, others] = [true, false].map((isRider) =>
-    facts.bands.slice(1).filter(({ band }) => rides.includes(band) === isRider),
-  ) as [BandFacts[], BandFacts[]];
+  const further = facts.bands.slice(1);
+  const riders = further.filter(({ band }) => rides.includes(band));
+  const others = further.filter(({ band }) => !rides.includes(band));
   let solved = whole;
   for (const at of others) solved = (await withPair(facts, solved, at, instrument)) ?? solved;
   for (const at of riders) {

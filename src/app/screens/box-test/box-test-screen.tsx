@@ -12,7 +12,7 @@ import { woundDevices } from '../../jobs/windings';
 import { SaveTrouble } from '../../parts/save-note';
 import { Top } from '../../parts/top';
 import { type BenchRoute, to } from '../../routes';
-import { clock, useSay } from '../../say';
+import { moment, useSay } from '../../say';
 import { useStores } from '../../stores/stores';
 import { judgeSwr, USABLE_SWR } from './judge-swr';
 import '../../jobs/jobs.css';
@@ -169,7 +169,7 @@ function Reading({ saved, reading, name, expected, judge }: ReadingProps) {
           <span id={`${id}-is`} role="status">
             {wrong && <b>{say(boxTest.wrong)}</b>}
             {!wrong && value !== null && kept !== undefined && (
-              <b>{say(boxTest[judge(value)], { time: clock(kept.at) })}</b>
+              <b>{say(boxTest[judge(value)], { time: moment(kept.at) })}</b>
             )}
           </span>
         </td>

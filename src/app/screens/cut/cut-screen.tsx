@@ -4,6 +4,7 @@ import { spokenLength } from '../../../base/format-length';
 import type { SavedPlan } from '../../../design/saved-plan';
 import { Piece, Progress } from '../../../drawing/pieces';
 import type { Plan } from '../../../plan/plan-schema';
+import { capital } from '../../../words/capital';
 import { cutScreen } from '../../../words/en/cut-screen';
 import { drawings } from '../../../words/en/drawings';
 import { jobs, spokenLengthText } from '../../../words/en/job-screens';
@@ -65,15 +66,13 @@ function Cutting({ plan, saved, name, at }: OpenPlan & { readonly at: string }) 
       </GatesFirst>
       {held && cut !== undefined && (
         <Holding onLetGo={() => setHeld(false)}>
-          <h2>{say(cutScreen.heading, { count: cut.count, title: titleOf(cut) })}</h2>
+          <h2>{say(cutScreen.heading, { count: cut.count, title: capital(cut.name) })}</h2>
           <CallOut metres={cut.cutM} />
         </Holding>
       )}
     </>
   );
 }
-
-const titleOf = ({ name }: Cut): string => name.charAt(0).toUpperCase() + name.slice(1);
 
 function Nothing() {
   const say = useSay();
@@ -119,7 +118,7 @@ function OnePiece({ plan, saved, cut, index }: PieceProps) {
         <SaveTrouble />
         <div class="in-hand">
           <h1 tabIndex={-1}>
-            {say(cutScreen.heading, { count: cut.count, title: titleOf(cut) })}{' '}
+            {say(cutScreen.heading, { count: cut.count, title: capital(cut.name) })}{' '}
             <span>{say(cutScreen.piece, { now: index + 1, count })}</span>
           </h1>
           <Progress count={count} now={index} label={say(drawings.progress, { now: index + 1, count, done: index })} />

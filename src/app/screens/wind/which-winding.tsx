@@ -1,4 +1,5 @@
 /** What is being wound: the device, which of its windings, over how many rings and with how many wires. */
+import { capital } from '../../../words/capital';
 import { windScreen } from '../../../words/en/wind-screen';
 import { isOnRingOfItsOwn, ringsOf } from '../../jobs/windings';
 import { useSay } from '../../say';
@@ -14,7 +15,7 @@ export function WhichWinding({ wound, count }: CountProps) {
   return (
     <div class="in-hand">
       <h1 tabIndex={-1}>
-        {item.name.charAt(0).toUpperCase() + item.name.slice(1)}{' '}
+        {capital(item.name)}{' '}
         {windings.length > 1 && (
           <span>
             {say(windScreen.winding, { now, count: windings.length, onRing })}
