@@ -1,9 +1,9 @@
 /** Windings: as many strands as passes through the hole, wires that are wound together drawn together, and ends joined as told. */
 import type { ComponentProps } from 'preact';
-import { render } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import { Winding } from '../../src/drawing/winding';
 import { strandsOf } from '../../src/drawing/winding-strands';
+import { file, sound } from './svg-file';
 
 type Drawn = Omit<ComponentProps<typeof Winding>, 'label'>;
 
@@ -68,8 +68,8 @@ const passes = (svg: string): number => (svg.match(/stroke="var\(--tag\)"/g) ?? 
 test.each(Object.entries(drawn))(
   '%s has a strand for each pass of each wire',
   async (name, { passes: wound, ...props }) => {
-    const svg = `${render(<Winding {...props} label={name} />).replace('<svg', '<svg xmlns="http://www.w3.org/2000/svg"')}\n`;
-    expect(svg).not.toMatch(/NaN|undefined|Infinity/);
+    const svg = file(<Winding {...props} label={name} />);
+    sound(svg);
     expect(passes(svg)).toBe(wound);
     await expect(svg).toMatchFileSnapshot(`svg/${name}.svg`);
   },
@@ -103,7 +103,7 @@ describe('strands', () => {
 
 test('two ends that are joined have a line between them with a dot at each, and only one carries the word', () => {
   const { passes: _, ...props } = drawn['transformer-9to1']!;
-  const svg = render(<Winding {...props} label="nine" />);
+  const svg = file(<Winding {...props} label="nine" />);
   expect(svg.match(/class="f"/g)).toHaveLength(4);
   expect(svg.match(/coax centre/g)).toHaveLength(1);
 });
