@@ -48,6 +48,20 @@ const isCutOff =
   ({ text, xPt, yPt, sizePt }: PrintedPage['glyphs'][number]): boolean =>
     text.trim() !== '' && (xPt < left || xPt + sizePt / 4 > right || yPt < lower || yPt + sizePt / 2 > upper);
 
+/** Letters on which others stand. The same letter twice in one place is its outline and its filling. */
+function overprinted({ glyphs }: PrintedPage): string[] {
+  const inked = glyphs.filter(({ text }) => text.trim() !== '').sort((a, b) => a.yPt - b.yPt);
+  return inked.flatMap((one, index) => {
+    for (let at = index + 1; at < inked.length; at++) {
+      const other = inked[at];
+      if (other === undefined || other.yPt - one.yPt > one.sizePt / 2) return [];
+      const isBeside = Math.abs(other.xPt - one.xPt) > one.sizePt / 5 || other.yPt - one.yPt < one.sizePt / 20;
+      if (!isBeside) return [`${one.text} under ${other.text} at ${one.xPt}, ${one.yPt}`];
+    }
+    return [];
+  });
+}
+
 test.each(Object.entries(papers))(
   'all that is printed is there, whole, large enough, and says on each page what it belongs to: %s',
   async (paper, most) => {
@@ -64,6 +78,7 @@ test.each(Object.entries(papers))(
       expect(texts.length).toBeGreaterThan(5);
       expect(texts.filter((text) => !isIn(told, bare(text)))).toEqual([]);
       expect(pages.flatMap((each) => each.glyphs.filter(isCutOff(each)))).toEqual([]);
+      expect(pages.flatMap(overprinted)).toEqual([]);
       expect(glyphs.filter(({ sizePt }) => sizePt < LEAST_PT)).toEqual([]);
       expect(pages.length).toBeLessThanOrEqual(most);
       pages.forEach(({ foot }, index) => {
