@@ -8,6 +8,8 @@ import { serveBuilt } from './support/serve';
 type Page = import('playwright-core').Page;
 
 const number = (page: Page) => page.locator('main .num').textContent();
+/** Turns are counted once the field study has settled them, which takes a busy machine its time. */
+const settled = { timeout: 85_000 } as const;
 const turns = (page: Page) => page.getByText(/^of \d+ turns$/).textContent();
 
 test('turns are counted from the plan on, by a button as wide as the screen, by keys, and one back', async () => {
@@ -18,7 +20,7 @@ test('turns are counted from the plan on, by a button as wide as the screen, by 
   await page.getByText('How to make it').first().click();
   await page.getByRole('link', { name: /^Count the turns: 49:1/ }).click();
   const more = page.getByRole('button', { name: 'One more turn' });
-  await more.waitFor();
+  await more.waitFor(settled);
   const box = (await more.boundingBox())!;
   expect(box.width).toBeGreaterThan(320);
   expect(box.height).toBeGreaterThan(150);
@@ -48,7 +50,7 @@ test('a count outlives the battery, is held against rain, and says when all turn
   const first = await openBrowser(phone, profile);
   const id = await withPlan(first.page, server.url, 'endFed');
   await openAt(first.page, `#/plan/${id}/wind/transformer-feed-point`);
-  await first.page.getByRole('button', { name: 'One more turn' }).waitFor();
+  await first.page.getByRole('button', { name: 'One more turn' }).waitFor(settled);
   await first.page.locator('h1').focus();
   for (let turn = 0; turn < 9; turn++) await first.page.keyboard.press('PageDown');
   const kept = async (): Promise<string> => JSON.stringify(await storedRecords(first.page, 'plans'));
@@ -57,7 +59,7 @@ test('a count outlives the battery, is held against rain, and says when all turn
 
   const { page } = await openBrowser(phone, profile);
   await page.goto(`${server.url}#/plan/${id}/wind/transformer-feed-point`);
-  await page.getByRole('button', { name: 'One more turn' }).waitFor();
+  await page.getByRole('button', { name: 'One more turn' }).waitFor(settled);
   expect(await number(page)).toBe('9');
   await page.getByRole('button', { name: 'Hold' }).click();
   const dialog = page.getByRole('dialog');
@@ -84,7 +86,7 @@ test('a lost count is set to what is seen in the hole, and a wet finger that bou
   const id = await withPlan(page, url, 'endFed');
   await openAt(page, `#/plan/${id}/wind/transformer-feed-point`);
   const more = page.getByRole('button', { name: 'One more turn' });
-  await more.waitFor();
+  await more.waitFor(settled);
   await more.evaluate((button) => {
     for (const timeStamp of [5000, 5040, 5600]) {
       const click = new MouseEvent('click', { bubbles: true, detail: 1 });
