@@ -42,7 +42,7 @@ export const everyScreen = (id) => [
  */
 export async function keepPlan(page, url, link) {
   await page.goto(`${url}#/receive/${link}`);
-  await page.locator('main .btn.go').click();
+  await page.locator('.act .btn.go').click();
   await page.locator('a[href="#/new"]').first().waitFor();
   const ids = await page
     .locator('a[href^="#/plan/"]')
