@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import {
   dipNow,
   movedWith,
+  nextToTrim,
   ownWireText,
   readField,
   untrimmedInside,
@@ -92,5 +93,19 @@ describe('in which order', () => {
     const good = measured(saved, '15m', fifteen.aimMHz, wholeOf(fifteen), 2000);
     expect(untrimmedInside(good, forty, targets)?.band).toBe('20m');
     expect(untrimmedInside(good, twenty, targets)).toBeNull();
+  });
+
+  test('from a band that is trimmed it goes on to the next that is not, and from the last to none', () => {
+    const good = measured(saved, '15m', fifteen.aimMHz, wholeOf(fifteen), 2000);
+    expect(nextToTrim(good, fifteen, targets)?.band).toBe('20m');
+    const both = measured(good, '20m', twenty.aimMHz, wholeOf(twenty), 3000);
+    expect(nextToTrim(both, fifteen, targets)?.band).toBe('40m');
+    expect(nextToTrim(both, forty, targets)).toBeNull();
+  });
+
+  test('bands on one wire are trimmed together: none is next', () => {
+    const endFed: Answers = { ...linked, radiator: 'inverted-v', fedAt: 'end' };
+    const [first] = trimTargets(endFed, makePlan(endFed));
+    expect(nextToTrim(newSavedPlan(saved.id, 1000, endFed), first, trimTargets(endFed, makePlan(endFed)))).toBeNull();
   });
 });

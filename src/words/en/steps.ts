@@ -147,7 +147,7 @@ export const steps: Readonly<Record<string, Message>> = {
     `Set the tuner on each band with the lowest power that lets it work: ${bandList(d)}. Note the settings. There is nothing to trim.`,
   trim: 'Enter the dip on Trim. Lower, fold what it says, raise, measure again. Stop when it says stop.',
   'trim-linked': (d) =>
-    `Enter the dip on Trim. ${d.indoors === true ? 'Unplug the coax' : 'Unplug the coax and lower the wire'}, fold at the link of that band in both legs alike, ${d.indoors === true ? 'and' : 'hoist,'} measure again. When it says stop, close that link in both legs and go on to the next: ${orderText(d)}. Highest first, since its piece is part of every lower band.`,
+    `Enter the dip on Trim. ${d.indoors === true ? 'Unplug the coax' : 'Unplug the coax and lower the wire'}, fold at the link of that band in both legs alike, ${d.indoors === true ? 'and' : 'hoist,'} measure again. When it says stop, ${d.indoors === true ? 'unplug again' : 'unplug and lower once more'}, close that link in both legs and go on to the next: ${orderText(d)}. Highest first, since its piece is part of every lower band.`,
   'transmit-test': (d, f) =>
     `Send with ${f.number(Number(d.firstW))} W for ten seconds on each band${d.linked === true ? ', with the links set for it' : ''}. If the SWR wanders when the coax is moved, the coax is sending too: check the chokes.${Number(d.powerW) > Number(d.firstW) ? ` Then go up to ${f.number(Number(d.powerW))} W.` : ''} If the SWR climbs, stop and let the cores cool.`,
   'change-links': (d) =>

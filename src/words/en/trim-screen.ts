@@ -53,6 +53,7 @@ export const trimScreen = {
   done: 'Done, measure again',
   stopHere: 'Stop here',
   goOn: 'Trim on',
+  nextBand: ({ band }) => `Next: ${band}`,
   stopped: 'Trimming is over',
   stoppedWhy: 'Keep this much wire, and note it for the next antenna from this drum.',
   tapeHead: ({ way, mhz, time }) => `${way === 'up' ? 'Up' : 'Down'} ${mhz} MHz since ${time}`,
@@ -81,8 +82,8 @@ export const trimScreen = {
   favourAsIs: ({ band, mhz }) => `${band} at ${mhz} MHz: leave it as it is.`,
   about: ({ mhz }) => `about ${mhz}`,
   when: 'When to stop',
-  whenDip: ({ low, high, band }) =>
-    `Every band under SWR 2:1 where you work, or the dip on ${band} between ${low} and ${high} MHz. Whichever comes first.`,
+  whenDip: ({ low, high, band, isAlone }) =>
+    `${isAlone === true ? band : 'Every band'} under SWR 2:1 where you work, or the dip on ${band} between ${low} and ${high} MHz. Whichever comes first.`,
   aimWhy: ({ band, aim, work }) =>
     `Aim for ${aim} MHz on ${band}, as the cut list says, though you work at ${work} MHz: one wire serves several bands, and their dips come right together.`,
   noDip: 'There is no dip',

@@ -68,14 +68,20 @@ export function TapeView({ target, list, isFresh }: TapeViewProps) {
 /** An aim nearer to where one works is told by itself. */
 const TOLD_BEYOND = 0.01;
 
-export function StopRule({ target }: { readonly target: TrimTarget }) {
+interface StopRuleProps {
+  readonly target: TrimTarget;
+  readonly targets: readonly TrimTarget[];
+}
+
+export function StopRule({ target, targets }: StopRuleProps) {
   const say = useSay();
-  const { aimMHz, workMHz } = target;
+  const { aimMHz, workMHz, wire } = target;
   const band = bandName(target.band);
+  const isAlone = targets.filter((each) => each.wire === wire).length === 1;
   return (
     <section class="rule-out" aria-labelledby="when">
       <h2 id="when">{say(trimScreen.when)}</h2>
-      <p>{say(trimScreen.whenDip, { band, low: mhzText(aimMHz * 0.99), high: mhzText(aimMHz * 1.01) })}</p>
+      <p>{say(trimScreen.whenDip, { band, isAlone, low: mhzText(aimMHz * 0.99), high: mhzText(aimMHz * 1.01) })}</p>
       {Math.abs(workMHz / aimMHz - 1) > TOLD_BEYOND && (
         <p>{say(trimScreen.aimWhy, { band, aim: mhzText(aimMHz), work: mhzText(workMHz) })}</p>
       )}

@@ -24,7 +24,7 @@ import { Result } from './result';
 import { Trade } from './trade';
 import { StopRule, TapeView } from './trim-figures';
 import { Log, TouchTest, WireInUse } from './trim-notes';
-import { isSameWire, measuredOn, mhzText, verdictOn, wireInUseM } from './trim-state';
+import { isSameWire, measuredOn, mhzText, nextToTrim, verdictOn, wireInUseM } from './trim-state';
 import { type TrimTarget, trimTargets } from './trim-targets';
 import '../../jobs/jobs.css';
 import './trim.css';
@@ -88,6 +88,7 @@ function Measuring({ saved, answers, plan, target, targets }: MeasuringProps & W
   const isFresh = isSameWire(last?.wireM ?? wireM, wireM);
   const shown = last !== undefined && isFresh && !entering ? last : null;
   const isGood = shown !== null && verdictOn(target, shown) === 'stop';
+  const next = isGood ? nextToTrim(saved, target, targets) : null;
   return (
     <>
       <main id="main" class="two trim">
@@ -117,7 +118,7 @@ function Measuring({ saved, answers, plan, target, targets }: MeasuringProps & W
         </div>
         <div class="stack">
           <Trade saved={saved} targets={targets} target={target} isStepAsked={shown !== null && !isGood} />
-          <StopRule target={target} />
+          <StopRule target={target} targets={targets} />
           <TouchTest saved={saved} plan={plan} />
           <LookUps answers={answers} plan={plan} />
           <Log saved={saved} />
@@ -125,15 +126,22 @@ function Measuring({ saved, answers, plan, target, targets }: MeasuringProps & W
         </div>
       </main>
       <section class="act" aria-label={say(jobs.next)}>
-        <a class="btn tall half" href={to.job(saved.id, 'trim', 'no-dip', target.band)}>
-          {say(trimScreen.noDip)}
-        </a>
+        {next === null && (
+          <a class="btn tall half" href={to.job(saved.id, 'trim', 'no-dip', target.band)}>
+            {say(trimScreen.noDip)}
+          </a>
+        )}
         <StepButton
           saved={saved}
           step={STOPPED}
           words={trimScreen.stopHere}
-          class={isGood ? 'btn go' : 'btn tall half'}
+          class={isGood && next === null ? 'btn go' : 'btn tall half'}
         />
+        {next !== null && (
+          <a class="btn go" href={to.job(saved.id, 'trim', next.band)}>
+            {say(trimScreen.nextBand, { band: bandName(next.band) })}
+          </a>
+        )}
       </section>
     </>
   );

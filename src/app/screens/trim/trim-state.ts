@@ -61,16 +61,20 @@ export function wireAsReadM(saved: SavedPlan, target: TrimTarget, all: readonly 
 export const movedWith = (target: TrimTarget, all: readonly TrimTarget[]): readonly TrimTarget[] =>
   all.filter(({ wire, inner }) => wire === target.wire || inner.includes(target.wire));
 
-/** The first band whose piece lies inside this one and is still to be trimmed; null where none is. */
-export function untrimmedInside(saved: SavedPlan, target: TrimTarget, all: readonly TrimTarget[]): TrimTarget | null {
-  const isLeft = (each: TrimTarget): boolean => {
-    const now = dipNow(saved, each, all);
-    const read = now?.measured === true ? measuredOn(saved, each).at(-1) : undefined;
-    if (read !== undefined) return verdictOn(each, read) === 'go-on';
-    return now === null || trimVerdict({ dipMHz: now.megahertz, wantedMHz: each.aimMHz }) === 'go-on';
-  };
-  return all.find((each) => target.inner.includes(each.wire) && isLeft(each)) ?? null;
+function isLeft(saved: SavedPlan, target: TrimTarget, all: readonly TrimTarget[]): boolean {
+  const now = dipNow(saved, target, all);
+  const read = now?.measured === true ? measuredOn(saved, target).at(-1) : undefined;
+  if (read !== undefined) return verdictOn(target, read) === 'go-on';
+  return now === null || trimVerdict({ dipMHz: now.megahertz, wantedMHz: target.aimMHz }) === 'go-on';
 }
+
+/** The first band whose piece lies inside this one and is still to be trimmed; null where none is. */
+export const untrimmedInside = (saved: SavedPlan, target: TrimTarget, all: readonly TrimTarget[]): TrimTarget | null =>
+  all.find((each) => target.inner.includes(each.wire) && isLeft(saved, each, all)) ?? null;
+
+/** The next band, in the order of trimming, whose own wire is still to be trimmed; null where none is. */
+export const nextToTrim = (saved: SavedPlan, target: TrimTarget, all: readonly TrimTarget[]): TrimTarget | null =>
+  all.slice(all.indexOf(target) + 1).find((each) => each.wire !== target.wire && isLeft(saved, each, all)) ?? null;
 
 /** Both were measured or told with the same wire, m: no knot is tied nearer. */
 export const isSameWire = (aM: number, bM: number): boolean => Math.abs(aM - bM) < 0.005;
