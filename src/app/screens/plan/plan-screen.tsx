@@ -32,6 +32,7 @@ import { StudyNote } from './study-note';
 import { Stops, WarningsView } from './warnings-view';
 import '../../jobs/jobs.css';
 import './plan.css';
+import './plan-print.css';
 
 export function PlanScreen({ route }: { route: JobRoute }) {
   return <WithPlan planId={route.planId}>{(open) => <PlanPage {...open} />}</WithPlan>;

@@ -17,6 +17,7 @@ import { useStores } from '../../stores/stores';
 import { DisputeBody } from '../plan/more-sections';
 import '../../jobs/jobs.css';
 import '../plan/plan.css';
+import '../plan/plan-print.css';
 import './why.css';
 
 /** Current at the building entry, worst case, mA at 100 W; the dipole's own is 1.3 A. Own field computations. */
