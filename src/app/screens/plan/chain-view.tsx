@@ -3,6 +3,7 @@
 import type { Answers } from '../../../design/answers';
 import { radiatorM } from '../../../plan/plan-figures';
 import type { ChainItem, Plan } from '../../../plan/plan-schema';
+import { capital } from '../../../words/capital';
 import { boxTest } from '../../../words/en/box-test-screen';
 import { planScreen } from '../../../words/en/plan-screen';
 import { windScreen } from '../../../words/en/wind-screen';
@@ -104,7 +105,7 @@ function Device({ item, hasBox, isFirst, answers, planId, woundId }: DeviceProps
   const away = item.distanceM !== null && item.distanceM > AT_FEED_POINT_M && item.at !== 'radio';
   return (
     <li class={last ? 'node end' : 'node'}>
-      <h3 class="tag">{item.name.charAt(0).toUpperCase() + item.name.slice(1)}</h3>
+      <h3 class="tag">{capital(item.name)}</h3>
       {last && <Bob />}
       <div class="body">
         {!last && (
