@@ -1,9 +1,10 @@
 /**
  * Search of the whole core catalogue for a wide-band transformer: every core, stack of up to four and turns count that gives the ratio.
  *
- * All but `fromParts` and `closest` meet the need. `fewestCores` ranks rings, then weight, and takes rings of 74 and 102 mm, which few shops
- * have, only where no other does. The coolest is the lightest of those within 3 K of the lowest rise, because smaller differences are below
- * what the model can tell. `fromParts` is the best that the cores on hand give, met or not; `moreOfOwn` may need more rings of a kind on hand.
+ * All but `fromParts` and `closest` meet the need. `fewestCores` ranks rings, then mix 43, which every shop with rings has (common
+ * practice, no source), then weight, and takes rings of 74 and 102 mm, which few shops have, only where no other does. The coolest is the
+ * lightest of those within 3 K of the lowest rise, because smaller differences are below what the model can tell. `fromParts` is the best
+ * that the cores on hand give, met or not; `moreOfOwn` may need more rings of a kind on hand.
  * A near miss that less power cures comes before one that it does not.
  */
 import { InputError } from '../base/input-error';
@@ -46,7 +47,7 @@ export function designTransformer(need: TransformerNeed): TransformerChoice {
     if (design !== null) byMix.set(mix, design);
   }
   return {
-    fewestCores: settle(least(meeting, byCoreCount)),
+    fewestCores: settle(least(meeting, byCountAndMix)),
     lightest: settle(least(meeting, byWeight)),
     coolest: settle(
       least(
@@ -65,6 +66,9 @@ export function designTransformer(need: TransformerNeed): TransformerChoice {
     byMix,
   };
 }
+
+/** As byCoreCount, with the usual mix between the number of rings and the weight. */
+const byCountAndMix = (sketch: TransformerSketch): number => byCoreCount(sketch) + (sketch.mix === '43' ? 0 : 1e5);
 
 const nickelZinc: readonly Mix[] = mixIds.filter((mix) => ferrites[mix].composition.value === 'NiZn');
 

@@ -185,6 +185,16 @@ describe('design search', () => {
     );
   });
 
+  // Common practice, no source: a 49:1 for 100 W of voice is wound on one ring of mix 43.
+  test('takes the mix that every shop has where it needs no more rings than another', () => {
+    const { fewestCores, coolest } = designTransformer(need(49));
+    expect(met(fewestCores).core).toMatch(/-43$/);
+    expect(met(fewestCores).count).toBe(1);
+    expect(met(coolest).core).not.toMatch(/-43$/);
+    const starved = designTransformer(need(49, { averageFactor: 1 }));
+    expect(met(starved.fewestCores).count).toBeLessThanOrEqual(met(starved.lightest).count);
+  });
+
   test('uses what is on hand, and says when that falls short', () => {
     const onHand = [{ core: 'ft140-43', count: 1 } as const];
     const small = met(designTransformer(need(49, { onHand, powerW: 5 })).fromParts);
