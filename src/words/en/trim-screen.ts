@@ -37,6 +37,8 @@ export const trimScreen = {
     `${d.inAll === true ? `${f.length(Number(d.nowM))} in all, half` : 'Half'} of the ${f.length(Number(d.wholeM))} worked out. Then raise it and measure again.`,
   whole: (d, f) =>
     `${d.inAll === true ? `${f.length(Number(d.nowM))} in all. Then` : 'Then'} raise it and measure again.`,
+  beyondPiece: (d, f) =>
+    `By ${f.length(Number(d.wholeM))}, more than its own piece has. Is a link set wrong, or loose? Look at each in both legs, then read again.`,
   noSpare: 'Nothing folded back there? Then tie on a piece and solder it.',
   dontCut: 'Fold along the wire and tape it down. Do not cut yet.',
   stopHead: 'Good enough: stop',

@@ -36,7 +36,15 @@ export function Result({ saved, targets, target, measurement, wireM }: ResultPro
       </section>
     );
   }
-  const text = ownWireText(saved, target, targets, step.newWireM) ?? '';
+  const text = ownWireText(saved, target, targets, step.newWireM);
+  if (text === null) {
+    return (
+      <section class="verdict-box" aria-live="polite">
+        <h2 class="verb">{say(trimScreen.tooLong, { band })}</h2>
+        <p>{say(trimScreen.beyondPiece, { wholeM: Math.abs(step.wholeM) })}</p>
+      </section>
+    );
+  }
   const done = (): void => library.edit(saved.id, { kind: 'typed', field: wireField(target), text });
   return (
     <section class="verdict-box" aria-live="polite">
