@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { answerFirstFour, goTo, heading, openApp, saved } from './support/answering';
 import { accessibilityFaults } from './support/axe';
 import { desktop, openBrowser, untilKeptOffline } from './support/browser';
+import { openAt, withPlan } from './support/invented-plan';
 import { serveBuilt } from './support/serve';
 
 test('questions and places are clean to axe at a desk, contrast 7:1 included', async () => {
@@ -56,6 +57,24 @@ test('feet first changes which unit stands first, and no length, typed digits in
   await page.getByText(/Height of the feed point: 32\sft\s10\sin \(10\.0\sm\)/).waitFor();
   await page.reload();
   await page.getByText(/Height of the feed point: 32\sft\s10\sin \(10\.0\sm\)/).waitFor();
+});
+
+test('a plan made in feet is read in feet where the phone has no order of its own, in its sentences and its lengths alike', async () => {
+  const { url } = await serveBuilt();
+  const { page } = await openBrowser();
+  const id = await withPlan(page, url, 'endFed', { units: 'imperial' });
+  await openAt(page, `#/plan/${id}`);
+  const length = page.locator('main .len').first();
+  await length.waitFor({ state: 'attached' });
+  const feetFirst = /^\d+\sft.*\(\d.*m\)$/;
+  await expect.poll(() => length.textContent()).toMatch(feetFirst);
+  expect(await page.locator('main').textContent()).toMatch(/nearer than \d+\sft[^(]*\([\d.]+\sm\)/);
+  await goTo(page, '#/settings', 'Settings');
+  await page.getByRole('radio', { name: 'Metres first' }).check();
+  await saved(page);
+  await openAt(page, `#/plan/${id}`);
+  await length.waitFor({ state: 'attached' });
+  await expect.poll(() => length.textContent()).toMatch(/^\d.*m \(\d+\sft.*\)$/);
 });
 
 test('night and the left thumb are kept', async () => {

@@ -14,6 +14,7 @@ import { useSay } from '../say';
 import { NotHere, ReadOnly } from '../screens/ask/not-here';
 import { useEffective } from '../stores/effective-answers';
 import { type FieldState, idle, studyKey } from '../stores/field-store';
+import { usePlanUnits } from '../stores/plan-units';
 import { usePlanned } from '../stores/planned';
 import { useStores } from '../stores/stores';
 import { usePaperFoot } from './paper-foot';
@@ -39,6 +40,7 @@ export function WithPlan({ planId, children }: OpenPlanProps) {
   const entry = library.entries.value.get(planId);
   const saved = entry?.kind === 'good' ? entry.record : null;
   const draft = effective(saved?.answers ?? {});
+  usePlanUnits(saved?.answers ?? {});
   const answers = completeAnswers(draft);
   const planned = usePlanned(answers, planId);
   const study = useStudy(planned?.answers ?? null);

@@ -18,6 +18,7 @@ export function createSettingsStore({ records, light, tell }: SettingsOptions) {
   const save = savingTo(records, light);
   const settings = signal<Settings>(noSettings);
   const read = signal<ReadRecord<Settings>['kind']>('good');
+  const ofPlan = signal<Settings['units']>(undefined);
 
   async function load(): Promise<void> {
     const found = await records?.settings();
@@ -28,7 +29,14 @@ export function createSettingsStore({ records, light, tell }: SettingsOptions) {
 
   return {
     settings: computed(() => settings.value),
-    units: computed(() => settings.value.units ?? 'metric'),
+    units: computed(() => settings.value.units ?? ofPlan.value ?? 'metric'),
+    /** The order of the plan in sight, which counts where this phone has none of its own; returns what takes it back. */
+    standIn(units: Settings['units']): () => void {
+      ofPlan.value = units;
+      return () => {
+        ofPlan.value = undefined;
+      };
+    },
     load,
     reread: load,
 

@@ -111,7 +111,8 @@ export const partNames = {
 export const settings = {
   title: 'Settings',
   units: 'Which unit stands first?',
-  unitsWhy: 'Both are always shown.',
+  unitsWhy: 'Both are always shown. A plan that does not say has metres first.',
+  asThePlan: 'As the plan',
   metric: 'Metres first',
   imperial: 'Feet first',
   light: 'Day or night?',

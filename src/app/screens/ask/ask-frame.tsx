@@ -14,6 +14,7 @@ import { to } from '../../routes';
 import { useSay } from '../../say';
 import { useEffective } from '../../stores/effective-answers';
 import type { NewEdit } from '../../stores/library';
+import { usePlanUnits } from '../../stores/plan-units';
 import { useStores } from '../../stores/stores';
 import { AskActions } from './ask-actions';
 import { addressAfter, addressBefore, firstQuestions } from './asked';
@@ -52,6 +53,7 @@ export function AskFrame({ plan, id, unsure, words, note: Note, body: Body, up, 
   const effective = useEffective();
   const accept = useRef<() => boolean>(() => true);
   const answers = plan?.answers ?? {};
+  usePlanUnits(answers);
   const draft = effective(answers);
   const whole = completeAnswers(draft) !== null;
   const question = routeOf(draft).find((each) => each.id === id);

@@ -61,21 +61,22 @@ function keepTypedLengths(library: Library, units: 'metric' | 'imperial'): void 
 function Display() {
   const say = useSay();
   const { library, settings: store } = useStores();
-  const { light, hand } = store.settings.value;
+  const { units, light, hand } = store.settings.value;
   return (
     <>
       <Segments
         legend={say(words.units)}
         why={say(words.unitsWhy)}
         name="units"
-        chosen={store.units.value}
+        chosen={units ?? 'plan'}
         options={[
+          { value: 'plan', words: say(words.asThePlan) },
           { value: 'metric', words: say(words.metric) },
           { value: 'imperial', words: say(words.imperial) },
         ]}
-        onChoose={(units) => {
+        onChoose={(chosen) => {
           keepTypedLengths(library, store.units.value);
-          void store.set('units', units);
+          void store.set('units', chosen === 'plan' ? undefined : chosen);
         }}
       />
       <Segments
