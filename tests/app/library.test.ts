@@ -29,6 +29,10 @@ function heldRecords() {
       kept.set(plan.id, plan);
       return plan;
     },
+    destroy: async (id: string) => {
+      if (failure !== null) throw failure;
+      kept.delete(id);
+    },
   } as unknown as Records;
   return {
     records,
@@ -128,6 +132,37 @@ describe('the list of plans', () => {
     expect([library.plans.value.length, library.deleted.value.length]).toEqual([0, 1]);
     library.edit(id, { kind: 'deleted', on: false });
     expect([library.plans.value.length, library.deleted.value.length]).toEqual([1, 0]);
+  });
+
+  test('destroys a plan for good while an edit of it is still being written, and another is typed', async () => {
+    const disk = heldRecords();
+    const { library } = setUp(disk.records);
+    const id = library.create({}, bands);
+    await library.flush();
+    disk.hold();
+    library.answer(id, 'spanM', { spanM: 24 });
+    const gone = library.destroy(id);
+    library.answer(id, 'heightM', { heightM: 8 });
+    disk.letThrough();
+    await gone;
+    await library.flush();
+    expect(disk.kept.has(id)).toBe(false);
+    expect(library.entries.value.has(id)).toBe(false);
+  });
+
+  test('keeps and writes what was typed into a plan that could not be destroyed', async () => {
+    const disk = heldRecords();
+    const { library } = setUp(disk.records);
+    const id = library.create({}, bands);
+    await library.flush();
+    disk.fail(new StorageError('full'));
+    const tried = library.destroy(id);
+    library.answer(id, 'spanM', { spanM: 24 });
+    await tried;
+    disk.fail(null);
+    await library.flush();
+    expect(library.planOf(id)?.answers).toEqual({ bands: ['40m'], spanM: 24 });
+    expect(disk.kept.get(id)?.answers).toEqual({ bands: ['40m'], spanM: 24 });
   });
 
   test('keeps plans on the screen where nothing can be stored at all', async () => {

@@ -100,10 +100,12 @@ export function createLibrary({ records, light, now, newId, tell, onFirstSave }:
 
     /** For good: there is no way back. */
     async destroy(id: string): Promise<void> {
+      shelf.hold(id);
+      await flush(); // what is just being written would bring it back
       const done = await light.during(async () => {
         await records?.destroy(id);
       });
-      if (!done) return;
+      if (!done) return shelf.letGo(id); // what waits is written with the next edit or "try again"
       shelf.remove(id);
       tellOf(id);
     },

@@ -14,6 +14,8 @@ export function createShelf() {
   /** Plans as last known from storage, without what waits. */
   const stored = new Map<string, SavedPlan>();
   const waiting = new Map<string, readonly PlanEdit[]>();
+  /** Plans about to be destroyed: a write would bring them back. */
+  const held = new Set<string>();
   const readable = computed(() =>
     [...entries.value.values()].flatMap((entry) => (entry.kind === 'good' ? [entry.record] : [])),
   );
@@ -62,13 +64,20 @@ export function createShelf() {
       waiting.set(id, [...(waiting.get(id) ?? []), ...edits]);
       show(id, { kind: 'good', record: edits.reduce(applyEdit, plan) });
     },
-    /** The plan that waits longest: as stored, and the edits to be written. */
+    /** From now on nothing of this plan is written, until it is removed or let go. */
+    hold(id: string): void {
+      held.add(id);
+    },
+    letGo(id: string): void {
+      held.delete(id);
+    },
+    /** The plan that waits longest, of those not held: as stored, and the edits to be written. */
     nextWaiting(): {
       readonly id: string;
       readonly base: SavedPlan | undefined;
       readonly edits: readonly PlanEdit[];
     } | null {
-      const [next] = waiting;
+      const next = [...waiting].find(([id]) => !held.has(id));
       return next === undefined ? null : { id: next[0], base: stored.get(next[0]), edits: next[1] };
     },
     /** So many of its edits are on disk, which now holds this. */
@@ -79,6 +88,7 @@ export function createShelf() {
       put(saved);
     },
     remove(id: string): void {
+      held.delete(id);
       waiting.delete(id);
       stored.delete(id);
       const next = new Map(entries.value);
