@@ -22,6 +22,8 @@ export type PlanEdit = { readonly at: number } & (
   | { readonly kind: 'measured'; readonly measurement: Measurement }
   | { readonly kind: 'reading'; readonly key: string; readonly value: number | null }
   | { readonly kind: 'unmeasured'; readonly id: string }
+  /** Words beside a measurement that is there; empty takes them back. */
+  | { readonly kind: 'noted'; readonly id: string; readonly note: string }
   | { readonly kind: 'deleted'; readonly on: boolean }
 );
 
@@ -51,13 +53,18 @@ function applied(plan: SavedPlan, edit: PlanEdit): SavedPlan {
         ? plan
         : { ...plan, progress: { ...plan.progress, [edit.job]: { step: edit.step, at: edit.at } } };
     case 'measured':
-      return { ...plan, measurements: [...plan.measurements.filter(notOf(edit.measurement.id)), edit.measurement] };
+      return { ...plan, measurements: withMeasured(plan.measurements, edit.measurement) };
     case 'reading':
       return isNewer(plan.readings[edit.key], edit)
         ? plan
         : { ...plan, readings: { ...plan.readings, [edit.key]: { value: edit.value, at: edit.at } } };
     case 'unmeasured':
       return { ...plan, measurements: plan.measurements.filter(notOf(edit.id)) };
+    case 'noted':
+      return {
+        ...plan,
+        measurements: plan.measurements.map((each) => (each.id === edit.id ? noted(each, edit.note) : each)),
+      };
     case 'deleted':
       return isNewer(plan.deleted, edit) ? plan : { ...plan, deleted: { on: edit.on, at: edit.at } };
   }
@@ -67,6 +74,13 @@ const notOf =
   (id: string) =>
   (measurement: Measurement): boolean =>
     measurement.id !== id;
+
+/** In the order of time, also what was removed and comes back: the last one tells how much wire is in use. */
+const withMeasured = (list: readonly Measurement[], measurement: Measurement): Measurement[] =>
+  [...list.filter(notOf(measurement.id)), measurement].sort((a, b) => a.at - b.at);
+
+const noted = (measurement: Measurement, note: string): Measurement =>
+  note === '' ? without(measurement, 'note') : { ...measurement, note };
 
 function answered(plan: SavedPlan, edit: PlanEdit & { kind: 'answer' }): SavedPlan {
   const { key, at } = edit;

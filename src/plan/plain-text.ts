@@ -15,7 +15,12 @@ export interface TextOptions {
   readonly format: Format;
 }
 
-export function planAsText(plan: Plan, { name, format }: TextOptions): string {
+interface PlanTextOptions extends TextOptions {
+  /** What was measured on it since, in whole lines. */
+  readonly measured?: readonly string[];
+}
+
+export function planAsText(plan: Plan, { name, format, measured = [] }: PlanTextOptions): string {
   const say = (message: Message, data: Data = {}): string => render(message, data, format);
   const parts: (readonly [string, readonly string[]])[] = [
     [say(words.danger), dangerFirst(plan).map(({ name: what, act, reason }) => `${what}: ${act} ${reason}`)],
@@ -23,6 +28,7 @@ export function planAsText(plan: Plan, { name, format }: TextOptions): string {
     [say(words.chain), plan.chain.map((item) => chainLine(item, say))],
     [say(words.cut), plan.cuts.flatMap((cut) => cutLines(cut, say, format))],
     [say(words.bands), plan.bands.map((band) => bandLine(band, say))],
+    [say(words.measured), measured],
     [say(words.warnings), plan.warnings.map(({ text }) => text)],
     [say(words.assumed), plan.assumed.map(({ key, value, why }) => `${key} = ${String(value)}. ${why}`)],
   ];

@@ -90,3 +90,24 @@ test('a measurement is added, replaced by its id and taken out', () => {
   expect(after(...edits).measurements).toEqual([{ ...measurement, dipMHz: 6.98 }]);
   expect(after(...edits, { kind: 'unmeasured', id: 'm1', at: 7 }).measurements).toEqual([]);
 });
+
+test('a note stands by its measurement, goes with it and comes back with it; empty takes it back', () => {
+  const first = { id: 'm1', at: 5, band: '40m', dipMHz: 6.88 };
+  const second = { id: 'm2', at: 6, band: '40m', dipMHz: 6.98 };
+  const note = 'Over the oak fork, drizzle';
+  const noted = (text: string): PlanEdit[] => [
+    { kind: 'measured', measurement: first, at: 5 },
+    { kind: 'measured', measurement: second, at: 6 },
+    { kind: 'noted', id: 'm1', note: text, at: 7 },
+  ];
+  expect(after(...noted(note)).measurements).toEqual([{ ...first, note }, second]);
+  expect(after(...noted(note), { kind: 'noted', id: 'm1', note: '', at: 8 }).measurements).toEqual([first, second]);
+  const removed: PlanEdit[] = [...noted(note), { kind: 'unmeasured', id: 'm1', at: 8 }];
+  // Typed in another tab meanwhile: what was removed stays removed.
+  expect(after(...removed, { kind: 'noted', id: 'm1', note: 'Rain', at: 9 }).measurements).toEqual([second]);
+  // Back in its place: the wire in use is told by the last.
+  expect(after(...removed, { kind: 'measured', measurement: { ...first, note }, at: 9 }).measurements).toEqual([
+    { ...first, note },
+    second,
+  ]);
+});

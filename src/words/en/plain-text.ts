@@ -8,6 +8,7 @@ export const plainText = {
   chain: 'FROM WIRE TO RADIO',
   cut: 'CUT',
   bands: 'BANDS',
+  measured: 'MEASURED',
   warnings: 'MIND THIS',
   shop: 'SHOP',
   assumed: 'ASSUMED',

@@ -116,12 +116,6 @@ export const trimScreen = {
       `Go on with ${watts} W at most, or with longer pauses.`,
       'Does it climb again? Then stop, and build it with more core.',
     ].join('|'),
-  log: 'Measured so far',
-  logLine: ({ band, mhz, swr, time }) => `${band}: dip ${mhz} MHz${swr === '' ? '' : `, SWR ${swr}:1`}, ${time}`,
-  logWire: (d, f) => `with ${f.length(Number(d.metres))} of wire`,
-  remove: ({ what }) => `Remove: ${what}`,
-  removeShort: 'Remove',
-  removed: ({ what }) => `Removed: ${what}`,
   nothing: 'Nothing to trim',
   nothingWhy:
     'This wire is not cut for a dip: the tuner does the rest. Set it on each band with little power and note the settings.',

@@ -6,11 +6,11 @@ import type { Plan } from '../../../plan/plan-schema';
 import { bandName } from '../../../words/en/names';
 import { planScreen } from '../../../words/en/plan-screen';
 import { swrText } from '../../../words/en/swr';
+import { Underway } from '../../jobs/underway';
 import { type Say, useSay } from '../../say';
 import { BandTape } from './band-tape';
 import { budgetOf } from './budget';
 import { useFold } from './fold';
-import { Underway } from './underway';
 import { WattsView } from './watts-view';
 
 type BandRow = Plan['bands'][number];

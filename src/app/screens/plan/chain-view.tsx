@@ -9,6 +9,7 @@ import { planScreen } from '../../../words/en/plan-screen';
 import { windScreen } from '../../../words/en/wind-screen';
 import { KeyLength } from '../../jobs/key-length';
 import { SourceNote } from '../../jobs/source-note';
+import { Underway } from '../../jobs/underway';
 import { woundDevices } from '../../jobs/windings';
 import { to } from '../../routes';
 import { useSay } from '../../say';
@@ -17,7 +18,6 @@ import { boxAtFeedPoint } from './feed-box';
 import { FiguresView } from './figures-view';
 import { useFold } from './fold';
 import { OtherRings } from './other-rings';
-import { Underway } from './underway';
 import { WorkingView } from './working-view';
 
 const places = {

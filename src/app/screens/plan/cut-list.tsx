@@ -3,9 +3,9 @@ import type { Plan } from '../../../plan/plan-schema';
 import { capital } from '../../../words/capital';
 import { planScreen } from '../../../words/en/plan-screen';
 import { KeyLength } from '../../jobs/key-length';
+import { Underway } from '../../jobs/underway';
 import { to } from '../../routes';
 import { useSay } from '../../say';
-import { Underway } from './underway';
 import { WorkingView } from './working-view';
 
 /** Spare below this, m, is not told. */

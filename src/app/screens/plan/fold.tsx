@@ -1,7 +1,7 @@
 /** A part of the plan under a heading that says its one result. Open or shut as it was left, for as long as the app's tab lives; open on paper. */
 import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import { Underway } from './underway';
+import { Underway } from '../../jobs/underway';
 import './fold.css';
 
 const key = 'halyard-folds';

@@ -1,5 +1,6 @@
 /** A long plan's own table of contents: leads to a heading, opens what is folded under it and puts the focus there. */
 import { planScreen } from '../../../words/en/plan-screen';
+import { jumpTo } from '../../parts/jump-to';
 import { useSay } from '../../say';
 
 export interface JumpTarget {
@@ -25,12 +26,4 @@ export function JumpList({ targets }: { readonly targets: readonly JumpTarget[] 
       </nav>
     </details>
   );
-}
-
-function jumpTo(id: string): void {
-  const heading = document.getElementById(id);
-  const fold = heading?.closest('details');
-  if (fold != null) fold.open = true;
-  heading?.scrollIntoView();
-  heading?.focus({ preventScroll: true });
 }

@@ -3,6 +3,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import { type Facts, factsOf, isNoSystem } from '../../../advice/facts';
 import type { Answers } from '../../../design/answers';
 import type { Plan } from '../../../plan/plan-schema';
+import { measured } from '../../../words/en/measured';
 import { mechanicsScreen } from '../../../words/en/mechanics';
 import { planScreen } from '../../../words/en/plan-screen';
 import { shell } from '../../../words/en/screens';
@@ -22,6 +23,7 @@ import { ChainView } from './chain-view';
 import { CutList } from './cut-list';
 import { Danger } from './danger';
 import { JumpList, type JumpTarget } from './jump-list';
+import { MeasuredView } from './measured-view';
 import { MechanicsView } from './mechanics-view';
 import { CautionsView, DisputesView, ExposureView, NotNeeded, Verdicts } from './more-sections';
 import { OutsideView } from './outside-view';
@@ -61,7 +63,7 @@ function PlanPage({ saved, answers, plan, name, study }: OpenPlan) {
           <Answer text={plan.summary} />
           <WhatChanged saved={saved} />
           <StudyNote study={study} plan={plan} answers={answers} />
-          <JumpList targets={targetsOf(plan)} />
+          <JumpList targets={targetsOf(plan, saved)} />
           {picture !== null && <SiteFigure picture={picture} plan={plan} />}
           {plan.chain.length > 0 && (
             <ChainView plan={plan} answers={answers} planId={saved.id} isUnderway={isUnderway} />
@@ -82,6 +84,7 @@ function PlanPage({ saved, answers, plan, name, study }: OpenPlan) {
             <DisputesView plan={plan} />
             <CautionsView plan={plan} />
           </div>
+          <MeasuredView saved={saved} />
           <PhotosOfPlan planId={saved.id} />
           <LocalCodes />
           <Onward planId={saved.id} />
@@ -139,7 +142,7 @@ function Onward({ planId }: { readonly planId: string }) {
   );
 }
 
-function targetsOf(plan: Plan): JumpTarget[] {
+function targetsOf(plan: Plan, saved: OpenPlan['saved']): JumpTarget[] {
   const all: readonly (readonly [string, string, boolean])[] = [
     ['chain', planScreen.chain, plan.chain.length > 0],
     ['cuts', planScreen.cut, plan.cuts.length > 0],
@@ -154,6 +157,7 @@ function targetsOf(plan: Plan): JumpTarget[] {
     ['assumed', planScreen.assumed, plan.assumed.length > 0],
     ['disputes', planScreen.disputes, plan.disputes.length > 0],
     ['cautions', planScreen.cautions, plan.cautions.length > 0],
+    ['measured', measured.head, saved.measurements.length > 0],
   ];
   return all.filter(([, , there]) => there).map(([id, words]) => ({ id, words }));
 }

@@ -10,6 +10,7 @@ import { SendText } from '../../jobs/send-text';
 import { Top } from '../../parts/top';
 import { type PlanRoute, to } from '../../routes';
 import { useSay } from '../../say';
+import { measuredLines } from '../trim/measured-text';
 import { CardView } from './card-view';
 import { Way } from './way';
 import '../../jobs/jobs.css';
@@ -28,6 +29,8 @@ function Share({ saved, answers, plan, name }: OpenPlan) {
     const text = exportText({ plans: [saved], parts: [] }, Date.now());
     void sendFile(new File([text], fileNameOf(name, 'json'), { type: 'application/json' }), name);
   };
+  const asText = (): string =>
+    planAsText(plan, { name, format: say.format, measured: measuredLines(saved.measurements, say) });
   return (
     <>
       <Top up={{ href: to.plan(saved.id), words: name }} />
@@ -46,7 +49,7 @@ function Share({ saved, answers, plan, name }: OpenPlan) {
             <SendText title={name} text={() => address} main={false} words={linkWords} />
           </Way>
           <Way head={shareScreen.textHead} why={shareScreen.textWhy}>
-            <SendText title={name} text={() => planAsText(plan, { name, format: say.format })} main={false} />
+            <SendText title={name} text={asText} main={false} />
           </Way>
           <CardView plan={plan} answers={answers} name={name} code={typeof code === 'string' ? null : code} />
           <Way head={shareScreen.paperHead} why={shareScreen.paperWhy}>

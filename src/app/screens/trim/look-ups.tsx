@@ -6,6 +6,7 @@ import type { Answers } from '../../../design/answers';
 import type { Plan } from '../../../plan/plan-schema';
 import { lookUpScreen, lookUpSteps, lookUps } from '../../../words/en/look-ups';
 import { SourceNote } from '../../jobs/source-note';
+import { jumpTo } from '../../parts/jump-to';
 import { useSay } from '../../say';
 import { HotCore } from './hot-core';
 
@@ -14,11 +15,25 @@ interface LookUpsProps {
   readonly plan: Plan;
 }
 
+const LOOK_UPS = 'look-ups';
+
+/** At the top of a long screen: who is in a hurry does not look for them. */
+export function ToLookUps() {
+  const say = useSay();
+  return (
+    <button type="button" class="btn" onClick={() => jumpTo(LOOK_UPS)}>
+      {say(lookUpScreen.jump)}
+    </button>
+  );
+}
+
 export function LookUps({ answers, plan }: LookUpsProps) {
   const say = useSay();
   return (
-    <section class="look-ups" aria-labelledby="look-ups">
-      <h2 id="look-ups">{say(lookUpScreen.head)}</h2>
+    <section class="look-ups" aria-labelledby={LOOK_UPS}>
+      <h2 id={LOOK_UPS} tabIndex={-1}>
+        {say(lookUpScreen.head)}
+      </h2>
       <HotCore plan={plan} />
       {lookUpsIn(answers, plan).map((lookUp) => (
         <OneLookUp key={lookUp.id} {...lookUp} />

@@ -4,6 +4,7 @@ import { trimStep } from '../../../physics/trim';
 import { bandName } from '../../../words/en/names';
 import { trimScreen } from '../../../words/en/trim-screen';
 import { KeyLength } from '../../jobs/key-length';
+import { Underway } from '../../jobs/underway';
 import { useSay } from '../../say';
 import { useStores } from '../../stores/stores';
 import { isSameWire, mhzText, ownWireText, verdictOn, wireField } from './trim-state';
@@ -15,9 +16,11 @@ interface ResultProps {
   readonly target: TrimTarget;
   readonly measurement: Measurement;
   readonly wireM: number;
+  /** The aim may still move. */
+  readonly isUnderway: boolean;
 }
 
-export function Result({ saved, targets, target, measurement, wireM }: ResultProps) {
+export function Result({ saved, targets, target, measurement, wireM, isUnderway }: ResultProps) {
   const say = useSay();
   const { library } = useStores();
   const verdict = verdictOn(target, measurement);
@@ -48,7 +51,10 @@ export function Result({ saved, targets, target, measurement, wireM }: ResultPro
   const done = (): void => library.edit(saved.id, { kind: 'typed', field: wireField(target), text });
   return (
     <section class="verdict-box" aria-live="polite">
-      <h2 class="verb">{say(step.nowM < 0 ? trimScreen.tooLong : trimScreen.tooShort, { band })}</h2>
+      <div class="head">
+        <h2 class="verb">{say(step.nowM < 0 ? trimScreen.tooLong : trimScreen.tooShort, { band })}</h2>
+        <Underway isUnderway={isUnderway} />
+      </div>
       <Amount target={target} nowM={step.nowM} />
       <p>
         {say(isSameWire(step.wholeM, step.nowM) ? trimScreen.whole : trimScreen.half, {

@@ -6,6 +6,7 @@ import type { SavedPlan } from '../../../design/saved-plan';
 import { dipForLength, lengthForDip, trimStep } from '../../../physics/trim';
 import { bandName } from '../../../words/en/names';
 import { trimScreen } from '../../../words/en/trim-screen';
+import { Underway } from '../../jobs/underway';
 import { useSay } from '../../say';
 import { type DipNow, dipNow, mhzText, movedWith, wireInUseM } from './trim-state';
 import type { TrimTarget } from './trim-targets';
@@ -16,6 +17,7 @@ interface TradeProps {
   readonly target: TrimTarget;
   /** A step is asked for on this screen. */
   readonly isStepAsked: boolean;
+  readonly isUnderway: boolean;
 }
 
 interface BandNow {
@@ -24,7 +26,7 @@ interface BandNow {
   readonly wireM: number;
 }
 
-export function Trade({ saved, targets, target, isStepAsked }: TradeProps) {
+export function Trade({ saved, targets, target, isStepAsked, isUnderway }: TradeProps) {
   const say = useSay();
   const isLinked = targets.some(({ inner }) => inner.length > 0);
   const bands = movedWith(target, targets).flatMap((each): BandNow[] => {
@@ -37,7 +39,10 @@ export function Trade({ saved, targets, target, isStepAsked }: TradeProps) {
   const stepM = isStepAsked ? trimStep(wireM, here.now.megahertz, target.aimMHz).nowM : null;
   return (
     <section aria-labelledby="trade">
-      <h2 id="trade">{say(trimScreen.trade)}</h2>
+      <div class="head">
+        <h2 id="trade">{say(trimScreen.trade)}</h2>
+        <Underway isUnderway={isUnderway} />
+      </div>
       <table class="trade">
         <thead>
           <tr>

@@ -3,6 +3,7 @@ import type { Measurement } from '../../../design/saved-plan';
 import { Tape, type TapeMark } from '../../../drawing/tape';
 import { bandName } from '../../../words/en/names';
 import { trimScreen } from '../../../words/en/trim-screen';
+import { Underway } from '../../jobs/underway';
 import { clock, moment, useSay } from '../../say';
 import { mhzText } from './trim-state';
 import type { TrimTarget } from './trim-targets';
@@ -12,12 +13,13 @@ interface TapeViewProps {
   readonly list: readonly Measurement[];
   /** The last was measured with the wire as it is now. */
   readonly isFresh: boolean;
+  readonly isUnderway: boolean;
 }
 
 /** Below this, MHz, nothing has moved. */
 const SAME_MHZ = 0.0005;
 
-export function TapeView({ target, list, isFresh }: TapeViewProps) {
+export function TapeView({ target, list, isFresh, isUnderway }: TapeViewProps) {
   const say = useSay();
   const last = list.at(-1);
   const before = list.at(-2);
@@ -40,7 +42,10 @@ export function TapeView({ target, list, isFresh }: TapeViewProps) {
   const name = bandName(target.band);
   return (
     <section aria-labelledby="tape">
-      <h2 id="tape">{head}</h2>
+      <div class="head">
+        <h2 id="tape">{head}</h2>
+        <Underway isUnderway={isUnderway} />
+      </div>
       <Tape
         band={{ lowMHz, highMHz, name }}
         marks={[
@@ -71,16 +76,21 @@ const TOLD_BEYOND = 0.01;
 interface StopRuleProps {
   readonly target: TrimTarget;
   readonly targets: readonly TrimTarget[];
+  /** The aim may still move. */
+  readonly isUnderway: boolean;
 }
 
-export function StopRule({ target, targets }: StopRuleProps) {
+export function StopRule({ target, targets, isUnderway }: StopRuleProps) {
   const say = useSay();
   const { aimMHz, workMHz, wire } = target;
   const band = bandName(target.band);
   const isAlone = targets.filter((each) => each.wire === wire).length === 1;
   return (
     <section class="rule-out" aria-labelledby="when">
-      <h2 id="when">{say(trimScreen.when)}</h2>
+      <div class="head">
+        <h2 id="when">{say(trimScreen.when)}</h2>
+        <Underway isUnderway={isUnderway} />
+      </div>
       <p>{say(trimScreen.whenDip, { band, isAlone, low: mhzText(aimMHz * 0.99), high: mhzText(aimMHz * 1.01) })}</p>
       {Math.abs(workMHz / aimMHz - 1) > TOLD_BEYOND && (
         <p>{say(trimScreen.aimWhy, { band, aim: mhzText(aimMHz), work: mhzText(workMHz) })}</p>

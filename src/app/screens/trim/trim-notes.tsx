@@ -1,17 +1,17 @@
-/** Beside the trimming: how much wire is in use, the touch test, and the log of what was measured. */
+/** Beside the trimming: how much wire is in use, and the touch test. */
 import { useState } from 'preact/hooks';
 import { isLengthProblem, readLength } from '../../../base/read-length';
-import type { Measurement, SavedPlan } from '../../../design/saved-plan';
+import type { SavedPlan } from '../../../design/saved-plan';
 import type { Plan } from '../../../plan/plan-schema';
-import { bandName } from '../../../words/en/names';
 import { planScreen } from '../../../words/en/plan-screen';
 import { trimScreen } from '../../../words/en/trim-screen';
+import { Underway } from '../../jobs/underway';
 import { Icon } from '../../parts/icon';
 import { Length } from '../../parts/length';
 import { moment, useSay } from '../../say';
 import { useStores } from '../../stores/stores';
 import { boxAtFeedPoint } from '../plan/feed-box';
-import { isSameWire, mhzText, ownWireText, wireAsReadM, wireField } from './trim-state';
+import { isSameWire, ownWireText, wireAsReadM, wireField } from './trim-state';
 import type { TrimTarget } from './trim-targets';
 
 interface WireInUseProps {
@@ -19,9 +19,11 @@ interface WireInUseProps {
   readonly target: TrimTarget;
   readonly targets: readonly TrimTarget[];
   readonly wireM: number;
+  /** It is the planned length, which may still move. */
+  readonly isUnderway: boolean;
 }
 
-export function WireInUse({ saved, target, targets, wireM }: WireInUseProps) {
+export function WireInUse({ saved, target, targets, wireM, isUnderway }: WireInUseProps) {
   const readWithM = wireAsReadM(saved, target, targets);
   const say = useSay();
   const { library, settings } = useStores();
@@ -39,9 +41,12 @@ export function WireInUse({ saved, target, targets, wireM }: WireInUseProps) {
   };
   return (
     <section class="in-use" aria-labelledby="in-use">
-      <h2 id="in-use">
-        {say(trimScreen.inUse)}: <Length metres={wireM} />
-      </h2>
+      <div class="head">
+        <h2 id="in-use">
+          {say(trimScreen.inUse)}: <Length metres={wireM} />
+        </h2>
+        <Underway isUnderway={isUnderway} />
+      </div>
       {!isSameWire(readWithM, wireM) && (
         <div class="trim-was">
           <p>{say(trimScreen.inUseWas, { metres: readWithM })}</p>
@@ -143,57 +148,5 @@ function ChokesBelong({ plan }: { readonly plan: Plan }) {
         ))}
       </ul>
     </>
-  );
-}
-
-export function Log({ saved }: { readonly saved: SavedPlan }) {
-  const say = useSay();
-  const { library } = useStores();
-  const [removed, setRemoved] = useState<Measurement | null>(null);
-  const list = [...saved.measurements].sort((a, b) => b.at - a.at);
-  const textOf = ({ at, band, dipMHz, swr }: Measurement): string =>
-    say(trimScreen.logLine, { band: bandName(band), mhz: mhzText(dipMHz), swr: swr ?? '', time: moment(at) });
-  if (list.length === 0 && removed === null) return null;
-  return (
-    <section aria-labelledby="log">
-      <h2 id="log">{say(trimScreen.log)}</h2>
-      {removed !== null && (
-        <div class="trim-was" role="status">
-          <p>{say(trimScreen.removed, { what: textOf(removed) })}</p>
-          <button
-            type="button"
-            class="btn"
-            onClick={() => {
-              library.edit(saved.id, { kind: 'measured', measurement: removed });
-              setRemoved(null);
-            }}
-          >
-            <Icon name="undo" />
-            {say(trimScreen.undo)}
-          </button>
-        </div>
-      )}
-      <ul class="rows log">
-        {list.map((measurement) => (
-          <li key={measurement.id}>
-            <p>
-              <b>{textOf(measurement)}</b>{' '}
-              {measurement.wireM !== undefined && say(trimScreen.logWire, { metres: measurement.wireM })}
-            </p>
-            <button
-              type="button"
-              class="btn"
-              aria-label={say(trimScreen.remove, { what: textOf(measurement) })}
-              onClick={() => {
-                library.edit(saved.id, { kind: 'unmeasured', id: measurement.id });
-                setRemoved(measurement);
-              }}
-            >
-              {say(trimScreen.removeShort)}
-            </button>
-          </li>
-        ))}
-      </ul>
-    </section>
   );
 }

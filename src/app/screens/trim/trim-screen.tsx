@@ -19,11 +19,12 @@ import { type Say, useSay } from '../../say';
 import { useStores } from '../../stores/stores';
 import { DipField } from './dip-field';
 import { LinkSetting } from './link-setting';
-import { LookUps } from './look-ups';
+import { Log } from './log';
+import { LookUps, ToLookUps } from './look-ups';
 import { Result } from './result';
 import { Trade } from './trade';
 import { StopRule, TapeView } from './trim-figures';
-import { Log, TouchTest, WireInUse } from './trim-notes';
+import { TouchTest, WireInUse } from './trim-notes';
 import { isSameWire, measuredOn, mhzText, nextToTrim, verdictOn, wireInUseM } from './trim-state';
 import { type TrimTarget, trimTargets } from './trim-targets';
 import '../../jobs/jobs.css';
@@ -39,7 +40,8 @@ export function TrimScreen({ route }: { route: JobRoute }) {
 function Trimming({ open, rest }: { readonly open: OpenPlan; readonly rest: readonly string[] }) {
   const say = useSay();
   useWakeLock();
-  const { saved, answers, plan, name } = open;
+  const { saved, answers, plan, name, study } = open;
+  const isUnderway = study.kind === 'working';
   const targets = trimTargets(answers, plan);
   const [first] = targets;
   const asked = rest[0] === 'no-dip' ? rest[1] : rest[0];
@@ -59,7 +61,7 @@ function Trimming({ open, rest }: { readonly open: OpenPlan; readonly rest: read
       ) : rest[0] === 'no-dip' ? (
         <NoDip saved={saved} plan={plan} target={target} />
       ) : (
-        <TargetScreen {...{ saved, answers, plan, target, targets }} key={target.band} />
+        <TargetScreen {...{ saved, answers, plan, target, targets, isUnderway }} key={target.band} />
       )}
     </>
   );
@@ -75,11 +77,13 @@ interface WithPlanProps {
   readonly plan: Plan;
 }
 
-interface WithAnswersProps extends WithPlanProps {
+interface OpenProps extends MeasuringProps, WithPlanProps {
   readonly answers: Answers;
+  /** Aims and lengths may still move. */
+  readonly isUnderway: boolean;
 }
 
-function Measuring({ saved, answers, plan, target, targets }: MeasuringProps & WithAnswersProps) {
+function Measuring({ saved, answers, plan, target, targets, isUnderway }: OpenProps) {
   const say = useSay();
   const list = measuredOn(saved, target);
   const last = list.at(-1);
@@ -95,6 +99,7 @@ function Measuring({ saved, answers, plan, target, targets }: MeasuringProps & W
         <div class="stack">
           <div class="dip">
             <h1 tabIndex={-1}>{say(trimScreen.title)}</h1>
+            <ToLookUps />
             {last === undefined && <p class="small">{say(trimScreen.meaning)}</p>}
             <SaveTrouble />
             {targets.length > 1 && <Bands saved={saved} target={target} targets={targets} />}
@@ -112,13 +117,19 @@ function Measuring({ saved, answers, plan, target, targets }: MeasuringProps & W
               </div>
             )}
           </div>
-          {shown !== null && <Result {...{ saved, target, targets, wireM }} measurement={shown} />}
-          <WireInUse {...{ saved, target, targets, wireM }} />
-          {last !== undefined && <TapeView target={target} list={list} isFresh={isFresh} />}
+          {shown !== null && <Result {...{ saved, target, targets, wireM, isUnderway }} measurement={shown} />}
+          <WireInUse {...{ saved, target, targets, wireM }} isUnderway={isUnderway && last === undefined} />
+          {last !== undefined && <TapeView {...{ target, list, isFresh, isUnderway }} />}
         </div>
         <div class="stack">
-          <Trade saved={saved} targets={targets} target={target} isStepAsked={shown !== null && !isGood} />
-          <StopRule target={target} targets={targets} />
+          <Trade
+            saved={saved}
+            targets={targets}
+            target={target}
+            isStepAsked={shown !== null && !isGood}
+            isUnderway={isUnderway}
+          />
+          <StopRule target={target} targets={targets} isUnderway={isUnderway} />
           <TouchTest saved={saved} plan={plan} />
           <LookUps answers={answers} plan={plan} />
           <Log saved={saved} />
@@ -148,13 +159,14 @@ function Measuring({ saved, answers, plan, target, targets }: MeasuringProps & W
 }
 
 /** Trimming is over: what is kept and noted, and no more instructions. */
-function Stopped({ saved, answers, plan, targets }: MeasuringProps & WithAnswersProps) {
+function Stopped({ saved, answers, plan, targets }: OpenProps) {
   const say = useSay();
   return (
     <>
       <main id="main" class="two trim">
         <div class="stack">
           <h1 tabIndex={-1}>{say(trimScreen.stopped)}</h1>
+          <ToLookUps />
           <SaveTrouble />
           {wiresOf(targets).map((each) => (
             <section class="verdict-box" key={each.wire}>
