@@ -73,7 +73,7 @@ export const cautionLines: Readonly<Record<number, CautionWords>> = {
   ),
   2: line(
     (d, f) => `Choose another spot if any overhead line is nearer than ${metres(d, f, 'lineDistanceM')}.`,
-    'A mast, wire or rope can fall or swing its full length in any direction.',
+    'A mast, wire or rope can fall or swing its full length, any way. The rule asks for twice that, and more where the voltage is unknown.',
     'line-distance-rule',
   ),
   3: line(
