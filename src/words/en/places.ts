@@ -59,7 +59,8 @@ export const onHand = {
   change: 'Change',
   remove: 'Remove',
   removed: ({ name }) => `Removed: ${name}.`,
-  unreadable: ({ count }) => `${many(count, 'part', 'parts')} cannot be read by this version, and ${plural(count, 'is kept as it is', 'are kept as they are')}.`,
+  unreadable: ({ count }) =>
+    `${many(count, 'part', 'parts')} cannot be read by this version, and ${plural(count, 'is kept as it is', 'are kept as they are')}.`,
   ratio: 'Ratio, such as 4 for 4:1',
   kind: 'Type',
   kindHint:
