@@ -10,8 +10,11 @@ import { StorageError } from '../../src/storage/storage-error';
 function heldRecords() {
   const kept = new Map<string, SavedPlan>();
   let failure: StorageError | null = null;
-  let release: (() => void) | null = null;
+  let release: (() => void)[] = [];
   let held = false;
+  const turn = async (): Promise<void> => {
+    if (held) await new Promise<void>((resolve) => release.push(resolve));
+  };
   const records = {
     plans: async () => [...kept.values()].map((record) => ({ id: record.id, read: { kind: 'good', record } })),
     plan: async (id: string) => {
@@ -19,17 +22,14 @@ function heldRecords() {
       return record === undefined ? undefined : { id, read: { kind: 'good', record } };
     },
     edit: async (fresh: SavedPlan, edits: readonly PlanEdit[]) => {
-      if (held) {
-        await new Promise<void>((resolve) => {
-          release = resolve;
-        });
-      }
+      await turn();
       if (failure !== null) throw failure;
       const plan = edits.reduce(applyEdit, kept.get(fresh.id) ?? fresh);
       kept.set(plan.id, plan);
       return plan;
     },
     destroy: async (id: string) => {
+      await turn();
       if (failure !== null) throw failure;
       kept.delete(id);
     },
@@ -40,9 +40,11 @@ function heldRecords() {
     hold: () => {
       held = true;
     },
+    waiting: () => release.length,
     letThrough: () => {
       held = false;
-      release?.();
+      for (const each of release) each();
+      release = [];
     },
     fail: (error: StorageError | null) => {
       failure = error;
@@ -134,7 +136,7 @@ describe('the list of plans', () => {
     expect([library.plans.value.length, library.deleted.value.length]).toEqual([1, 0]);
   });
 
-  test('destroys a plan for good while an edit of it is still being written, and another is typed', async () => {
+  test('destroys a plan for good while an edit of it is still being written', async () => {
     const disk = heldRecords();
     const { library } = setUp(disk.records);
     const id = library.create({}, bands);
@@ -142,6 +144,21 @@ describe('the list of plans', () => {
     disk.hold();
     library.answer(id, 'spanM', { spanM: 24 });
     const gone = library.destroy(id);
+    disk.letThrough();
+    await gone;
+    await library.flush();
+    expect(disk.kept.has(id)).toBe(false);
+    expect(library.entries.value.has(id)).toBe(false);
+  });
+
+  test('writes nothing that is typed into a plan while it is being destroyed', async () => {
+    const disk = heldRecords();
+    const { library } = setUp(disk.records);
+    const id = library.create({}, bands);
+    await library.flush();
+    disk.hold();
+    const gone = library.destroy(id);
+    await vi.waitFor(() => expect(disk.waiting()).toBe(1));
     library.answer(id, 'heightM', { heightM: 8 });
     disk.letThrough();
     await gone;
