@@ -8,6 +8,7 @@ import { fetchParts } from './later';
 import { startPwa } from './pwa';
 import { startRouter } from './router';
 import { blockedByOtherTab, createStores, StoresContext } from './stores/stores';
+import { keepTextsTogether } from './texts-kept-together';
 import './styles/font.css';
 import './styles/tokens.css';
 import './styles/base.css';
@@ -16,6 +17,7 @@ import './styles/parts.css';
 import './styles/drawing.css';
 
 async function start(root: HTMLElement): Promise<void> {
+  keepTextsTogether();
   effect(() => {
     if (blockedByOtherTab.value) render(<Blocked />, root);
   });

@@ -98,7 +98,7 @@ async function park(page: Page, id: string): Promise<void> {
 /** At home: the same antenna with twice the trouble, and only what changed. */
 async function homeAgain(page: Page, id: string): Promise<void> {
   await openAt(page, '#/');
-  await page.getByText(/Measured\. Dip at 6\.88 MHz/).waitFor();
+  await page.getByText(/Measured\. Dip at 6\.88\sMHz/).waitFor();
   await page.locator('details.manage summary').first().click();
   await page.getByRole('button', { name: 'Copy', exact: true }).click();
   const copy = page.getByRole('heading', { name: /, copy$/ });

@@ -22,7 +22,8 @@ const papers = {
 /** The size of a newspaper's text, points (common practice, no source), less what is lost by whole pixels. */
 const LEAST_PT = 8.95;
 
-const bare = (text: string): string => text.replace(/\s+/g, '');
+/** Without what leaves no ink: spaces, and the joiners that keep a code on one line. */
+const bare = (text: string): string => text.replace(/[\s\u2060]+/g, '');
 
 /** Every text that shows when printed, as it stands in the page; not what is for screen readers alone. */
 const textsShown = (page: Page): Promise<string[]> =>

@@ -240,7 +240,7 @@ test('other rings are planned with at a tap, and undone', async () => {
   await page.getByRole('button', { name: 'Plan with these: Only mix 43' }).first().click();
   await page
     .locator('.changed')
-    .getByText(/61 mm ring, mix 43/)
+    .getByText(/61\smm ring, mix 43/)
     .first()
     .waitFor();
   const rings = page.locator('.other-rings').nth(1);

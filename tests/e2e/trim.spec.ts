@@ -20,8 +20,8 @@ test('one dip in, one fold out; a doubtful unit is asked; the log keeps it', asy
   await page.getByRole('heading', { name: 'Too long for 40 m.' }).waitFor();
   await page.getByText('Fold back', { exact: true }).waitFor();
   await page.getByRole('heading', { name: 'What it does to all bands' }).waitFor();
-  await page.getByText(/^40 m at 7\.100 MHz: fold back .*\u00a0m \(.*\) in all\.$/).waitFor();
-  await page.getByText(/^40 m: dip 6\.500 MHz/).waitFor();
+  await page.getByText(/^40\sm at 7\.100\sMHz: fold back .*\u00a0m \(.*\) in all\.$/).waitFor();
+  await page.getByText(/^40\sm: dip 6\.500\sMHz/).waitFor();
   expect(await overflow(page)).toBe(0);
   expect(await accessibilityFaults(page)).toEqual([]);
   await page.getByRole('button', { name: 'Done, measure again' }).click();
@@ -41,9 +41,25 @@ test('one dip in, one fold out; a doubtful unit is asked; the log keeps it', asy
   await page.reload();
   await page.getByRole('heading', { name: 'Good enough: stop' }).waitFor();
   await page.getByRole('button', { name: /^Remove: 40 m: dip 6\.700/ }).click();
-  await page.getByText(/^Removed: 40 m: dip 6\.700/).waitFor();
+  await page.getByText(/^Removed: 40\sm: dip 6\.700/).waitFor();
   await page.getByRole('button', { name: 'Undo' }).last().click();
   await page.getByRole('heading', { name: 'Good enough: stop' }).waitFor();
+  // How it hung is kept with the last reading and stands on the plan; what is written over it can be had back.
+  const note = page.getByLabel('How it hung, weather');
+  await note.fill('Over the oak fork, drizzle');
+  await page.getByText('Over the oak fork, drizzle', { exact: true }).waitFor();
+  await openAt(page, `#/plan/${id}`);
+  await page.getByRole('heading', { name: 'Measured so far' }).waitFor();
+  await page.getByText('Over the oak fork, drizzle', { exact: true }).waitFor();
+  await openAt(page, `#/plan/${id}/trim`);
+  await note.fill('Rain');
+  await page.getByText('It said: Over the oak fork, drizzle').waitFor();
+  await page.getByRole('button', { name: 'Undo' }).last().click();
+  expect(await note.inputValue()).toBe('Over the oak fork, drizzle');
+  await page.getByRole('button', { name: 'Something is wrong' }).click();
+  await expect
+    .poll(() => page.evaluate(() => document.activeElement?.textContent), { timeout: 5000 })
+    .toBe('When something is wrong');
   await page.getByRole('button', { name: 'Stop here' }).click();
   await page.getByRole('heading', { name: 'Trimming is over' }).waitFor();
   expect((await page.locator('.verdict-box b').boundingBox())?.height).toBeGreaterThanOrEqual(76);
