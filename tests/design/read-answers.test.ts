@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readAnswers } from '../../src/design/read-answers';
-import { problemLine } from '../../src/words/en/problems';
+import { problemLine, shortProblemLine } from '../../src/words/en/problems';
 
 const whole = { bands: ['40m'], radiator: 'straight-wire', fedAt: 'end', shackEnd: 'radio' };
 const linesOf = (raw: unknown): string[] => {
@@ -51,6 +51,19 @@ describe('an answers record from outside', () => {
     });
     expect(core).toMatch(/^onHand\[0\]\.core: is null; it is required, allowed: /);
     expect(spare).toMatch(/^onHand\[1\]\.ratingW: is null; leave the key out/);
+  });
+
+  test('a screen tells a long list by its count and the first few, a short one whole', () => {
+    const onScreen = (raw: unknown): string[] => {
+      const read = readAnswers(raw);
+      return 'problems' in read ? read.problems.map((problem) => shortProblemLine(problem, 'answers')) : [];
+    };
+    const [core = ''] = onScreen({ ...whole, onHand: [{ part: 'core', core: 'ft999-1', count: 1 }] });
+    expect(core).toMatch(
+      /^onHand\[0\]\.core: is "ft999-1"; allowed: one of \d\d known names, such as ft[\d-]+, ft[\d-]+, ft[\d-]+$/,
+    );
+    const wrong = { ...whole, mode: 'drums', powerW: -1 };
+    expect(onScreen(wrong)).toEqual(linesOf(wrong));
   });
 
   test('has one line to a problem whatever its keys and values hold', () => {

@@ -50,6 +50,19 @@ const said: Record<Problem['code'], (problem: Problem) => string> = {
     `is ${data.given}, made by a newer version; allowed: 1 to ${data.newest}, update this one to read it`,
 };
 
+/** Lists of more entries than this are told in short on a screen. */
+const LONG_LIST = 12;
+/** So many of a long list are named. */
+const NAMED = 3;
+
 /** One line for each problem. The whole record is called by the given name. */
 export const problemLine = (problem: Problem, wholeRecord: string): string =>
   `${problem.key === '' ? wholeRecord : problem.key}: ${said[problem.code](problem)}`;
+
+/** The same for a screen: of a long list its count and the first few, since nobody reads thirty ids there. */
+export function shortProblemLine(problem: Problem, wholeRecord: string): string {
+  const { allowed } = problem.data;
+  if (typeof allowed !== 'object' || allowed.length <= LONG_LIST) return problemLine(problem, wholeRecord);
+  const short = `one of ${allowed.length} known names, such as ${allowed.slice(0, NAMED).join(', ')}`;
+  return problemLine({ ...problem, data: { ...problem.data, allowed: [short] } }, wholeRecord);
+}

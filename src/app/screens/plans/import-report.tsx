@@ -1,7 +1,7 @@
 /** What a file brought: taken, here already, refused, each refusal with every reason. */
 import type { FileRefusal, ImportContent, RefusedRecord } from '../../../storage/export-file';
 import { fileRefusals, receive } from '../../../words/en/places';
-import { problemLine } from '../../../words/en/problems';
+import { shortProblemLine } from '../../../words/en/problems';
 import { useSay } from '../../say';
 
 export type ImportReport =
@@ -57,7 +57,7 @@ function Refused({ record }: { record: RefusedRecord }) {
       </p>
       <ul class="out">
         {problems.map((problem) => (
-          <li key={`${problem.key} ${problem.code}`}>{problemLine(problem, say(receive.record))}</li>
+          <li key={`${problem.key} ${problem.code}`}>{shortProblemLine(problem, say(receive.record))}</li>
         ))}
       </ul>
     </>

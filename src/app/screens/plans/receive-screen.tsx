@@ -5,7 +5,7 @@ import { newSavedPlan } from '../../../design/saved-plan';
 import { readImport } from '../../../storage/export-file';
 import { readLink } from '../../../storage/plan-link';
 import { receive } from '../../../words/en/places';
-import { problemLine } from '../../../words/en/problems';
+import { shortProblemLine } from '../../../words/en/problems';
 import { shell } from '../../../words/en/screens';
 import { handedIn, openedFile, takeHandedIn } from '../../handed-in';
 import { codeIn } from '../../handover/plan-address';
@@ -109,7 +109,7 @@ function Refused({ read }: { read: Exclude<ReturnType<typeof readLink>, Answers>
       <p>{say(receive.wrong)}</p>
       <ul class="out">
         {read.problems.map((problem) => (
-          <li key={problem.key}>{problemLine(problem, say(receive.record))}</li>
+          <li key={problem.key}>{shortProblemLine(problem, say(receive.record))}</li>
         ))}
       </ul>
     </section>
