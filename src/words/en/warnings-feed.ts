@@ -58,19 +58,21 @@ export const feedWarnings = {
       `${say.line(d)} does not belong on a doublet that is not resonant: the SWR on it would waste most of the power.`,
     why: 'Such a wire shows tens to thousands of ohms. Open-wire line stands that with little loss; coax turns it into heat and overvoltage.',
     waysOut: {
-      'use-open-wire': 'Use open-wire or window line down to a 1:1 choke and a wide-range tuner.',
-      'cut-resonant': 'Or cut the wire to a half-wave and keep the coax.',
-      'tuner-at-feed-point': 'Or put an automatic tuner at the feed point.',
+      'use-open-wire':
+        'Use open-wire or window line, two wires held apart, down to a 1:1 choke and a wide-range tuner.',
+      'cut-resonant': 'Or cut the wire to a half-wave, half as long as the wave of its band, and keep the coax.',
+      'tuner-at-feed-point': 'Or put an automatic tuner at the feed point, where line and wire meet.',
     },
   },
   'return-path-needed': {
     text: (d) => `Something is missing: the ${say.system(d)} has nothing to work against.`,
     why: 'What flows into the wire must flow out of something else. If you provide nothing, the outside of the coax does it, as far as the radio and your hand.',
     waysOut: {
-      'counterpoise-wire': 'Put a counterpoise wire on the ground terminal.',
-      'coax-as-counterpoise': 'Or let the first metres of coax do it, with a choke where they end.',
+      'counterpoise-wire': 'Put a counterpoise wire, which the antenna works against, on the ground terminal.',
+      'coax-as-counterpoise':
+        'Or let the first metres of coax do it, with a choke where they end: it stops the current on the outside.',
       'feed-with-coax': 'Or feed it with coax, whose first metres up to a choke can do it.',
-      'ground-radials': 'Lay radials on the ground, sixteen or more.',
+      'ground-radials': 'Lay radials on the ground, sixteen or more wires that spread from the foot.',
       'elevated-radials': 'Or raise the base and stretch four equal radials.',
     },
   },
@@ -89,9 +91,10 @@ export const feedWarnings = {
     text: (d) => `Do not run ${say.line(d)} straight into a coax socket.`,
     why: 'One wire would be earthed in the radio, the other not: the line then radiates all the way into the house, and the radio sees hundreds or thousands of ohms.',
     waysOut: {
-      'choke-and-tuner': 'End the line in a 1:1 choke, then a short piece of coax and a wide-range tuner. Not 4:1.',
-      'balanced-tuner': 'Or use a balanced tuner and keep the line up to it.',
-      'coax-and-resonant': 'Or feed a resonant wire with coax.',
+      'choke-and-tuner':
+        'End the line in a 1:1 choke, which keeps the currents of both wires equal, then a short piece of coax and a wide-range tuner. Not 4:1.',
+      'balanced-tuner': 'Or use a balanced tuner, made for two-wire line, and keep the line up to it.',
+      'coax-and-resonant': 'Or feed a resonant wire, one cut to the length of its band, with coax.',
     },
   },
   'band-not-served': {

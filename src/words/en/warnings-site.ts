@@ -104,10 +104,12 @@ export const siteWarnings = {
     waysOut: {
       'bend-ends': (d, f) =>
         `Let ${say.length(d, f, 'hangM')} at each end hang down or turn aside, out of reach. It works nearly as well; trim again.`,
-      'inverted-v': 'Hang it as an inverted V over a high support: it takes less room on the ground.',
+      'inverted-v':
+        'Hang it as an inverted V, its middle over a high support and both ends low: it takes less room on the ground.',
       'cut-doublet': (d, f) =>
-        `Cut it to ${say.length(d, f, 'spanM')}: with a tuner a doublet needs no resonance, and ${say.length(d, f, 'shortestM')} is enough.`,
-      'shorter-with-tuner': 'Take a shorter wire with a tuner: a doublet on open-wire line, or a non-resonant end-fed.',
+        `Cut it to ${say.length(d, f, 'spanM')}: with a tuner a doublet, a wire fed in its middle, needs no resonance, and ${say.length(d, f, 'shortestM')} is enough.`,
+      'shorter-with-tuner':
+        'Take a shorter wire with a tuner: a doublet (fed in its middle) on open-wire line (two bare wires held apart), or a non-resonant end-fed (fed at one end, in a length that no band of yours finds hard).',
       'higher-band': (d) => `Start with ${say.band(d)}: an antenna for that band fits.`,
       'longer-span': (d, f) => `Find supports ${say.length(d, f, 'neededM')} apart, or run it along the diagonal.`,
     },
