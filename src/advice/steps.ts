@@ -103,7 +103,7 @@ function outdoorSteps(plan: Plan): Draft[] {
     ...returnWires(plan).map((draft) => ({ ...draft, outdoor: true })),
     outside('connect', connectCode(plan), connectData(plan)),
     ...(portable || facts.lineKind === 'none' ? [] : [outside('entry', `entry-${facts.lineKind}`)]),
-    outside('mark'),
+    outside('mark', facts.settled.radiator === 'loop' ? 'mark-loop' : 'mark'),
     ...tuning(plan).map((draft) => ({ ...draft, outdoor: true })),
     outside('transmit-test', 'transmit-test', testData(plan)),
     ...changing(plan).map((draft) => ({ ...draft, outdoor: true })),

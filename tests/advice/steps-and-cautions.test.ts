@@ -231,6 +231,13 @@ describe('steps', () => {
     expect(stepText({ fedAt: 'centre' }, 'connect')).toContain('Chokes go at the feed point and at');
   });
 
+  test('a loop has no ends to mark', () => {
+    expect(stepText({ fedAt: 'centre' }, 'mark')).toMatch(/\bends\b/);
+    const loop = stepText({ radiator: 'loop', fedAt: 'corner' }, 'mark');
+    expect(loop).toContain('the lowest run of the wire');
+    expect(loop).not.toMatch(/\bends?\b/);
+  });
+
   test('the first test is at 10 W, or all that there is', () => {
     expect(stepText({ powerW: 100 }, 'transmit-test')).toContain('Then go up to 100 W.');
     expect(stepText({ powerW: 10 }, 'transmit-test')).not.toContain('Then go up');

@@ -71,7 +71,7 @@ export const stepNames: Readonly<Record<string, string>> = {
   'return-wires': 'Lay the return wires',
   connect: 'Connect the feed line',
   entry: 'Bring it inside',
-  mark: 'Mark ropes and ends',
+  mark: 'Mark ropes and low wire',
   measure: 'Measure',
   trim: 'Trim',
   'set-tuner': 'Set the tuner',
@@ -139,6 +139,8 @@ export const steps: Readonly<Record<string, Message>> = {
     'Outside, before the wall: arrester with a short, thick bond to the main earth, then the choke, then in.',
   'entry-open-wire': 'Outside, before the wall: arrester for both wires with a short, thick bond to the main earth.',
   mark: 'Flag ropes, guys and low wire ends with bright streamers. Check that ends hang out of reach.',
+  'mark-loop':
+    'Flag ropes, guys and the lowest run of the wire with bright streamers. Check that every side and corner hangs out of reach.',
   'measure-dip': (d, f) =>
     `Measure at the radio end of the coax, with everything connected and people away. Find the dip nearest ${f.number(Number(d.dipMHz), 4)} MHz and note it. Then look at each band: ${bandList(d)}.`,
   'measure-linked': (d, f) =>
