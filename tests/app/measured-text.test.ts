@@ -27,7 +27,7 @@ const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
 test('the newest first, with the day, the wire in use and the note under its reading', () => {
   expect(measuredLines(readings, say).map(plain)).toEqual([
     `20 m: dip 14.08 MHz, ${when(1_700_000_600_000)}`,
-    `40 m: dip 6.880 MHz, SWR 1.9:1, ${when(1_700_000_000_000)} with 20.50 m (67 ft 3 in) of wire`,
+    `40 m: dip 6.880 MHz, SWR 1.9:1, ${when(1_700_000_000_000)} with 20.5 m (67 ft 3 in) of wire`,
     '  Over the oak fork, drizzle',
   ]);
 });
