@@ -11,9 +11,9 @@ function heldRecords() {
   const kept = new Map<string, SavedPlan>();
   let failure: StorageError | null = null;
   let release: (() => void)[] = [];
-  let held = false;
-  const turn = async (): Promise<void> => {
-    if (held) await new Promise<void>((resolve) => release.push(resolve));
+  let held: 'edit' | 'destroy' | null = null;
+  const turn = async (of: 'edit' | 'destroy'): Promise<void> => {
+    if (held === of) await new Promise<void>((resolve) => release.push(resolve));
   };
   const records = {
     plans: async () => [...kept.values()].map((record) => ({ id: record.id, read: { kind: 'good', record } })),
@@ -22,14 +22,14 @@ function heldRecords() {
       return record === undefined ? undefined : { id, read: { kind: 'good', record } };
     },
     edit: async (fresh: SavedPlan, edits: readonly PlanEdit[]) => {
-      await turn();
+      await turn('edit');
       if (failure !== null) throw failure;
       const plan = edits.reduce(applyEdit, kept.get(fresh.id) ?? fresh);
       kept.set(plan.id, plan);
       return plan;
     },
     destroy: async (id: string) => {
-      await turn();
+      await turn('destroy');
       if (failure !== null) throw failure;
       kept.delete(id);
     },
@@ -37,12 +37,12 @@ function heldRecords() {
   return {
     records,
     kept,
-    hold: () => {
-      held = true;
+    hold: (of: 'edit' | 'destroy' = 'edit') => {
+      held = of;
     },
     waiting: () => release.length,
     letThrough: () => {
-      held = false;
+      held = null;
       for (const each of release) each();
       release = [];
     },
@@ -156,7 +156,7 @@ describe('the list of plans', () => {
     const { library } = setUp(disk.records);
     const id = library.create({}, bands);
     await library.flush();
-    disk.hold();
+    disk.hold('destroy');
     const gone = library.destroy(id);
     await vi.waitFor(() => expect(disk.waiting()).toBe(1));
     library.answer(id, 'heightM', { heightM: 8 });
