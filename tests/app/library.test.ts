@@ -6,14 +6,16 @@ import type { SavedPlan } from '../../src/design/saved-plan';
 import type { Records } from '../../src/storage/records';
 import { StorageError } from '../../src/storage/storage-error';
 
+type Write = 'edit' | 'destroy';
+
 /** Records in memory, whose writes wait until they are let through. */
 function heldRecords() {
   const kept = new Map<string, SavedPlan>();
   let failure: StorageError | null = null;
   let release: (() => void)[] = [];
-  let held: 'edit' | 'destroy' | null = null;
-  const turn = async (of: 'edit' | 'destroy'): Promise<void> => {
-    if (held === of) await new Promise<void>((resolve) => release.push(resolve));
+  let held: readonly Write[] = [];
+  const turn = async (write: Write): Promise<void> => {
+    if (held.includes(write)) await new Promise<void>((resolve) => release.push(resolve));
   };
   const records = {
     plans: async () => [...kept.values()].map((record) => ({ id: record.id, read: { kind: 'good', record } })),
@@ -37,12 +39,12 @@ function heldRecords() {
   return {
     records,
     kept,
-    hold: (of: 'edit' | 'destroy' = 'edit') => {
-      held = of;
+    hold: (...writes: readonly Write[]) => {
+      held = writes;
     },
     waiting: () => release.length,
     letThrough: () => {
-      held = null;
+      held = [];
       for (const each of release) each();
       release = [];
     },
@@ -74,7 +76,7 @@ describe('the list of plans', () => {
   test('shows an answer at once, and says saved only when it is written', async () => {
     const disk = heldRecords();
     const { library, light, told, onFirstSave } = setUp(disk.records);
-    disk.hold();
+    disk.hold('edit');
     const id = library.create({}, bands);
     expect(library.planOf(id)?.answers).toEqual({ bands: ['40m'] });
     expect(light.state.value.kind).toBe('writing');
@@ -106,7 +108,7 @@ describe('the list of plans', () => {
     const { library } = setUp(disk.records);
     const id = library.create({}, bands);
     await library.flush();
-    disk.hold();
+    disk.hold('edit');
     library.answer(id, 'spanM', { spanM: 24 });
     const theirs = disk.kept.get(id);
     if (theirs === undefined) throw new Error('the plan was not written');
@@ -141,7 +143,7 @@ describe('the list of plans', () => {
     const { library } = setUp(disk.records);
     const id = library.create({}, bands);
     await library.flush();
-    disk.hold();
+    disk.hold('edit');
     library.answer(id, 'spanM', { spanM: 24 });
     const gone = library.destroy(id);
     disk.letThrough();
@@ -156,7 +158,7 @@ describe('the list of plans', () => {
     const { library } = setUp(disk.records);
     const id = library.create({}, bands);
     await library.flush();
-    disk.hold('destroy');
+    disk.hold('destroy', 'edit');
     const gone = library.destroy(id);
     await vi.waitFor(() => expect(disk.waiting()).toBe(1));
     library.answer(id, 'heightM', { heightM: 8 });
