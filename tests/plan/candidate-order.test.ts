@@ -98,7 +98,7 @@ describe('order', () => {
     const list = [candidate('sloper'), candidate('inverted-v', beyond)];
     expect(ordered(...list)[1]?.place).toBe('After the one above: it needs another tuner than yours.');
     expect(ordered(...list.map(withRadio))[1]?.place).toBe(
-      'After the one above: it needs a tuner, which you do not have.',
+      'After the one above: it needs a tuner that you do not have.',
     );
   });
 

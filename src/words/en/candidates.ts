@@ -72,7 +72,7 @@ export const candidatePlaces = {
   'fewer-bands': (d) => `works on ${many(d.fewer, 'band', 'bands')} fewer`,
   weaker: (d) => `is ${db(d.db)} weaker in the directions that count`,
   'more-loss': (d) => `loses ${db(d.db)} more in its feed line`,
-  'a-tuner': 'needs a tuner, which you do not have',
+  'a-tuner': 'needs a tuner that you do not have',
   'other-tuner': 'needs another tuner than yours',
   'more-tuner': (d) => `needs a tuner on ${many(d.bands, 'band', 'bands')} more`,
   'by-hand': 'is lowered for each change of band',

@@ -15,8 +15,8 @@ export const which = {
   openOf: ({ name }) => `Open as a plan: ${name}`,
   taken: ({ name }) => `Your plan now: ${name}.`,
   solving: ({ done, of }) =>
-    `Working out the fields at your place: ${done} of ${of}. The order is by the rules until you ask for another.`,
-  stopped: ({ done, of }) => `Stopped at ${done} of ${of}. The order is as it was.`,
+    `Working out the fields at your place: ${done}\u00a0of\u00a0${of}. The order is by the rules until you ask for another.`,
+  stopped: ({ done, of }) => `Stopped at ${done}\u00a0of\u00a0${of}. The order is as it was.`,
   solvedSame: 'The fields are worked out. They leave the order as it is; the reasons can be brought up to date.',
   solvedMoves: ({ moves }) =>
     `The fields are worked out, and the order is still the one by the rules. By the fields ${many(moves, 'antenna moves', 'antennas move')}.`,

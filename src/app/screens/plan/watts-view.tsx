@@ -29,7 +29,7 @@ export function WattsView({ bands }: { readonly bands: Plan['bands'] }) {
     }),
   );
   return (
-    <details class="fold line" {...fold}>
+    <details class="fold" {...fold}>
       <summary>
         <h3>{say(wattsScreen.head)}</h3>
         <span class="result">
