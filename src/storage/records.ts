@@ -28,6 +28,13 @@ export interface FoundPart {
   readonly read: ReadRecord<OwnedPart>;
 }
 
+/** Pictures of a plan, the oldest first. */
+export interface FoundPhotos {
+  readonly photos: readonly Photo[];
+  /** So many more are of a newer version or broken; they stay as they are. */
+  readonly unreadable: number;
+}
+
 export interface Records {
   plans(): Promise<FoundPlan[]>;
   plan(id: string): Promise<FoundPlan | undefined>;
@@ -42,8 +49,7 @@ export interface Records {
   removePart(id: string): Promise<void>;
   settings(): Promise<ReadRecord<Settings>>;
   putSettings(settings: Settings): Promise<void>;
-  /** Those that can be read, the oldest first. */
-  photosOf(planId: string): Promise<Photo[]>;
+  photosOf(planId: string): Promise<FoundPhotos>;
   putPhoto(photo: Photo): Promise<void>;
   removePhoto(id: string): Promise<void>;
 }
@@ -70,11 +76,11 @@ export function createRecords(db: Db): Records {
       return raw === undefined ? { kind: 'good', record: noSettings } : readSettings(raw);
     },
     putSettings: (settings) => inWords(() => write(db, 'settings', (store) => store.put(settings, settingsKey))),
-    photosOf: async (planId) =>
-      (await db.getAllFromIndex('photos', 'by-plan', planId))
-        .map(readPhoto)
-        .flatMap((read) => (read.kind === 'good' ? [read.record] : []))
-        .sort((a, b) => a.at - b.at),
+    photosOf: async (planId) => {
+      const found = (await db.getAllFromIndex('photos', 'by-plan', planId)).map(readPhoto);
+      const photos = found.flatMap((read) => (read.kind === 'good' ? [read.record] : []));
+      return { photos: photos.sort((a, b) => a.at - b.at), unreadable: found.length - photos.length };
+    },
     putPhoto: (photo) => inWords(() => write(db, 'photos', (store) => store.put(photo))),
     removePhoto: (id) => inWords(() => write(db, 'photos', (store) => store.delete(id))),
   };

@@ -2,7 +2,7 @@ import 'fake-indexeddb/auto';
 import { readFileSync } from 'node:fs';
 import { openDB } from 'idb';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
-import type { Photo } from '../../src/design/photo';
+import { type Photo, photoVersion } from '../../src/design/photo';
 import { newSavedPlan } from '../../src/design/saved-plan';
 import { type Db, openStores, steps } from '../../src/storage/open';
 import { readSavedPlan } from '../../src/storage/plan-history';
@@ -12,7 +12,7 @@ import { storageErrorOf } from '../../src/storage/storage-error';
 const ids = { a: '11111111-1111-4111-8111-111111111111', b: '22222222-2222-4222-8222-222222222222' };
 const quiet = { onBlocked: () => undefined, onTakenOver: () => undefined, onLost: () => undefined };
 const photo = (id: string, planId: string, at: number): Photo => ({
-  version: 2,
+  version: photoVersion,
   id,
   planId,
   at,
@@ -64,7 +64,7 @@ describe('the database', () => {
     expect((await records.parts())[0]?.read).toEqual({ kind: 'good', record: part });
     expect(await records.settings()).toEqual({ kind: 'good', record: settings });
     await records.putPhoto(photo(ids.a, plan.id, 5));
-    expect(await records.photosOf(plan.id)).toEqual([photo(ids.a, plan.id, 5)]);
+    expect((await records.photosOf(plan.id)).photos).toEqual([photo(ids.a, plan.id, 5)]);
   });
 
   test('lets a newer version through and says that it was taken over', async () => {
@@ -182,26 +182,28 @@ describe('pictures', () => {
     await records.putPhoto(photo(c, ids.a, 9));
     await records.putPhoto(photo(d, ids.a, 3));
     await records.putPhoto(photo(ids.b, ids.b, 4));
-    expect((await records.photosOf(ids.a)).map(({ at }) => at)).toEqual([3, 9]);
+    expect((await records.photosOf(ids.a)).photos.map(({ at }) => at)).toEqual([3, 9]);
     await records.removePhoto(d);
-    expect((await records.photosOf(ids.a)).map(({ id }) => id)).toEqual([c]);
+    expect((await records.photosOf(ids.a)).photos.map(({ id }) => id)).toEqual([c]);
     await records.destroy(ids.a);
-    expect(await records.photosOf(ids.a)).toEqual([]);
-    expect(await records.photosOf(ids.b)).toHaveLength(1);
+    expect((await records.photosOf(ids.a)).photos).toEqual([]);
+    expect((await records.photosOf(ids.b)).photos).toHaveLength(1);
   });
 
   test('of the first version are shown as they were, and one taken away is still on disk', async () => {
     const { takenAwayAt: _, ...first } = photo(ids.b, ids.a, 5);
     await db.put('photos', { ...first, version: 1 } as never);
     const records = createRecords(db);
-    expect(await records.photosOf(ids.a)).toEqual([photo(ids.b, ids.a, 5)]);
+    expect((await records.photosOf(ids.a)).photos).toEqual([photo(ids.b, ids.a, 5)]);
     await records.putPhoto({ ...photo(ids.b, ids.a, 5), takenAwayAt: 7 });
-    expect(await createRecords(await openStores(quiet, name)).photosOf(ids.a)).toMatchObject([{ takenAwayAt: 7 }]);
+    const again = createRecords(await openStores(quiet, name));
+    expect((await again.photosOf(ids.a)).photos).toMatchObject([{ takenAwayAt: 7 }]);
   });
 
-  test('that cannot be read are left out and stay', async () => {
+  test('that cannot be read, broken or newer, are counted and stay', async () => {
     await db.put('photos', { id: ids.a, planId: ids.a });
-    expect(await createRecords(db).photosOf(ids.a)).toEqual([]);
+    await db.put('photos', { ...photo(ids.b, ids.a, 5), version: photoVersion + 1 } as never);
+    expect(await createRecords(db).photosOf(ids.a)).toEqual({ photos: [], unreadable: 2 });
     expect(await db.get('photos', ids.a)).toEqual({ id: ids.a, planId: ids.a });
   });
 });

@@ -1,13 +1,14 @@
 /** Pictures of how the antenna hung: on Trim they are added and taken away, on the plan they are looked at. */
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import type { Photo } from '../../design/photo';
+import { type Photo, photoVersion } from '../../design/photo';
+import type { FoundPhotos } from '../../storage/records';
 import { photoWords } from '../../words/en/photos';
 import { clock, day, useSay } from '../say';
 import { useStores } from '../stores/stores';
 import { shrinkPhoto } from './shrink-photo';
 import './photos.css';
 
-function usePhotos(planId: string): readonly Photo[] {
+function usePhotos(planId: string): FoundPhotos {
   const { photos } = useStores();
   useEffect(() => void photos.load(planId), [photos, planId]);
   return photos.of(planId);
@@ -18,14 +19,20 @@ type Trouble = 'unreadable' | 'notKept';
 export function PhotoNotes({ planId }: { readonly planId: string }) {
   const say = useSay();
   const { photos } = useStores();
-  const list = usePhotos(planId);
+  const { photos: list, unreadable } = usePhotos(planId);
   const [isShrinking, setShrinking] = useState(false);
   const [trouble, setTrouble] = useState<Trouble | null>(null);
   const take = async (file: File): Promise<void> => {
     setTrouble(null);
     setShrinking(true);
     const small = await shrinkPhoto(file);
-    const photo = { version: 2, id: crypto.randomUUID(), planId, at: Date.now(), takenAwayAt: null } as const;
+    const photo = {
+      version: photoVersion,
+      id: crypto.randomUUID(),
+      planId,
+      at: Date.now(),
+      takenAwayAt: null,
+    } as const;
     const isKept = small !== null && (await photos.add({ ...photo, ...small }));
     setShrinking(false);
     if (!isKept) setTrouble(small === null ? 'unreadable' : 'notKept');
@@ -45,6 +52,7 @@ export function PhotoNotes({ planId }: { readonly planId: string }) {
           )}
         </ul>
       )}
+      <Unreadable count={unreadable} />
       <div role="status">{isShrinking && <p>{say(photoWords.shrinking)}</p>}</div>
       {trouble !== null && (
         <p class="stop" role="alert">
@@ -72,18 +80,27 @@ export function PhotoNotes({ planId }: { readonly planId: string }) {
 /** Nothing where there is none. */
 export function PhotosOfPlan({ planId }: { readonly planId: string }) {
   const say = useSay();
-  const list = usePhotos(planId).filter(({ takenAwayAt }) => takenAwayAt === null);
-  if (list.length === 0) return null;
+  const { photos, unreadable } = usePhotos(planId);
+  const list = photos.filter(({ takenAwayAt }) => takenAwayAt === null);
+  if (list.length + unreadable === 0) return null;
   return (
     <section aria-labelledby="photos" class="photos">
       <h2 id="photos">{say(photoWords.head)}</h2>
-      <ul>
-        {list.map((photo) => (
-          <ShownPhoto key={photo.id} photo={photo} />
-        ))}
-      </ul>
+      {list.length > 0 && (
+        <ul>
+          {list.map((photo) => (
+            <ShownPhoto key={photo.id} photo={photo} />
+          ))}
+        </ul>
+      )}
+      <Unreadable count={unreadable} />
     </section>
   );
+}
+
+function Unreadable({ count }: { readonly count: number }) {
+  const say = useSay();
+  return count > 0 ? <p class="stop">{say(photoWords.notShown, { count })}</p> : null;
 }
 
 interface PhotoProps {

@@ -1,7 +1,8 @@
 /** Pictures of how antennas hung, read when a plan that may have some is opened. One taken away stays on disk until it is deleted for good. */
 import { signal } from '@preact/signals';
 import type { Photo } from '../../design/photo';
-import type { Records } from '../../storage/records';
+import type { FoundPhotos, Records } from '../../storage/records';
+import { storageErrorOf } from '../../storage/storage-error';
 import type { Written } from '../../storage/tabs';
 import type { SaveLight } from './save-light';
 import { savingTo } from './saving';
@@ -13,12 +14,20 @@ interface PhotoOptions {
   readonly tell: (written: Written) => void;
 }
 
+const none: FoundPhotos = { photos: [], unreadable: 0 };
+
 export function createPhotoStore({ records, light, now, tell }: PhotoOptions) {
-  const found = signal<ReadonlyMap<string, readonly Photo[]>>(new Map());
+  const found = signal<ReadonlyMap<string, FoundPhotos>>(new Map());
   const save = savingTo(records, light);
 
   async function load(planId: string): Promise<void> {
-    if (records !== null) found.value = new Map(found.value).set(planId, await records.photosOf(planId));
+    if (records === null) return;
+    try {
+      const photos = await records.photosOf(planId);
+      found.value = new Map(found.value).set(planId, photos);
+    } catch (error) {
+      light.fail(storageErrorOf(error));
+    }
   }
 
   /** Shown only once it is on disk. */
@@ -33,7 +42,7 @@ export function createPhotoStore({ records, light, now, tell }: PhotoOptions) {
 
   return {
     /** Those taken away too. */
-    of: (planId: string): readonly Photo[] => found.value.get(planId) ?? [],
+    of: (planId: string): FoundPhotos => found.value.get(planId) ?? none,
     load,
     reread: async (planId: string): Promise<void> => {
       if (found.value.has(planId)) await load(planId);

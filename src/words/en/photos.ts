@@ -1,5 +1,6 @@
 /** What is said around pictures of how an antenna hung. */
 import type { Message } from '../message';
+import { many } from './many';
 
 export const photoWords = {
   head: 'How it hung',
@@ -10,6 +11,7 @@ export const photoWords = {
   shrinking: 'Making it smaller',
   unreadable: 'This browser cannot read that file as a picture. Take another one, or save it as JPEG first.',
   notKept: 'The photo was not kept. Look at what is said about saving, then choose it once more.',
+  notShown: ({ count }) => `${many(count, 'photo', 'photos')} cannot be read by this version. Kept as they are.`,
   alt: ({ when }) => `How it hung: photo kept ${when}`,
   kept: ({ when }) => `Kept ${when}`,
   remove: 'Take away',
