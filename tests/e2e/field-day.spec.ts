@@ -89,7 +89,7 @@ async function park(page: Page, id: string): Promise<void> {
   await page.getByRole('heading', { name: 'What it does to all bands' }).waitFor();
   await page.getByRole('button', { name: 'Done, measure again' }).click();
   await dip.fill('6,88');
-  await page.getByLabel(/^SWR at 7\.100 MHz/).fill('1.9');
+  await page.getByLabel(/^SWR at 7\.100\sMHz/).fill('1.9');
   await page.getByRole('button', { name: 'Take it' }).first().click();
   await page.getByRole('heading', { name: 'Good enough: stop' }).waitFor();
   await page.getByRole('heading', { name: /^Up 0\.100 MHz since/ }).waitFor();

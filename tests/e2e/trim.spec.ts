@@ -30,7 +30,7 @@ test('one dip in, one fold out; a doubtful unit is asked; the log keeps it', asy
   await page.getByRole('button', { name: 'Undo' }).click();
   await page.getByRole('button', { name: 'Done, measure again' }).click();
   await page.getByLabel('Dip on 40 m, MHz').fill('6,7');
-  await page.getByLabel(/^SWR at 7\.100 MHz/).fill('1.9');
+  await page.getByLabel(/^SWR at 7\.100\sMHz/).fill('1.9');
   await page.getByRole('button', { name: 'Take it' }).first().click();
   await page.getByRole('heading', { name: 'Good enough: stop' }).waitFor();
   await page.getByRole('heading', { name: /^Up 0\.200 MHz since/ }).waitFor();
@@ -56,7 +56,7 @@ test('one dip in, one fold out; a doubtful unit is asked; the log keeps it', asy
   await page.getByText('It said: Over the oak fork, drizzle').waitFor();
   await page.getByRole('button', { name: 'Undo' }).last().click();
   expect(await note.inputValue()).toBe('Over the oak fork, drizzle');
-  await page.getByRole('button', { name: 'Something is wrong' }).click();
+  await page.getByRole('button', { name: 'Trouble?' }).click();
   await expect
     .poll(() => page.evaluate(() => document.activeElement?.textContent), { timeout: 5000 })
     .toBe('When something is wrong');
