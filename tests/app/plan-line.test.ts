@@ -32,14 +32,18 @@ test('cutting and raising are told by piece and step, and as begun until the pla
 });
 
 test('a begun winding is told by its turns and leads back to its device; taken back to no turn it is none', () => {
-  const [wound] = woundDevices(plan);
-  if (wound === undefined) throw new Error('nothing to wind');
-  const turns = wound.windings.reduce((sum, each) => sum + each.turns, 0);
-  const counted = (step: string) => ({ cut: { step: 'done', at: 1 }, [windingJob(wound)]: { step, at: 2 } });
-  expect(line({ progress: counted('2') })).toBe(`Winding, turn 2 of ${turns}`);
-  expect(begunJob({ ...bare, progress: counted('2') })).toMatchObject({ job: 'wind', device: wound.id });
-  expect(line({ progress: counted(String(turns)) })).toBe(`Wound: ${turns} turns`);
-  expect(begunJob({ ...bare, progress: counted('0') })).toMatchObject({ job: 'cut' });
+  const devices = woundDevices(plan);
+  // A choke in two parts and a tapped transformer, each with a code of its own.
+  expect(devices.map(({ windings }) => windings.some(({ tapAt }) => tapAt !== null))).toContain(true);
+  expect(devices.map(({ windings }) => windings.length)).toContain(2);
+  for (const wound of devices) {
+    const turns = wound.windings.reduce((sum, each) => sum + each.turns, 0);
+    const counted = (step: string) => ({ cut: { step: 'done', at: 1 }, [windingJob(wound)]: { step, at: 2 } });
+    expect(line({ progress: counted('2') })).toBe(`Winding, turn 2 of ${turns}`);
+    expect(begunJob({ ...bare, progress: counted('2') })).toMatchObject({ job: 'wind', device: wound.id });
+    expect(line({ progress: counted(String(turns)) })).toBe(`Wound: ${turns} turns`);
+    expect(begunJob({ ...bare, progress: counted('0') })).toMatchObject({ job: 'cut' });
+  }
 });
 
 test('a measured dip is told until another job is gone on with', () => {

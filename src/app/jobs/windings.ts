@@ -4,13 +4,9 @@
  */
 import type { SavedPlan } from '../../design/saved-plan';
 import type { ChainItem, Plan } from '../../plan/plan-schema';
+import { type CodedWinding, codeOf, turnsOf, windingsOfCode } from './winding-code';
 
-export interface Winding {
-  readonly turns: number;
-  /** Wires wound as one. */
-  readonly strands: number;
-  /** Turns from the start where the tap comes out. */
-  readonly tapAt: number | null;
+export interface Winding extends CodedWinding {
   /** Turns after which a choke's cable crosses to the other side of its ring. */
   readonly crossAfter: number | null;
 }
@@ -64,25 +60,8 @@ function windingsOf({ device, build, ports }: ChainItem): readonly Winding[] {
 
 const crossAfter = (turns: number): number | null => (turns < LEAST_TO_CROSS ? null : Math.ceil(turns / 2));
 
-/** All there is to wind, as text: "21/3" is tapped at 3, "9*2" takes two wires at once, "12+10" are two windings. */
-const codeOf = (windings: readonly Winding[]): string =>
-  windings
-    .map(
-      ({ turns, tapAt, strands }) => `${turns}${tapAt === null ? '' : `/${tapAt}`}${strands > 1 ? `*${strands}` : ''}`,
-    )
-    .join('+');
-
-function windingsOfCode(code: string, isChoke: boolean): readonly Winding[] {
-  return code.split('+').map((each) => {
-    const [, turns, tap, strands] = /^(\d+)(?:\/(\d+))?(?:\*(\d+))?$/.exec(each) ?? [];
-    return {
-      turns: Number(turns),
-      strands: Number(strands ?? 1),
-      tapAt: tap === undefined ? null : Number(tap),
-      crossAfter: isChoke ? crossAfter(Number(turns)) : null,
-    };
-  });
-}
+const windingsWoundBy = (code: string, isChoke: boolean): readonly Winding[] =>
+  windingsOfCode(code).map((each) => ({ ...each, crossAfter: isChoke ? crossAfter(each.turns) : null }));
 
 const jobStart = (id: string): string => `wind ${id} `;
 /** The job under which the count is kept. A device of other turns is another job: what was counted for the old one says nothing of it. */
@@ -102,7 +81,7 @@ export function begunWinding({ progress }: SavedPlan, wound: WoundDevice): Begun
     .sort(([, a], [, b]) => b.at - a.at);
   if (last === undefined) return null;
   const [job, { step }] = last;
-  const windings = windingsOfCode(job.slice(jobStart(wound.id).length), wound.item.device === 'choke');
+  const windings = windingsWoundBy(job.slice(jobStart(wound.id).length), wound.item.device === 'choke');
   return { windings, count: countOf(windings, Number(step)), isOther: job !== windingJob(wound) };
 }
 
@@ -118,7 +97,7 @@ export interface WindingCount {
 
 /** Where a count of turns over all windings stands. A winding just filled is still in hand: the next turn begins the next one. */
 export function countOf(windings: readonly Winding[], counted: number): WindingCount {
-  const of = windings.reduce((sum, { turns }) => sum + turns, 0);
+  const of = turnsOf(windings);
   const total = Math.min(Math.max(Number.isFinite(counted) ? Math.trunc(counted) : 0, 0), of);
   let winding = 0;
   let done = total;

@@ -7,6 +7,7 @@ import { capital } from '../../../words/capital';
 import { systemName } from '../../../words/en/names';
 import { plans as words } from '../../../words/en/screens';
 import { bandList, firstAnswerText } from '../../first-answer-text';
+import { turnsOf, windingsOfCode } from '../../jobs/winding-code';
 import type { Say } from '../../say';
 
 export const planName = (saved: SavedPlan, say: Say, plan: Plan | null = null): string =>
@@ -45,7 +46,7 @@ export interface BegunJob {
   readonly job: Job;
   /** What is wound; empty for other jobs. */
   readonly device: string;
-  /** Turns of each of its windings, as jobs/windings.ts keeps them. */
+  /** Turns of each of its windings, as jobs/winding-code.ts writes them. */
   readonly turns: string;
   readonly step: string;
   readonly at: number;
@@ -62,8 +63,7 @@ export function begunJob({ progress }: SavedPlan): BegunJob | null {
 
 function jobText({ job, turns, step }: BegunJob, plan: Plan | null, say: Say): string {
   if (job === 'wind') {
-    const count = turns.split('+').reduce((sum, each) => sum + Number.parseInt(each, 10), 0);
-    return say(words.winding, { done: step, count });
+    return say(words.winding, { done: step, count: turnsOf(windingsOfCode(turns)) });
   }
   if (job === 'cut' || job === 'raise') {
     if (step === 'done') return say(words[`done_${job}`]);
