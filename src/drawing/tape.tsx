@@ -19,6 +19,9 @@ const EDGE = 26;
 const TOP = 72;
 const HEIGHT = 28;
 const WORD = 62;
+/** Half a line of words, to each letter, px, and the least of it. */
+const HALF_LETTER = 4.7;
+const HALF_LINE = 28;
 
 const steps = [0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5] as const;
 
@@ -28,11 +31,13 @@ export function Tape({ band, marks, label }: TapeProps) {
   const perMHz = (WIDTH - 2 * EDGE) / Math.max(high - low, 1e-6);
   const x = (mhz: number): number => EDGE + (mhz - low) * perMHz;
   const major = steps.find((step) => step * perMHz >= 54) ?? 10;
+  const letters = Math.max(...marks.flatMap(({ words }) => words.map((line) => line.length)));
+  const half = Math.max(HALF_LINE, HALF_LETTER * letters);
   const spots = spread(
     marks.map(({ atMHz }) => x(atMHz)),
     WORD,
-    28,
-    WIDTH - 28,
+    half,
+    WIDTH - half,
   );
   return (
     <Drawing width={WIDTH} height={156} label={label}>

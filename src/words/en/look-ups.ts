@@ -16,7 +16,7 @@ interface LookUpWords {
 
 export const lookUpScreen = {
   head: 'When something is wrong',
-  jump: 'Something is wrong',
+  jump: 'Trouble?',
 } as const satisfies Readonly<Record<string, Message>>;
 
 export const lookUps: Readonly<Record<'radio-upset' | 'noise' | 'folds-back' | 'conducting-pole', LookUpWords>> = {

@@ -86,9 +86,9 @@ function HungNote({ planId, measurement }: HungNoteProps) {
   return (
     <div class="typed">
       <label for="hung">{say(words.noteLabel)}</label>
-      <input
+      <textarea
         id="hung"
-        type="text"
+        rows={2}
         autoComplete="off"
         maxLength={MOST_CHARACTERS}
         value={note}

@@ -98,8 +98,10 @@ function Measuring({ saved, answers, plan, target, targets, isUnderway }: OpenPr
       <main id="main" class="two trim">
         <div class="stack">
           <div class="dip">
-            <h1 tabIndex={-1}>{say(trimScreen.title)}</h1>
-            <ToLookUps />
+            <div class="trim-head">
+              <h1 tabIndex={-1}>{say(trimScreen.title)}</h1>
+              <ToLookUps />
+            </div>
             {last === undefined && <p class="small">{say(trimScreen.meaning)}</p>}
             <SaveTrouble />
             {targets.length > 1 && <Bands saved={saved} target={target} targets={targets} />}
@@ -120,8 +122,6 @@ function Measuring({ saved, answers, plan, target, targets, isUnderway }: OpenPr
           {shown !== null && <Result {...{ saved, target, targets, wireM, isUnderway }} measurement={shown} />}
           <WireInUse {...{ saved, target, targets, wireM }} isUnderway={isUnderway && last === undefined} />
           {last !== undefined && <TapeView {...{ target, list, isFresh, isUnderway }} />}
-        </div>
-        <div class="stack">
           <Trade
             saved={saved}
             targets={targets}
@@ -129,6 +129,8 @@ function Measuring({ saved, answers, plan, target, targets, isUnderway }: OpenPr
             isStepAsked={shown !== null && !isGood}
             isUnderway={isUnderway}
           />
+        </div>
+        <div class="stack">
           <StopRule target={target} targets={targets} isUnderway={isUnderway} />
           <TouchTest saved={saved} plan={plan} />
           <LookUps answers={answers} plan={plan} />
@@ -165,8 +167,10 @@ function Stopped({ saved, answers, plan, targets }: OpenProps) {
     <>
       <main id="main" class="two trim">
         <div class="stack">
-          <h1 tabIndex={-1}>{say(trimScreen.stopped)}</h1>
-          <ToLookUps />
+          <div class="trim-head">
+            <h1 tabIndex={-1}>{say(trimScreen.stopped)}</h1>
+            <ToLookUps />
+          </div>
           <SaveTrouble />
           {wiresOf(targets).map((each) => (
             <section class="verdict-box" key={each.wire}>
