@@ -1,9 +1,14 @@
 /** What stands on the screen where a wound transformer is tried out with a resistor. */
 import type { Format } from '../format';
 import type { Data, Message } from '../message';
+import { coreName } from './catalog-names';
+import { many } from './many';
 
 const ohms = (d: Data, f: Format): string =>
   Number(d.ohm) >= 1000 ? `${f.number(Number(d.ohm) / 1000)} kΩ` : `${f.number(Number(d.ohm))} Ω`;
+
+const ringsIn = ({ core, rings }: Data): string =>
+  Number(rings) === 1 ? `one ${coreName(String(core))}` : `${rings} stacked, each a ${coreName(String(core))}`;
 
 export const boxTest = {
   title: 'Test the box',
@@ -24,6 +29,9 @@ export const boxTest = {
   good: ({ time }) => `Good. Noted ${time}.`,
   usable: ({ time }) => `Usable, not good. Noted ${time}.`,
   bad: ({ time }) => `Something is wrong. Noted ${time}.`,
+  unjudged: ({ time }) => `Noted ${time}. It is judged as soon as the plan is worked out.`,
+  earlier: (d) =>
+    `${d.swr}:1 is of the earlier box${d.turns === 0 ? '' : ` (${many(d.turns, 'turn', 'turns')}, ${ringsIn(d)})`}. Noted ${d.time}. It says nothing of this one.`,
   acceptable: ({ good, usable }) =>
     `Up to ${good}:1 is good. Up to ${usable}:1 it can be used: the radio or its tuner copes, and a little more stays in the box. Above that, look for the fault before it goes up.`,
   acceptableHead: 'What is acceptable',

@@ -8,13 +8,14 @@ import { jobs } from '../../../words/en/job-screens';
 import { bandName } from '../../../words/en/names';
 import { readSwr } from '../../fields/read-swr';
 import { type OpenPlan, WithPlan } from '../../jobs/open-plan';
-import { woundDevices } from '../../jobs/windings';
+import { type WoundDevice, woundDevices } from '../../jobs/windings';
 import { SaveTrouble } from '../../parts/save-note';
 import { Top } from '../../parts/top';
 import { type BenchRoute, to } from '../../routes';
 import { moment, useSay } from '../../say';
 import { useStores } from '../../stores/stores';
-import { judgeSwr, USABLE_SWR } from './judge-swr';
+import { type BoxReading, boxBuild, boxReadingKey, boxReadings, buildInHand, partsOfBuild } from './box-readings';
+import { type BoxVerdict, judgeSwr, USABLE_SWR } from './judge-swr';
 import '../../jobs/jobs.css';
 import './box-test.css';
 
@@ -26,14 +27,14 @@ export function BoxTestScreen({ route }: { route: BenchRoute }) {
 
 /** The device of the address, or the first that can be tested. */
 function testedIn(plan: Plan, device: string) {
-  const tested = woundDevices(plan).flatMap(({ id, item }) => {
-    const test = item.figures?.test ?? null;
-    return test === null ? [] : [{ id, item, test }];
+  const tested = woundDevices(plan).flatMap((wound) => {
+    const test = wound.item.figures?.test ?? null;
+    return test === null ? [] : [{ wound, test }];
   });
-  return tested.find(({ id }) => id === device) ?? tested[0];
+  return tested.find(({ wound }) => wound.id === device) ?? tested[0];
 }
 
-function BoxTest({ open: { plan, saved, name }, device }: { readonly open: OpenPlan; readonly device: string }) {
+function BoxTest({ open: { plan, saved, name, study }, device }: { readonly open: OpenPlan; readonly device: string }) {
   const say = useSay();
   const tested = testedIn(plan, device);
   const up = { href: to.plan(saved.id), words: name };
@@ -48,7 +49,9 @@ function BoxTest({ open: { plan, saved, name }, device }: { readonly open: OpenP
       </>
     );
   }
-  const { id, item, test } = tested;
+  const { wound, test } = tested;
+  const { item } = wound;
+  const isSettled = study.kind !== 'working' && study.kind !== 'idle';
   return (
     <>
       <Top up={up} />
@@ -76,7 +79,7 @@ function BoxTest({ open: { plan, saved, name }, device }: { readonly open: OpenP
           </p>
         </div>
         <div class="stack">
-          <Readings saved={saved} id={id} test={test} />
+          <Readings {...{ saved, wound, test, isSettled }} />
           <Acceptable test={test} hasCapacitor={item.build?.capacitorPf != null} />
         </div>
       </main>
@@ -89,8 +92,18 @@ function BoxTest({ open: { plan, saved, name }, device }: { readonly open: OpenP
   );
 }
 
-function Readings({ saved, id, test }: { readonly saved: SavedPlan; readonly id: string; readonly test: Test }) {
+interface ReadingsProps {
+  readonly saved: SavedPlan;
+  readonly wound: WoundDevice;
+  readonly test: Test;
+  /** False while the plan may still come to another box. */
+  readonly isSettled: boolean;
+}
+
+function Readings({ saved, wound, test, isSettled }: ReadingsProps) {
   const say = useSay();
+  const all = boxReadings(saved, wound.id);
+  const inHand = buildInHand(boxBuild(wound), isSettled, all);
   return (
     <table class="box-test">
       <thead>
@@ -101,16 +114,20 @@ function Readings({ saved, id, test }: { readonly saved: SavedPlan; readonly id:
         </tr>
       </thead>
       <tbody>
-        {test.bands.map(({ band, swr }) => (
-          <Reading
-            key={band}
-            saved={saved}
-            reading={`box ${id} ${band}`}
-            name={bandName(band)}
-            expected={say(boxTest.aboutSwr, { swr: decimalText(swr, 1) })}
-            judge={(measured) => judgeSwr(measured, test.goodSwr, swr)}
-          />
-        ))}
+        {test.bands.map(({ band, swr }) => {
+          const reading = boxReadingKey(wound.id, inHand, band);
+          return (
+            <Reading
+              key={reading}
+              saved={saved}
+              reading={reading}
+              name={bandName(band)}
+              expected={say(boxTest.aboutSwr, { swr: decimalText(swr, 1) })}
+              judge={(measured) => (isSettled ? judgeSwr(measured, test.goodSwr, swr) : 'unjudged')}
+              earlier={all.find((each) => each.band === band && each.build !== inHand)}
+            />
+          );
+        })}
       </tbody>
     </table>
   );
@@ -123,11 +140,13 @@ interface ReadingProps {
   /** Of the band. */
   readonly name: string;
   readonly expected: string;
-  readonly judge: (measured: number) => 'good' | 'usable' | 'bad';
+  readonly judge: (measured: number) => BoxVerdict | 'unjudged';
+  /** Of a box that was wound otherwise. */
+  readonly earlier: BoxReading | undefined;
 }
 
 /** A row to fill in, and below it, as wide as the table, what that means. */
-function Reading({ saved, reading, name, expected, judge }: ReadingProps) {
+function Reading({ saved, reading, name, expected, judge, earlier }: ReadingProps) {
   const say = useSay();
   const { library } = useStores();
   const [wrong, setWrong] = useState(false);
@@ -172,10 +191,18 @@ function Reading({ saved, reading, name, expected, judge }: ReadingProps) {
               <b>{say(boxTest[judge(value)], { time: moment(kept.at) })}</b>
             )}
           </span>
+          {earlier !== undefined && <Earlier reading={earlier} />}
         </td>
       </tr>
     </>
   );
+}
+
+/** Kept, but no proof of the box that the plan now asks for. */
+function Earlier({ reading: { build, value, at } }: { readonly reading: BoxReading }) {
+  const say = useSay();
+  const swr = say.format.number(value);
+  return <p class="earlier">{say(boxTest.earlier, { ...partsOfBuild(build), swr, time: moment(at) })}</p>;
 }
 
 function Acceptable({ test, hasCapacitor }: { readonly test: Test; readonly hasCapacitor: boolean }) {
