@@ -32,7 +32,7 @@ test('cutting and raising are told by piece and step, and as begun until the pla
 });
 
 test('a begun winding is told by its turns and leads back to its device; taken back to no turn it is none', () => {
-  const devices = woundDevices(plan);
+  const devices = woundDevices(makePlan({ ...orchard, bands: ['40m', '20m', '10m'] }));
   // A choke in two parts and a tapped transformer, each with a code of its own.
   expect(devices.map(({ windings }) => windings.some(({ tapAt }) => tapAt !== null))).toContain(true);
   expect(devices.map(({ windings }) => windings.length)).toContain(2);
