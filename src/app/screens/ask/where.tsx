@@ -21,7 +21,7 @@ export function Where({ id, draft, planId }: { id: AnswerKey; draft: DraftAnswer
         {say(ask.count, { number: index + 1, of })} <CountLine at={index} of={of} />
       </p>
       {earlier !== undefined && isFirstQuestion(earlier.id) && planId !== undefined && (
-        <div class="earlier">
+        <div class="asked-earlier">
           <dl>
             <div>
               <dt>
