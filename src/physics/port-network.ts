@@ -7,6 +7,7 @@
  * (Schur complement on the load ports.) One choke gives the bilinear law Zin = Z11 − Z12²/(Z22 + ZL).
  */
 import { add, type Complex, complex, divide, magnitude, multiply, scale, subtract } from '../base/complex';
+import { InputError } from '../base/input-error';
 
 /** Current at each port (row) for a volt at each driven port (column), row after row, re and im apart. Ports are in the order gaps, loads, probes. */
 export interface PortMatrix {
@@ -31,9 +32,11 @@ export interface PortState {
   readonly volts: readonly Complex[];
 }
 
+/** @throws InputError where gaps and loads are not the driven ports of `y` or some of its numbers are missing. */
 export function excite(y: PortMatrix, { gapVolts, loadOhms }: Excitation): PortState {
-  const at = (p: number, q: number): Complex =>
-    complex(y.re[p * y.driven + q] ?? Number.NaN, y.im[p * y.driven + q] ?? Number.NaN);
+  const ports = gapVolts.length + loadOhms.length;
+  if (ports !== y.driven || y.count < ports) throw new InputError('array-size', { ports, driven: y.driven });
+  const at = (p: number, q: number): Complex => complex(there(y.re, p * y.driven + q), there(y.im, p * y.driven + q));
   const gaps = gapVolts.length;
   const driven = (p: number): Complex =>
     gapVolts.reduce((sum: Complex, volts, g) => add(sum, multiply(at(p, g), volts)), complex(0));
@@ -41,7 +44,7 @@ export function excite(y: PortMatrix, { gapVolts, loadOhms }: Excitation): PortS
     ...loadOhms.map((ohms, m) => add(complex(l === m ? 1 : 0), multiply(at(gaps + l, gaps + m), ohms))),
     driven(gaps + l),
   ]);
-  const loadVolts = solveSmall(rows).map((current, l) => scale(multiply(read(loadOhms, l), current), -1));
+  const loadVolts = solveSmall(rows).map((current, l) => scale(multiply(there(loadOhms, l), current), -1));
   const volts = [...gapVolts, ...loadVolts];
   const currents = Array.from({ length: y.count }, (_, p) =>
     volts.reduce((sum: Complex, v, q) => add(sum, multiply(at(p, q), v)), complex(0)),
@@ -49,13 +52,17 @@ export function excite(y: PortMatrix, { gapVolts, loadOhms }: Excitation): PortS
   return { currents, volts };
 }
 
-const missing = complex(Number.NaN, Number.NaN);
-const read = (values: readonly Complex[], i: number): Complex => values[i] ?? missing;
+/** @throws InputError where nothing stands. */
+function there<T>(values: ArrayLike<T>, index: number): T {
+  const value = values[index];
+  if (value === undefined) throw new InputError('array-size', { index });
+  return value;
+}
 
 /** Gaussian elimination with row exchange, for a handful of unknowns. A row is an equation's coefficients, then its right side; rows are used up. */
 function solveSmall(rows: Complex[][]): Complex[] {
   const size = rows.length;
-  const of = (i: number, j: number): Complex => rows[i]?.[j] ?? missing;
+  const of = (i: number, j: number): Complex => there(there(rows, i), j);
   for (let k = 0; k < size; k++) {
     let best = k;
     for (let i = k + 1; i < size; i++) if (magnitude(of(i, k)) > magnitude(of(best, k))) best = i;
@@ -63,14 +70,14 @@ function solveSmall(rows: Complex[][]): Complex[] {
     rows[best] = rows[k] ?? [];
     rows[k] = lead;
     for (const row of rows.slice(k + 1)) {
-      const factor = divide(read(row, k), read(lead, k));
-      for (let j = k; j <= size; j++) row[j] = subtract(read(row, j), multiply(factor, read(lead, j)));
+      const factor = divide(there(row, k), there(lead, k));
+      for (let j = k; j <= size; j++) row[j] = subtract(there(row, j), multiply(factor, there(lead, j)));
     }
   }
   const solution = new Array<Complex>(size);
   for (let i = size - 1; i >= 0; i--) {
     let sum = of(i, size);
-    for (let j = i + 1; j < size; j++) sum = subtract(sum, multiply(of(i, j), read(solution, j)));
+    for (let j = i + 1; j < size; j++) sum = subtract(sum, multiply(of(i, j), there(solution, j)));
     solution[i] = divide(sum, of(i, i));
   }
   return solution;
@@ -100,9 +107,14 @@ export interface OpenAntenna {
   readonly yIm: Float64Array;
 }
 
-/** At its frequency number `f`, with these loads in place. */
-export function stateAt({ portCount, gapVolts, yRe, yIm }: OpenAntenna, f: number, loadOhms: readonly Complex[]) {
+/**
+ * At its frequency number `f`, with these loads in place.
+ * @throws InputError for a frequency or a number of loads that the antenna was not solved with.
+ */
+export function stateAt(antenna: OpenAntenna, f: number, loadOhms: readonly Complex[]) {
+  const { frequenciesHz, portCount, gapVolts, yRe, yIm } = antenna;
   const driven = gapVolts.length + loadOhms.length;
+  if (yRe.length !== frequenciesHz.length * portCount * driven) throw new InputError('array-size', { ports: driven });
   const [from, to] = [f * portCount * driven, (f + 1) * portCount * driven];
   const y = { count: portCount, driven, re: yRe.subarray(from, to), im: yIm.subarray(from, to) };
   const { currents } = excite(y, { gapVolts, loadOhms });
