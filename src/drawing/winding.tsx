@@ -4,7 +4,16 @@
  */
 import { at, Drawing, px } from './figures';
 import { ENDS_PX, leadSpot, WindingEnds, type WindingNode } from './winding-ends';
-import { around, INNER_PX, OUTER_PX, SLANT_DEG, type Strand, strandsOf, type WoundWire } from './winding-strands';
+import {
+  around,
+  CENTRE,
+  INNER_PX,
+  OUTER_PX,
+  SLANT_DEG,
+  type Strand,
+  strandsOf,
+  type WoundWire,
+} from './winding-strands';
 
 interface WindingProps {
   /** Wires of as many turns each are wound side by side as one; of different turns they are windings that touch nowhere. */
@@ -36,8 +45,8 @@ export function Winding({ wires, isChoke, tapAt, names = [], nodes = [], label }
   });
   return (
     <Drawing width={WIDTH} height={heightOf(nodes, names)} label={label}>
-      <circle class="tg" cx={around(0, 0)[0]} cy={around(0, 0)[1]} r={OUTER_PX} />
-      <circle class="o" cx={around(0, 0)[0]} cy={around(0, 0)[1]} r={INNER_PX} />
+      <circle class="tg" cx={CENTRE[0]} cy={CENTRE[1]} r={OUTER_PX} />
+      <circle class="o" cx={CENTRE[0]} cy={CENTRE[1]} r={INNER_PX} />
       <Across strands={strands} after={crossAfter} width={width} />
       {strands.map((strand) => (
         <StrandLine strand={strand} width={width} />
