@@ -1,4 +1,7 @@
-/** What is to be wound as text, as saved plans keep it: "21/3" is tapped at 3, "9*2" takes two wires at once, "12+10" are two windings. */
+/**
+ * Reads what saved plans keep of what is wound: "21/3" is tapped at 3, "9*2" takes two wires at once, "12+10" are two windings.
+ * jobs/windings.ts writes it: the first screen, which must stay small, only reads.
+ */
 export interface CodedWinding {
   readonly turns: number;
   /** Wires wound as one. */
@@ -6,13 +9,6 @@ export interface CodedWinding {
   /** Turns from the start where the tap comes out. */
   readonly tapAt: number | null;
 }
-
-export const codeOf = (windings: readonly CodedWinding[]): string =>
-  windings
-    .map(
-      ({ turns, tapAt, strands }) => `${turns}${tapAt === null ? '' : `/${tapAt}`}${strands > 1 ? `*${strands}` : ''}`,
-    )
-    .join('+');
 
 /** Turns are NaN where the text is none of these. */
 export const windingsOfCode = (code: string): readonly CodedWinding[] =>

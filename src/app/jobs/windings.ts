@@ -4,7 +4,7 @@
  */
 import type { SavedPlan } from '../../design/saved-plan';
 import type { ChainItem, Plan } from '../../plan/plan-schema';
-import { type CodedWinding, codeOf, turnsOf, windingsOfCode } from './winding-code';
+import { type CodedWinding, turnsOf, windingsOfCode } from './winding-code';
 
 export interface Winding extends CodedWinding {
   /** Turns after which a choke's cable crosses to the other side of its ring. */
@@ -59,6 +59,14 @@ function windingsOf({ device, build, ports }: ChainItem): readonly Winding[] {
 }
 
 const crossAfter = (turns: number): number | null => (turns < LEAST_TO_CROSS ? null : Math.ceil(turns / 2));
+
+/** All there is to wind, as text that jobs/winding-code.ts reads. */
+export const codeOf = (windings: readonly CodedWinding[]): string =>
+  windings
+    .map(
+      ({ turns, tapAt, strands }) => `${turns}${tapAt === null ? '' : `/${tapAt}`}${strands > 1 ? `*${strands}` : ''}`,
+    )
+    .join('+');
 
 const windingsWoundBy = (code: string, isChoke: boolean): readonly Winding[] =>
   windingsOfCode(code).map((each) => ({ ...each, crossAfter: isChoke ? crossAfter(each.turns) : null }));

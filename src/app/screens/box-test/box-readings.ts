@@ -3,8 +3,8 @@
  * of which an older reading says nothing.
  */
 import type { SavedPlan } from '../../../design/saved-plan';
-import { codeOf, turnsOf, windingsOfCode } from '../../jobs/winding-code';
-import type { WoundDevice } from '../../jobs/windings';
+import { turnsOf, windingsOfCode } from '../../jobs/winding-code';
+import { codeOf, type WoundDevice } from '../../jobs/windings';
 
 export interface BoxReading {
   readonly band: string;
