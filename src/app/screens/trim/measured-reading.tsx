@@ -6,7 +6,7 @@ import { measuredText, withWireText } from './measured-text';
 export function MeasuredReading({ measurement }: { readonly measurement: Measurement }) {
   const say = useSay();
   return (
-    <div>
+    <div class="measured">
       <p>
         <b>{measuredText(measurement, say)}</b> {withWireText(measurement, say)}
       </p>
