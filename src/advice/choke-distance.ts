@@ -11,7 +11,8 @@ import { answered, dimension, focusOf, metresOf } from './dimension';
 import type { Facts } from './facts';
 
 const OFF_CENTRE_M = 1;
-const END_FED = 0.05;
+/** Part of the longest wave that an end-fed's counterpoise takes at least, be it coax or wire. */
+export const COUNTERPOISE_WAVES = 0.05;
 /** Left between the last choke and the wall, so that the choke stays outside. */
 const BEFORE_ENTRY_M = 0.3;
 
@@ -36,7 +37,7 @@ export function chokeAtOf(facts: Facts): Dimension | null {
  */
 function endFedChoke(facts: Facts): Dimension {
   const [lowest] = facts.bands;
-  const wanted = partOfWave(END_FED, focusOf(facts, lowest), 'own-field-solutions');
+  const wanted = partOfWave(COUNTERPOISE_WAVES, focusOf(facts, lowest), 'own-field-solutions');
   const tooShort = facts.settled.feedLineLengthM < wanted.metres;
   return tooShort && facts.settled.returnPath === 'counterpoise-wire' ? atFeedPoint : withinLine(facts, wanted);
 }

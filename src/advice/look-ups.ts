@@ -4,6 +4,7 @@
  * of single chokes the one at the entry does most for the radio, and noise asks for both.
  */
 import type { SourceId } from '../catalog/sources';
+import { COUNTERPOISE_WAVES } from './choke-distance';
 import type { Facts } from './facts';
 import { roughly } from './field-figures';
 import type { Data, Place, Reason } from './finding';
@@ -23,8 +24,6 @@ export interface ChokeSpot {
 }
 
 const LITTLE_W = 10;
-/** Part of the longest wave that an end-fed's counterpoise takes at least. */
-const COUNTERPOISE_WAVES = 0.05;
 
 const step = (code: string, data: Data = {}, source: SourceId = 'house-practice'): Reason => ({ code, data, source });
 const solved = (code: string, data: Data = {}): Reason => step(code, data, 'own-field-solutions');
@@ -33,7 +32,7 @@ export const lookUpsOf = (facts: Facts, chokes: readonly ChokeSpot[]): readonly 
   { id: 'radio-upset', steps: radioUpset(facts, chokes) },
   { id: 'noise', steps: noise(facts) },
   { id: 'folds-back', steps: foldsBack(facts) },
-  { id: 'conducting-pole', steps: conductingPole(facts) },
+  ...(facts.settled.indoors ? [] : [{ id: 'conducting-pole', steps: conductingPole(facts) } as const]),
 ];
 
 /** Little enough to be harmless, and less than what caused the trouble. */
@@ -56,7 +55,8 @@ function radioUpset(facts: Facts, chokes: readonly ChokeSpot[]): readonly Reason
 function counterpoise({ system, settled, bands: [lowest] }: Facts): readonly Reason[] {
   if (system !== 'end-fed-half-wave' && system !== 'non-resonant-end-fed') return [];
   if (settled.returnPath === 'counterpoise-wire') return [step('upset-counterpoise-there')];
-  return [step('upset-counterpoise-try', { metres: COUNTERPOISE_WAVES * lowest.wavelengthM })];
+  const isTuner = settled.shackEnd === 'feed-point-tuner';
+  return [step('upset-counterpoise-try', { metres: COUNTERPOISE_WAVES * lowest.wavelengthM, isTuner })];
 }
 
 function noise({ settled, lineKind }: Facts): readonly Reason[] {

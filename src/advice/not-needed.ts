@@ -4,6 +4,7 @@
  */
 import type { SourceId } from '../catalog/sources';
 import { isEndFed, isUpright } from './chain/choke-minimum';
+import { COUNTERPOISE_WAVES } from './choke-distance';
 import type { Facts } from './facts';
 import type { Data, DeviceKind, Link, NotNeeded } from './finding';
 
@@ -92,7 +93,7 @@ function chokes(facts: Facts, chain: readonly Link[]): readonly Entry[] {
 function counterpoises(facts: Facts): readonly Entry[] {
   if (facts.balanced) return [['counterpoise', 'counterpoise-balanced']];
   if (facts.system === 'off-centre-fed') return [['counterpoise', 'counterpoise-off-centre']];
-  const lengthM = 0.05 * facts.bands[0].wavelengthM;
+  const lengthM = COUNTERPOISE_WAVES * facts.bands[0].wavelengthM;
   const { returnPath, feedLineLengthM } = facts.settled;
   const isShield = facts.system === 'end-fed-half-wave' && returnPath === 'coax-shield' && facts.lineKind === 'coax';
   return isShield && feedLineLengthM > lengthM

@@ -10,6 +10,7 @@ import type { ChokeNeed, ChokeResult } from '../../physics/choke-need';
 import { RISE_LIMIT_K } from '../../physics/core-heat';
 import { coaxToWind } from '../../physics/wound-conductor';
 import { antennaChokeOhm, reactiveMinimumOhm } from '../chain/choke-minimum';
+import { COUNTERPOISE_WAVES } from '../choke-distance';
 import { chokeSource } from '../choke-source';
 import { fieldOf } from '../field-facts';
 import type { Link, Warning } from '../finding';
@@ -150,7 +151,7 @@ export const lineShorterThanCounterpoise: Rule = ({ facts }) => {
   if (facts.system !== 'end-fed-half-wave' && facts.system !== 'non-resonant-end-fed') return [];
   if (facts.lineKind !== 'coax' || returnPath !== 'coax-shield') return [];
   const [lowest] = facts.bands;
-  const neededM = 0.05 * lowest.wavelengthM;
+  const neededM = COUNTERPOISE_WAVES * lowest.wavelengthM;
   if (feedLineLengthM >= neededM) return [];
   const ways = [
     ['counterpoise-wire', { lengthM: neededM }],

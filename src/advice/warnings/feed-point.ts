@@ -1,6 +1,7 @@
 /** Feed points, lines and return paths that do not go together. */
 import type { System } from '../../design/choices';
 import { isEndFed } from '../chain/choke-minimum';
+import { COUNTERPOISE_WAVES } from '../choke-distance';
 import type { NoSystem } from '../facts';
 import type { Warning } from '../finding';
 import { needsReturnPath } from '../return-path';
@@ -82,7 +83,7 @@ export const chokeWithoutReturn: Rule = ({ facts, dimensions }) => {
   const inBox = onHand.some(({ part }) => part === 'two-in-one');
   if (!atBox && !inBox && returnPath !== 'none') return [];
   const data = { lowW: 0.6 * powerW, highW: 0.9 * powerW, powerW };
-  const wayM = 0.05 * lowest.wavelengthM;
+  const wayM = COUNTERPOISE_WAVES * lowest.wavelengthM;
   return [
     warn('choke-without-return', data, [
       ['choke-further', { distanceM: wayM }],

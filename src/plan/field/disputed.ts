@@ -5,6 +5,7 @@
  */
 
 import { isEndFed } from '../../advice/chain/choke-minimum';
+import { COUNTERPOISE_WAVES } from '../../advice/choke-distance';
 import type { DisputeId } from '../../advice/disputes';
 import type { Facts } from '../../advice/facts';
 import type { Data, Link } from '../../advice/finding';
@@ -95,7 +96,7 @@ async function endFedPlaces(studied: Studied, instrument: FieldInstrument): Prom
   const lastM = planned.at(1)?.distanceM ?? entryM;
   if (lastM === undefined) return null;
   const [{ band, wavelengthM }] = facts.bands;
-  const twentiethM = 0.05 * wavelengthM;
+  const twentiethM = COUNTERPOISE_WAVES * wavelengthM;
   if (twentiethM > lastM - APART_M) return null;
   const wires = layout.counterpoisesM.length > 0 ? layout.counterpoisesM : [twentiethM];
   const withWires: Layout = { ...layout, returnPath: 'counterpoise-wire', counterpoisesM: wires };

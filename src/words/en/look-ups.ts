@@ -69,7 +69,8 @@ export const lookUpSteps: Readonly<Record<string, StepWords>> = {
       'Missing or slid: put it back. It is there, and the coax runs under or beside the wire: lead it away at a right angle, for no choke there stops what the cable picks up.',
   },
   'upset-counterpoise-try': {
-    act: (d, f) => `Clip ${f.length(Number(d.metres))} of wire to the ground terminal of the box, and send again.`,
+    act: (d, f) =>
+      `Clip ${f.length(Number(d.metres))} of wire to the ground terminal of the ${d.isTuner === true ? 'tuner' : 'box'}, and send again.`,
     means: 'Better: the wire had too little to push against, leave it on. The same: take it off.',
   },
   'upset-counterpoise-there': {
