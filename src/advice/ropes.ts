@@ -11,6 +11,7 @@
 import type { Dimension } from '../base/working';
 import { dimension, metresOf } from './dimension';
 import type { Dimensions } from './dimensions';
+import { endsReachedM, spanOf } from './end-height';
 import type { Facts } from './facts';
 import type { Cut } from './finding';
 import { hangsAs } from './hanging';
@@ -40,15 +41,15 @@ export function ropesOf(facts: Facts, dimensions: Dimensions): Cut[] {
 }
 
 function holdingRopes(facts: Facts, dimensions: Dimensions, highestM: number): Rope[] {
-  const { heightM, endHeightM, loopShape, loopPlane } = facts.settled;
+  const { loopShape, loopPlane } = facts.settled;
   const reachM = reachOf(facts, dimensions.runM);
   switch (hangsAs(facts.settled)) {
     case 'vertical':
       return [{ piece: 'guy', count: 3, length: guy(highestM) }];
     case 'inverted-v':
-      return [halyard(1, highestM, 0), tie(2, endHeightM)];
+      return [halyard(1, highestM, 0), tie(2, highestEndM(facts, dimensions))];
     case 'sloper':
-      return [halyard(1, highestM, reachM), tie(1, Math.min(heightM, endHeightM))];
+      return [halyard(1, highestM, reachM), tie(1, spanOf(facts, dimensions.radiator.metres).lowM)];
     case 'inverted-l':
       return [halyard(2, highestM, reachM)];
     case 'loop':
@@ -73,6 +74,11 @@ const halyard = (count: number, heightM: number, reachM: number): Rope => ({
     'house-practice',
   ),
 });
+
+const highestEndM = (facts: Facts, { radiator }: Dimensions): number => {
+  const { farM, shortM } = endsReachedM(facts, radiator.metres);
+  return Math.max(farM, shortM);
+};
 
 const tie = (count: number, heightM: number): Rope => ({
   piece: 'tie',

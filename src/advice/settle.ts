@@ -22,6 +22,7 @@ import type {
 } from '../design/choices';
 import { defaultRuleSet } from './default-rule-set';
 import { compareEffect, type Effect, effectOf } from './effects';
+import type { Data } from './finding';
 
 export interface Settled {
   readonly units: 'metric' | 'imperial';
@@ -72,6 +73,8 @@ export interface Assumed {
   readonly value: string | number | boolean;
   /** Names the sentence that says what depends on it. */
   readonly code: string;
+  /** What its sentence tells beside the value. */
+  readonly data?: Data;
   readonly effect: Effect;
 }
 

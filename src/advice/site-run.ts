@@ -1,6 +1,6 @@
 /** What the radiator asks of the site: the straight run between its supports, and the height it takes up. Plane triangles. */
 import type { Dimensions } from './dimensions';
-import { endReachedM, sloperSpanM } from './end-height';
+import { spanOf, stretchesOf } from './end-height';
 import type { Facts } from './facts';
 import { hangsAs } from './hanging';
 
@@ -17,12 +17,12 @@ export function invertedLRiseM(facts: Facts, radiatorM: number): number {
   return Math.min(topM - Math.min(heightM, topM - 1), 0.8 * radiatorM);
 }
 
-/** How far the ends of an inverted V hang below its middle. */
-const droopM = (facts: Facts, radiatorM: number): number =>
-  Math.abs(Math.max(facts.settled.heightM, facts.settled.supportHeightM) - endReachedM(facts, radiatorM));
+function slantedRunM(facts: Facts, radiatorM: number): number {
+  return stretchesOf(facts, radiatorM).reduce((sum, { fromM, toM, lengthM }) => sum + along(lengthM, toM - fromM), 0);
+}
 
-function slopeM(facts: Facts, radiatorM: number): number {
-  const { lowM, highM } = sloperSpanM(facts, radiatorM);
+function spannedM(facts: Facts, radiatorM: number): number {
+  const { lowM, highM } = spanOf(facts, radiatorM);
   return highM - lowM;
 }
 
@@ -34,9 +34,8 @@ export function runOf(facts: Facts, radiatorM: number): number {
     case 'inverted-l':
       return radiatorM - invertedLRiseM(facts, radiatorM);
     case 'inverted-v':
-      return 2 * along(radiatorM / 2, droopM(facts, radiatorM));
     case 'sloper':
-      return along(radiatorM, slopeM(facts, radiatorM));
+      return slantedRunM(facts, radiatorM);
     case 'loop':
       return loopShape === 'square' ? radiatorM / 4 : radiatorM / 3;
     default:
@@ -52,9 +51,8 @@ export function riseOf(facts: Facts, radiatorM: number): number {
     case 'inverted-l':
       return invertedLRiseM(facts, radiatorM);
     case 'inverted-v':
-      return Math.min(droopM(facts, radiatorM), radiatorM / 2);
     case 'sloper':
-      return Math.min(slopeM(facts, radiatorM), radiatorM);
+      return spannedM(facts, radiatorM);
     case 'loop':
       if (loopPlane === 'flat') return 0;
       return loopShape === 'square' ? radiatorM / 4 : (radiatorM / 3) * Math.sqrt(0.75);
@@ -72,7 +70,7 @@ type Raised = Pick<Dimensions, 'radiator' | 'riseM'>;
  */
 export function highestPointM(facts: Facts, { riseM, radiator: length }: Raised): number {
   const { radiator, fedAt, heightM, supportHeightM, endHeightM, loopPlane } = facts.settled;
-  if (hangsAs(facts.settled) === 'sloper') return sloperSpanM(facts, length.metres).highM;
+  if (hangsAs(facts.settled) === 'sloper') return Math.max(supportHeightM, spanOf(facts, length.metres).highM);
   const fromItsFoot = radiator === 'loop' && loopPlane === 'upright' && facts.answers.supportHeightM === undefined;
   const standsOnFeedPoint = radiator === 'vertical' || radiator === 'inverted-l' || fromItsFoot;
   const aboveFeedM = fedAt === 'centre' ? riseM / 2 : riseM;

@@ -4,7 +4,7 @@
  */
 import { chokesAtM } from './chain/links';
 import type { Dimensions } from './dimensions';
-import { endReachedM } from './end-height';
+import { endsReachedM, spanOf } from './end-height';
 import type { Facts } from './facts';
 import type { Before, Caution, Cut, Data, Link, Step } from './finding';
 import { hangsAs } from './hanging';
@@ -179,9 +179,18 @@ function raiseData(plan: Plan): Data {
   const { facts, dimensions, cuts } = plan;
   const guys = cuts.find(({ piece }) => piece === 'guy');
   const { heightM, fedAt } = facts.settled;
-  const endHeightM = endReachedM(facts, dimensions.radiator.metres);
-  const topM = highestPointM(facts, dimensions);
-  return { heightM, endHeightM, topM, endFed: fedAt === 'end', guyM: guys?.finishedM ?? 0, ...slackData(plan) };
+  const { farM: endHeightM, shortM: shortEndHeightM } = endsReachedM(facts, dimensions.radiator.metres);
+  const leans = ['inverted-v', 'sloper'].includes(hangsAs(facts.settled));
+  const topM = leans ? spanOf(facts, dimensions.radiator.metres).highM : highestPointM(facts, dimensions);
+  return {
+    heightM,
+    endHeightM,
+    shortEndHeightM,
+    topM,
+    endFed: fedAt === 'end',
+    guyM: guys?.finishedM ?? 0,
+    ...slackData(plan),
+  };
 }
 
 function returnWires({ facts, dimensions }: Plan): Draft[] {

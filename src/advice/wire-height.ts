@@ -2,7 +2,7 @@
 import { QUARTER_WAVE_OHM } from '../physics/radial-loss';
 import { centreFedRadiationOhm } from '../physics/wire-radiation';
 import type { Dimensions } from './dimensions';
-import { endReachedM, sloperSpanM } from './end-height';
+import { endsReachedM, stretchesOf } from './end-height';
 import type { Facts } from './facts';
 import { hangsAs } from './hanging';
 
@@ -14,27 +14,31 @@ const DROOP_EXPONENT = 1.4;
 
 /** Height at which the wire's current flows, on average, m. */
 export function heightOf(facts: Facts, wholeM: number): number {
-  const { fedAt, heightM, endHeightM, supportHeightM } = facts.settled;
+  const { heightM, endHeightM, supportHeightM } = facts.settled;
   switch (hangsAs(facts.settled)) {
     case 'vertical':
       return heightM;
     case 'inverted-l':
       return Math.max(heightM, supportHeightM, endHeightM);
-    case 'inverted-v': {
-      const endM = endReachedM(facts, wholeM);
-      return fedAt === 'end'
-        ? (Math.max(heightM, supportHeightM) + (heightM + endM) / 2) / 2
-        : heightM - (heightM - endM) / 3;
-    }
-    case 'sloper': {
-      const { lowM, highM } = sloperSpanM(facts, wholeM);
-      return fedAt === 'end' ? (lowM + highM) / 2 : heightM;
-    }
     case 'loop':
       return loopHeightM(facts, wholeM);
+    case 'folded-wire':
+    case 'other':
+      return heightM;
     default:
-      return fedAt === 'end' ? (heightM + endHeightM) / 2 : heightM - (heightM - endHeightM) / 3;
+      return meanHeightM(facts, wholeM);
   }
+}
+
+/** Of a straight wire its middle; of two stretches most current flows near the joint: a third of the way from there to their ends. */
+function meanHeightM(facts: Facts, wholeM: number): number {
+  const [first, second] = stretchesOf(facts, wholeM);
+  if (first === undefined) return facts.settled.heightM;
+  if (second === undefined) return (first.fromM + first.toM) / 2;
+  const jointM = second.fromM;
+  const firstEndM = facts.settled.fedAt === 'end' ? first.fromM : first.toM;
+  const reckoned = (endM: number, lengthM: number): number => (lengthM / wholeM) * (jointM + (endM - jointM) / 3);
+  return reckoned(firstEndM, first.lengthM) + reckoned(second.toM, second.lengthM);
 }
 
 /** Middle of an upright loop, fed at its foot unless a higher support is told. */
@@ -48,7 +52,7 @@ function loopHeightM({ settled }: Facts, roundM: number): number {
 /** Factor on the resistance of a wire whose legs fall from the middle. */
 export function bentFactor(facts: Facts, wholeM: number): number {
   if (hangsAs(facts.settled) !== 'inverted-v') return 1;
-  const sine = Math.min(Math.abs(facts.settled.heightM - endReachedM(facts, wholeM)) / (wholeM / 2), 0.95);
+  const sine = Math.min(Math.abs(facts.settled.heightM - endsReachedM(facts, wholeM).farM) / (wholeM / 2), 0.95);
   return Math.sqrt(1 - sine ** 2) ** DROOP_EXPONENT;
 }
 

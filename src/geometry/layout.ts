@@ -41,6 +41,8 @@ export interface Layout {
   readonly fedAt: FeedPosition;
   readonly heightM: number;
   readonly endHeightM: number;
+  /** Rise over length at which a leg comes to its end, at most: one too short for that ends higher or lower. */
+  readonly endSlope: number;
   readonly supportHeightM: number;
   /** Conductor length of the longest radiator: both legs, once round a loop, one wire of a folded dipole. */
   readonly radiatorM: number;

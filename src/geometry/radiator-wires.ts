@@ -1,4 +1,5 @@
 /** The radiator as straight stretches: each arm from the feed point outwards, or once round a loop. Sag is left out. */
+import { goesOverSupport, reachedM, STEEPEST } from '../design/wire-slope';
 import { distance, GROUND_WIRE_M, type Layout, plus, type Vector } from './layout';
 
 /** Stretches in order; the first begins at the feed point unless `inwards`, when the last ends there. */
@@ -44,30 +45,29 @@ function uprightArms({ fedAt, radiatorM }: Layout, feed: Vector): readonly Arm[]
   ];
 }
 
-/** Steepest a leg may hang: rise as part of its length. A wire too short to reach the height it was told stays above or below it. */
-const STEEPEST = 0.9;
-
 /** A point `lengthM` away whose height is `toHeightM` or as near to it as the steepest slope allows. */
-function slanted(from: Vector, sign: 1 | -1, lengthM: number, toHeightM: number): Vector {
-  const most = STEEPEST * lengthM;
-  const lowest = Math.max(toHeightM, GROUND_WIRE_M);
-  const rise = Math.max(Math.min(lowest - from[2], most), -most);
-  return [from[0] + sign * Math.sqrt(lengthM ** 2 - rise ** 2), from[1], from[2] + rise];
+function slanted(from: Vector, sign: 1 | -1, lengthM: number, toHeightM: number, steepest = STEEPEST): Vector {
+  const wantedM = Math.max(toHeightM, GROUND_WIRE_M);
+  const toM = reachedM({ fromM: from[2], lengthM, wantedM, steepest });
+  return [from[0] + sign * Math.sqrt(lengthM ** 2 - (toM - from[2]) ** 2), from[1], toM];
 }
 
 /** Two legs: level, drooping to both ends, or sloping through the feed point. */
 function pair(
-  { radiator, endHeightM, supportHeightM }: Layout,
+  { radiator, endHeightM, endSlope, supportHeightM }: Layout,
   feed: Vector,
   wholeM: number,
   shortPart: number,
 ): readonly Arm[] {
   const shortM = wholeM * shortPart;
   const longM = wholeM - shortM;
-  const highEndM = Math.max(supportHeightM, feed[2] + (feed[2] - endHeightM) * (shortM / longM));
+  const far = slanted(feed, 1, longM, endHeightM, endSlope);
+  const highEndM = Math.max(supportHeightM, feed[2] + (feed[2] - far[2]) * (shortM / longM));
+  const near =
+    radiator === 'sloper' ? slanted(feed, -1, shortM, highEndM) : slanted(feed, -1, shortM, endHeightM, endSlope);
   return [
-    { id: 'arm2', points: [feed, slanted(feed, 1, longM, endHeightM)] },
-    { id: 'arm1', points: [feed, slanted(feed, -1, shortM, radiator === 'sloper' ? highEndM : endHeightM)] },
+    { id: 'arm2', points: [feed, far] },
+    { id: 'arm1', points: [feed, near] },
   ];
 }
 
@@ -109,8 +109,8 @@ const SPREAD_M = 1;
 const SPREAD_PART = 0.2;
 
 /** Shorter legs on the same feed point, each pair fanned out below the one before it. */
-function furtherPairs({ furtherPairsM, radiatorM, endHeightM }: Layout, feed: Vector): readonly Arm[] {
-  let slope = (slanted(feed, 1, radiatorM / 2, endHeightM)[2] - feed[2]) / (radiatorM / 2);
+function furtherPairs({ furtherPairsM, radiatorM, endHeightM, endSlope }: Layout, feed: Vector): readonly Arm[] {
+  let slope = (slanted(feed, 1, radiatorM / 2, endHeightM, endSlope)[2] - feed[2]) / (radiatorM / 2);
   return furtherPairsM.flatMap((wholeM, index): readonly Arm[] => {
     const legM = wholeM / 2;
     slope -= Math.min(SPREAD_M / legM, SPREAD_PART);
@@ -123,11 +123,14 @@ function furtherPairs({ furtherPairsM, radiatorM, endHeightM }: Layout, feed: Ve
 }
 
 /** One wire from its fed end; over a support in its middle when that stands higher than both ends. */
-function endFed({ radiator, radiatorM, endHeightM, supportHeightM }: Layout, feed: Vector): readonly Vector[] {
-  const peak = radiator === 'inverted-v' && supportHeightM > Math.max(feed[2], endHeightM) + 0.5;
-  if (!peak) return [feed, slanted(feed, 1, radiatorM, endHeightM)];
+function endFed(
+  { radiator, radiatorM, endHeightM, endSlope, supportHeightM }: Layout,
+  feed: Vector,
+): readonly Vector[] {
+  const peak = radiator === 'inverted-v' && goesOverSupport({ heightM: feed[2], endHeightM, supportHeightM });
+  if (!peak) return [feed, slanted(feed, 1, radiatorM, endHeightM, endSlope)];
   const top = slanted(feed, 1, radiatorM / 2, supportHeightM);
-  return [feed, top, slanted(top, 1, radiatorM / 2, endHeightM)];
+  return [feed, top, slanted(top, 1, radiatorM / 2, endHeightM, endSlope)];
 }
 
 function invertedL({ radiatorM, riseM }: Layout, feed: Vector): readonly Vector[] {

@@ -5,7 +5,7 @@
  * More radials than the solver can take in reasonable time are laid as the most it can: beyond 16 on the ground the gain is small.
  */
 import type { Dimensions } from '../advice/dimensions';
-import { endReachedM } from '../advice/end-height';
+import { endSlopeOf } from '../advice/end-height';
 import type { BandFacts, Facts } from '../advice/facts';
 import { hangsAs } from '../advice/hanging';
 import { needsOf } from '../advice/needs';
@@ -27,7 +27,8 @@ export function layoutOf(facts: Facts, dimensions: Dimensions, at?: BandFacts): 
     radiator: hangsAs(settled),
     fedAt: settled.fedAt,
     heightM: settled.heightM,
-    endHeightM: endReachedM(facts, dimensions.radiator.metres),
+    endHeightM: settled.endHeightM,
+    endSlope: endSlopeOf(facts),
     supportHeightM: settled.supportHeightM,
     radiatorM: dimensions.radiator.metres,
     feedFraction: dimensions.feedFraction,

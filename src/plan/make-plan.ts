@@ -3,6 +3,7 @@
  * needs no field; solved numbers replace its values one by one.
  */
 import { antennaVoltages, greatestVoltage } from '../advice/antenna-voltage';
+import { assumedOf } from '../advice/assumed-heights';
 import { bandsOf } from '../advice/bands';
 import { cautionsOf } from '../advice/cautions';
 import { chainOf } from '../advice/chain/chain';
@@ -115,7 +116,7 @@ function planOf(asked: Facts, speaker: Speaker, studied: FieldFacts | undefined,
     mechanics: stateMechanics(mechanics, speaker),
     voltages: stateVoltages(voltages),
     steps: stateSteps(steps, speaker),
-    assumed: stateAssumed(facts.assumed, speaker),
+    assumed: stateAssumed(assumedOf(facts, dimensions), speaker),
     disputes: stateDisputes(disputesOf(facts, field), speaker),
     fieldStudy: field === undefined ? null : stateField(facts, field, bands, speaker),
   };

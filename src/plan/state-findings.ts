@@ -157,10 +157,10 @@ export const stateSteps = (list: readonly Step[], speaker: Speaker): Plan['steps
   }));
 
 export const stateAssumed = (list: readonly Assumed[], speaker: Speaker): Plan['assumed'] =>
-  list.map(({ key, value, code, effect }) => ({
+  list.map(({ key, value, code, data = {}, effect }) => ({
     key: key === 'focusMHz' ? code : key,
     value,
-    why: key === 'focusMHz' ? render(assumedFocus, {}, speaker.format) : speaker.say(assumedWords, { code, data: {} }),
+    why: key === 'focusMHz' ? render(assumedFocus, {}, speaker.format) : speaker.say(assumedWords, { code, data }),
     effect,
   }));
 

@@ -6,6 +6,7 @@ export const wireBetween = (heightM: number, radiatorM: number): Layout => ({
   fedAt: 'centre',
   heightM,
   endHeightM: heightM,
+  endSlope: 0.9,
   supportHeightM: heightM,
   radiatorM,
   feedFraction: 0.5,

@@ -2,14 +2,12 @@
  * Heights that were told and that the wire does not come to: it is laid out, drawn and solved as near to them as its steepest slope allows
  * (geometry/radiator-wires.ts), which is said here with the cure.
  */
-import { STEEPEST } from '../end-height';
+import { goesOverSupport, reachedM as heightReachedM, STEEPEST } from '../../design/wire-slope';
 import { hangsAs } from '../hanging';
 import { type Judged, type Rule, type Way, warn } from './warning';
 
 /** Heights outdoors are estimates. */
 const TOLD_ROUGHLY_M = 0.5;
-/** An end-fed wire goes over a support that stands that much above its ends. */
-const OVER_M = 0.5;
 
 type Place = 'end' | 'ends' | 'short-leg' | 'top';
 
@@ -23,10 +21,8 @@ interface Stretch {
   readonly isFromFeed: boolean;
 }
 
-const reachedBy = ({ fromM, lengthM, toldM }: Stretch): number => {
-  const mostM = STEEPEST * lengthM;
-  return fromM + Math.max(Math.min(toldM - fromM, mostM), -mostM);
-};
+const reachedBy = ({ fromM, lengthM, toldM }: Stretch): number =>
+  heightReachedM({ fromM, lengthM, wantedM: toldM, steepest: STEEPEST });
 
 export const endOutOfReach: Rule = (judged) =>
   stretchesOf(judged).flatMap((stretch) => {
@@ -61,7 +57,7 @@ function stretchesOf({ facts, dimensions }: Judged): readonly Stretch[] {
     if (shape === 'sloper') return end('end', wholeM - shortM);
     return end(fedAt === 'centre' ? 'ends' : 'short-leg', shortM);
   }
-  if (shape !== 'inverted-v' || supportHeightM <= Math.max(heightM, endHeightM) + OVER_M) return end('end', wholeM);
+  if (shape !== 'inverted-v' || !goesOverSupport(settled)) return end('end', wholeM);
   const legM = wholeM / 2;
   const up: Stretch = { place: 'top', fromM: heightM, lengthM: legM, toldM: supportHeightM, isFromFeed: true };
   return [up, ...end('end', legM, reachedBy(up))];

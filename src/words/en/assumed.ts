@@ -20,7 +20,15 @@ export const assumed: Readonly<Record<string, Message>> = {
   balanced: 'Two equal halves are balanced; a wire against ground is not.',
   spanM: 'Tells whether the wire fits between your supports.',
   heightM: 'Moves resonance by up to 3 % and decides how low the antenna sends.',
-  endHeightM: 'Low ends pull the resonance down and must stay out of reach. A short wire ends higher, as drawn.',
+  endHeightM: 'Low ends pull the resonance down and must stay out of reach.',
+  'endHeightM-reached': (d, f) => {
+    const [farM, otherM] = [Number(d.farM), Number(d.otherM)];
+    const ends =
+      Math.abs(farM - otherM) < 0.1
+        ? `ends at ${f.length(farM)}`
+        : `ends at ${f.length(farM)} with its long leg and at ${f.length(otherM)} with its short one`;
+    return `Too short for ${f.length(Number(d.usualM))} at the usual slope, the wire ${ends}, as drawn. Low ends pull the resonance down and must stay out of reach.`;
+  },
   supportHeightM: 'Sets the distance to overhead lines and the rope to buy.',
   wire: 'Insulation shortens the wire by 2 to 5 %.',
   ground: 'Changes loss and resonance of low wires and of verticals.',

@@ -13,6 +13,13 @@ const OUT_OF_REACH_M = 2.5;
 const kept = (heightM: number, f: Format): string =>
   heightM >= OUT_OF_REACH_M ? `${f.length(heightM)}, out of reach` : `${f.length(heightM)}, and keep people away`;
 
+/** Ends of two legs: a shorter leg may not come down as far as the other. */
+function tiedEnds(d: Data, f: Format): string {
+  const [longM, shortM] = [Number(d.endHeightM), Number(d.shortEndHeightM)];
+  if (Math.abs(longM - shortM) < 0.1) return `them at ${kept(longM, f)}`;
+  return `the long leg at ${kept(longM, f)}; the short leg ends at ${kept(shortM, f)}`;
+}
+
 /** "at the box and at 10.7 m (35 ft)": places counted from the feed-point end of the line. */
 function places(d: Data, f: Format): string {
   const list = String(d.chokesM)
@@ -108,7 +115,7 @@ export const steps: Readonly<Record<string, Message>> = {
   'raise-inverted-v': (d, f) =>
     d.endFed === true
       ? `Pull the middle up to ${metres(d, f, 'topM')}. Lead the far end out and tie it at ${kept(Number(d.endHeightM), f)}; the feed end hangs at ${metres(d, f, 'heightM')}.${slack(d, f)}`
-      : `Pull the middle up to ${metres(d, f, 'topM')}. Lead the ends out to opposite sides and tie them at ${kept(Number(d.endHeightM), f)}.${slack(d, f)}`,
+      : `Pull the middle up to ${metres(d, f, 'topM')}. Lead the ends out to opposite sides and tie ${tiedEnds(d, f)}.${slack(d, f)}`,
   'raise-sloper': (d, f) =>
     `Pull the high end up to ${metres(d, f, 'topM')}, then tie the low end at ${kept(Math.min(Number(d.heightM), Number(d.endHeightM)), f)}.${slack(d, f)}`,
   'raise-vertical': (d, f) =>
