@@ -4,9 +4,14 @@
  */
 import type { SavedPlan } from '../../design/saved-plan';
 import type { ChainItem, Plan } from '../../plan/plan-schema';
-import { type CodedWinding, turnsOf, windingsOfCode } from './winding-code';
+import { sumOf, turnsOfCode } from './winding-code';
 
-export interface Winding extends CodedWinding {
+export interface Winding {
+  readonly turns: number;
+  /** Wires wound as one. */
+  readonly strands: number;
+  /** Turns from the start where the tap comes out. */
+  readonly tapAt: number | null;
   /** Turns after which a choke's cable crosses to the other side of its ring. */
   readonly crossAfter: number | null;
 }
@@ -61,15 +66,26 @@ function windingsOf({ device, build, ports }: ChainItem): readonly Winding[] {
 const crossAfter = (turns: number): number | null => (turns < LEAST_TO_CROSS ? null : Math.ceil(turns / 2));
 
 /** All there is to wind, as text that jobs/winding-code.ts reads. */
-export const codeOf = (windings: readonly CodedWinding[]): string =>
+export const codeOf = (windings: readonly Winding[]): string =>
   windings
     .map(
       ({ turns, tapAt, strands }) => `${turns}${tapAt === null ? '' : `/${tapAt}`}${strands > 1 ? `*${strands}` : ''}`,
     )
     .join('+');
 
-const windingsWoundBy = (code: string, isChoke: boolean): readonly Winding[] =>
-  windingsOfCode(code).map((each) => ({ ...each, crossAfter: isChoke ? crossAfter(each.turns) : null }));
+function windingsOfCode(code: string, isChoke: boolean): readonly Winding[] {
+  const marks = code.split('+');
+  const after = (winding: number, mark: RegExp): number | null => {
+    const [, count] = mark.exec(marks[winding] ?? '') ?? [];
+    return count === undefined ? null : Number(count);
+  };
+  return turnsOfCode(code).map((turns, winding) => ({
+    turns,
+    strands: after(winding, /\*(\d+)/) ?? 1,
+    tapAt: after(winding, /\/(\d+)/),
+    crossAfter: isChoke ? crossAfter(turns) : null,
+  }));
+}
 
 const jobStart = (id: string): string => `wind ${id} `;
 /** The job under which the count is kept. A device of other turns is another job: what was counted for the old one says nothing of it. */
@@ -89,7 +105,7 @@ export function begunWinding({ progress }: SavedPlan, wound: WoundDevice): Begun
     .sort(([, a], [, b]) => b.at - a.at);
   if (last === undefined) return null;
   const [job, { step }] = last;
-  const windings = windingsWoundBy(job.slice(jobStart(wound.id).length), wound.item.device === 'choke');
+  const windings = windingsOfCode(job.slice(jobStart(wound.id).length), wound.item.device === 'choke');
   return { windings, count: countOf(windings, Number(step)), isOther: job !== windingJob(wound) };
 }
 
@@ -105,7 +121,7 @@ export interface WindingCount {
 
 /** Where a count of turns over all windings stands. A winding just filled is still in hand: the next turn begins the next one. */
 export function countOf(windings: readonly Winding[], counted: number): WindingCount {
-  const of = turnsOf(windings);
+  const of = sumOf(windings.map(({ turns }) => turns));
   const total = Math.min(Math.max(Number.isFinite(counted) ? Math.trunc(counted) : 0, 0), of);
   let winding = 0;
   let done = total;

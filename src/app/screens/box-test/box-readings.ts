@@ -3,7 +3,7 @@
  * of which an older reading says nothing.
  */
 import type { SavedPlan } from '../../../design/saved-plan';
-import { turnsOf, windingsOfCode } from '../../jobs/winding-code';
+import { sumOf, turnsOfCode } from '../../jobs/winding-code';
 import { codeOf, type WoundDevice } from '../../jobs/windings';
 
 export interface BoxReading {
@@ -26,7 +26,7 @@ export function partsOfBuild(build: string): {
   readonly turns: number;
 } {
   const [core = '', rings = '', code = ''] = build.split(':');
-  const turns = turnsOf(windingsOfCode(code));
+  const turns = sumOf(turnsOfCode(code));
   return { core, rings: Number(rings), turns: Number.isFinite(turns) ? turns : 0 };
 }
 

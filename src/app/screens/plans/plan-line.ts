@@ -7,7 +7,7 @@ import { capital } from '../../../words/capital';
 import { systemName } from '../../../words/en/names';
 import { plans as words } from '../../../words/en/screens';
 import { bandList, firstAnswerText } from '../../first-answer-text';
-import { turnsOf, windingsOfCode } from '../../jobs/winding-code';
+import { sumOf, turnsOfCode } from '../../jobs/winding-code';
 import type { Say } from '../../say';
 
 export const planName = (saved: SavedPlan, say: Say, plan: Plan | null = null): string =>
@@ -63,7 +63,7 @@ export function begunJob({ progress }: SavedPlan): BegunJob | null {
 
 function jobText({ job, turns, step }: BegunJob, plan: Plan | null, say: Say): string {
   if (job === 'wind') {
-    return say(words.winding, { done: step, count: turnsOf(windingsOfCode(turns)) });
+    return say(words.winding, { done: step, count: sumOf(turnsOfCode(turns)) });
   }
   if (job === 'cut' || job === 'raise') {
     if (step === 'done') return say(words[`done_${job}`]);
