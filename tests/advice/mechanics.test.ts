@@ -89,7 +89,7 @@ test('the raising step and the shopping list carry the sag, the rope and the wei
     format.length(span?.sag.metres ?? 0),
   );
   const item = (code: string) => flat.parts.find((part) => part.item.code === code)?.item;
-  expect(item('rope')?.data.diameterM).toBe(flat.mechanics?.rope?.diameterM);
+  expect(item('rope')?.data.diameterMm).toBe(1000 * Number(flat.mechanics?.rope?.diameterM));
   expect(render(partItems['end-weight'] ?? '', item('end-weight')?.data ?? {}, format)).toMatch(/^weight of [\d.]+ kg/);
 
   const upright = wholePlan({ radiator: 'vertical', fedAt: 'base' });
