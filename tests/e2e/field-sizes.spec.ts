@@ -49,6 +49,25 @@ const lost = (page: Page): Promise<string[]> =>
       .map((each) => `${each.className}: ${each.textContent?.slice(0, 30)}`);
   });
 
+/** Numbers whose unit stands on another line, and core codes parted at their hyphen. */
+const parted = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const whole = /[\d½]+\s(?:[kmc]?m|k?W|[kM]?Hz|k?V|m?A|k?Ω|dB|ft|%)(?![\p{L}\d])|T\d+\u2060?-\u2060?\d+/gu;
+    const found: string[] = [];
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
+      if (node.parentElement?.closest('.vh, svg, option') !== null) continue;
+      for (const { 0: words, index } of (node.nodeValue ?? '').matchAll(whole)) {
+        const range = document.createRange();
+        range.setStart(node, index);
+        range.setEnd(node, index + words.length);
+        const tops = [...range.getClientRects()].map(({ top }) => top);
+        if (Math.max(...tops) - Math.min(...tops) > 8) found.push(words);
+      }
+    }
+    return found;
+  });
+
 test('the check sees targets that are small and targets that are near', async () => {
   const { url } = await serveBuilt();
   const { page } = await openBrowser();
@@ -68,6 +87,20 @@ test('the check sees targets that are small and targets that are near', async ()
   expect(faults).toContainEqual(expect.stringMatching(/between button/));
 });
 
+test('the check sees a unit and a code that are parted', async () => {
+  const { url } = await serveBuilt();
+  const { page } = await openBrowser();
+  await openScreen(page, url, '#/');
+  expect(await parted(page)).toEqual([]);
+  await page.evaluate(() => {
+    const narrow = document.createElement('p');
+    narrow.style.width = '1px';
+    narrow.textContent = '40 m and FT240-31, 40\u00a0m';
+    document.querySelector('main')?.append(narrow);
+  });
+  expect(await parted(page)).toEqual(['40 m', 'T240-31']);
+});
+
 /** Every screen is opened once and then turned and stretched, as a phone or a window is. */
 test.each([
   {
@@ -81,20 +114,25 @@ test.each([
     ],
   },
   { on: 'a desk', options: desktop, sizes: [{ width: 1280, height: 800 }] },
-])('no screen is wider than its window, and every target is for gloves: $on', async ({ options, sizes }) => {
-  const { url } = await serveBuilt();
-  const { page } = await openBrowser(options);
-  const faults: string[] = [];
-  await eachScreen(page, url, async (name) => {
-    for (const size of sizes) {
-      await page.setViewportSize(size);
-      const seen = `${name}, ${size.width} by ${size.height}`;
-      if ((await overflow(page)) !== 0) faults.push(`${seen} is wider than its window`);
-      faults.push(...(await poorTargets(page)).map((fault) => `${seen}: ${fault}`));
-    }
-  });
-  expect(faults).toEqual([]);
-});
+])(
+  'no screen is wider than its window, no unit leaves its number, and every target is for gloves: $on',
+  async ({ options, sizes }) => {
+    const { url } = await serveBuilt();
+    const { page } = await openBrowser(options);
+    const faults: string[] = [];
+    await eachScreen(page, url, async (name) => {
+      for (const size of sizes) {
+        await page.setViewportSize(size);
+        const seen = `${name}, ${size.width} by ${size.height}`;
+        if ((await overflow(page)) !== 0) faults.push(`${seen} is wider than its window`);
+        faults.push(...(await poorTargets(page)).map((fault) => `${seen}: ${fault}`));
+        faults.push(...(await parted(page)).map((fault) => `${seen} parts ${fault}`));
+      }
+    });
+    expect(faults).toEqual([]);
+  },
+  240_000,
+);
 
 test('with text at 200 % every screen still fits its width', async () => {
   const { url } = await serveBuilt();
