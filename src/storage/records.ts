@@ -8,7 +8,7 @@ import type { Photo } from '../design/photo';
 import { applyEdit, type PlanEdit } from '../design/plan-edit';
 import { SavedPlan, savedPlanVersion } from '../design/saved-plan';
 import { noSettings, type Settings } from '../design/settings';
-import { readOwnedPart, readPhoto, readSettings } from './histories';
+import { readOwnedPart, readSettings } from './histories';
 import type { Db, Stores } from './open';
 import { type ReadRecord, readRecord, versionOf } from './read-record';
 import { inWords, StorageError } from './storage-error';
@@ -77,6 +77,7 @@ export function createRecords(db: Db): Records {
     },
     putSettings: (settings) => inWords(() => write(db, 'settings', (store) => store.put(settings, settingsKey))),
     photosOf: async (planId) => {
+      const { readPhoto } = await import('./photo-history');
       const found = (await db.getAllFromIndex('photos', 'by-plan', planId)).map(readPhoto);
       const photos = found.flatMap((read) => (read.kind === 'good' ? [read.record] : []));
       return { photos: photos.sort((a, b) => a.at - b.at), unreadable: found.length - photos.length };
