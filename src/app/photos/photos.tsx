@@ -4,12 +4,15 @@ import { type Photo, photoVersion } from '../../design/photo';
 import type { FoundPhotos } from '../../storage/records';
 import { photoWords } from '../../words/en/photos';
 import { clock, day, useSay } from '../say';
+import { createPhotoStore, type PhotoStore } from '../stores/photo-store';
 import { useStores } from '../stores/stores';
 import { shrinkPhoto } from './shrink-photo';
 import './photos.css';
 
+const usePhotoStore = (): PhotoStore => useStores().photosBy(createPhotoStore);
+
 function usePhotos(planId: string): FoundPhotos {
-  const { photos } = useStores();
+  const photos = usePhotoStore();
   useEffect(() => void photos.load(planId), [photos, planId]);
   return photos.of(planId);
 }
@@ -18,7 +21,7 @@ type Trouble = 'unreadable' | 'notKept';
 
 export function PhotoNotes({ planId }: { readonly planId: string }) {
   const say = useSay();
-  const { photos } = useStores();
+  const photos = usePhotoStore();
   const { photos: list, unreadable } = usePhotos(planId);
   const [isShrinking, setShrinking] = useState(false);
   const [trouble, setTrouble] = useState<Trouble | null>(null);
@@ -139,7 +142,7 @@ function ShownPhoto({ photo, onTakeAway }: PhotoProps & { readonly onTakeAway?: 
 /** Stays in its place, small, until it is put back or deleted for good: no battery that dies in between loses it. */
 function PhotoTakenAway({ photo }: PhotoProps) {
   const say = useSay();
-  const { photos } = useStores();
+  const photos = usePhotoStore();
   const [isAsking, setAsking] = useState(false);
   const when = whenOf(photo);
   const deletion = (

@@ -53,3 +53,5 @@ export function createPhotoStore({ records, light, now, tell }: PhotoOptions) {
     deleteForGood: (photo: Photo): Promise<boolean> => write(photo, (to) => to.removePhoto(photo.id)),
   };
 }
+
+export type PhotoStore = ReturnType<typeof createPhotoStore>;

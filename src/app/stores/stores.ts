@@ -11,7 +11,7 @@ import { joinTabs, type Written } from '../../storage/tabs';
 import { createFieldStore } from './field-store';
 import { createLibrary } from './library';
 import { createPartsStore } from './parts-store';
-import { createPhotoStore } from './photo-store';
+import type { createPhotoStore, PhotoStore } from './photo-store';
 import { createPlanner } from './planner';
 import type { Planning } from './planning';
 import { createSaveLight } from './save-light';
@@ -47,13 +47,13 @@ export async function createStores() {
   });
   const settings = createSettingsStore(shared);
   const parts = createPartsStore(shared);
-  const photos = createPhotoStore(shared);
+  let photos: PhotoStore | null = null;
   const field = createFieldStore(async () => (await fetchPlanning()).startStudy);
   const planner = createPlanner(async () => (await fetchPlanning()).makePlan, field.factsOf);
 
   function reread({ store, id }: Written): Promise<void> {
     if (store === 'plans') return library.reread(id);
-    if (store === 'photos') return photos.reread(id);
+    if (store === 'photos') return photos?.reread(id) ?? Promise.resolve();
     return store === 'onHand' ? parts.reread() : settings.reread();
   }
 
@@ -63,7 +63,21 @@ export async function createStores() {
   void keepingOf(manager).then((answer) => {
     keeping.value = answer;
   });
-  return { light, keeping, library, settings, parts, photos, planner, field, storageWorks: records !== null };
+  return {
+    light,
+    keeping,
+    library,
+    settings,
+    parts,
+    planner,
+    field,
+    storageWorks: records !== null,
+    /** Made by the first screen that shows any, so that the app's first screen does without. */
+    photosBy(create: typeof createPhotoStore): PhotoStore {
+      photos ??= create(shared);
+      return photos;
+    },
+  };
 }
 
 async function openOrSay(fail: (error: StorageError) => void): Promise<Db | null> {
