@@ -122,6 +122,8 @@ test('what a box shows with a resistor on is noted band by band, judged, and sti
   const id = await withPlan(page, url, 'endFed');
   await openAt(page, `#/plan/${id}/box-test/transformer-feed-point`);
   await page.getByText('2.4 kΩ', { exact: true }).waitFor();
+  // Until then the plan may come to another box.
+  await expect.poll(() => page.locator('.underway').count(), settled).toBe(0);
   expect(await page.getByText(/^about 1\.\d:1$/).count()).toBe(3);
   const on40 = page.getByRole('textbox', { name: 'SWR you read on 40 m' });
   await on40.fill('1,3');
@@ -140,7 +142,7 @@ test('what a box shows with a resistor on is noted band by band, judged, and sti
   const kept = async (): Promise<string> => JSON.stringify(await storedRecords(page, 'plans'));
   await expect.poll(kept, { timeout: 20_000 }).toContain('"value":2.6');
   await page.reload();
-  await page.getByText(/^Good\. Noted/).waitFor();
+  await page.getByText(/^Good\. Noted/).waitFor(settled);
   expect(await on40.inputValue()).toBe('1.3');
   expect(await on10.inputValue()).toBe('2.6');
   expect(complaints).toEqual([]);

@@ -17,6 +17,7 @@ import { useStores } from '../../stores/stores';
 import { type BoxReading, boxBuild, boxReadingKey, boxReadings, buildInHand, partsOfBuild } from './box-readings';
 import { type BoxVerdict, judgeSwr, USABLE_SWR } from './judge-swr';
 import '../../jobs/jobs.css';
+import { Underway } from '../../jobs/underway';
 import './box-test.css';
 
 type Test = NonNullable<NonNullable<ChainItem['figures']>['test']>;
@@ -109,7 +110,9 @@ function Readings({ saved, wound, test, isSettled }: ReadingsProps) {
       <thead>
         <tr>
           <th scope="col">{say(boxTest.band)}</th>
-          <th scope="col">{say(boxTest.expected)}</th>
+          <th scope="col">
+            {say(boxTest.expected)} <Underway isUnderway={!isSettled} />
+          </th>
           <th scope="col">{say(boxTest.measured)}</th>
         </tr>
       </thead>
