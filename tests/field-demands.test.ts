@@ -46,7 +46,9 @@ const demands: Readonly<Record<string, Proofs>> = {
     'e2e/why.spec.ts': ['the figures are large enough for a stand'],
   },
   '10 worked with gloves': {
-    'e2e/field-sizes.spec.ts': ['no screen is wider than its window, and every target is for gloves'],
+    'e2e/field-sizes.spec.ts': [
+      'no screen is wider than its window, no unit leaves its number, and every target is for gloves',
+    ],
   },
   '11 worked with one thumb, either': {
     'e2e/field-sizes.spec.ts': ['the main action is under the %s thumb'],

@@ -1,4 +1,4 @@
-/** What was assumed, as the plan uses it: ends of a wire too short for the usual height stand where they are drawn and solved. */
+/** What was assumed, with what becomes of it: ends of a wire too short for the usual height stand where they are drawn and solved. */
 import type { Dimensions } from './dimensions';
 import { endsReachedM } from './end-height';
 import type { Facts } from './facts';
@@ -15,6 +15,6 @@ export function assumedOf(facts: Facts, dimensions: Pick<Dimensions, 'radiator'>
   if (Math.max(Math.abs(farM - usualM), Math.abs(otherM - usualM)) < ALIKE_M) return facts.assumed;
   const data = { usualM, farM, otherM };
   return facts.assumed.map((each) =>
-    each.key === 'endHeightM' ? { ...each, value: farM, code: 'endHeightM-reached', data } : each,
+    each.key === 'endHeightM' ? { ...each, code: 'endHeightM-reached', data } : each,
   );
 }

@@ -61,7 +61,7 @@ describe('cuts', () => {
   // Arithmetic: up, over and down again is twice the height, and 3 m to tie off (common practice, no source).
   test('ropes follow from heights', () => {
     expect(cutOf({ heightM: 10 }, 'halyard')).toMatchObject({ count: 2, finishedM: 23 });
-    expect(cutOf({ radiator: 'inverted-v', fedAt: 'centre', heightM: 10 }, 'tie')).toMatchObject({
+    expect(cutOf({ radiator: 'inverted-v', fedAt: 'centre', bands: ['40m'], heightM: 9 }, 'tie')).toMatchObject({
       count: 2,
       finishedM: 6,
     });
