@@ -268,7 +268,7 @@ test('what is looked up in a hurry is two taps away with no signal: the box a sh
   expect(await accessibilityFaults(page)).toEqual([]);
   await page.getByRole('link', { name: 'Trim' }).click();
   await page.getByText(/^The SWR climbs while/).click();
-  await page.getByText(/^Go on with \d+ W at most/).waitFor();
+  await page.getByText(/^Go on with \d+\sW at most/).waitFor();
   await page.getByRole('button', { name: 'It moves' }).click();
   await page
     .getByText(/along the coax, counted from the box$/)

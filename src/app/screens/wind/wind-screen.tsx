@@ -1,5 +1,5 @@
 /** Winding a ring: one huge count, and everything below it is one button. Kept with the plan at each turn, so that no call loses it. */
-import { useCallback, useState } from 'preact/hooks';
+import { useCallback, useRef, useState } from 'preact/hooks';
 import type { SavedPlan } from '../../../design/saved-plan';
 import { boxTest } from '../../../words/en/box-test-screen';
 import { jobs } from '../../../words/en/job-screens';
@@ -39,6 +39,7 @@ export function WindScreen({ route }: { route: BenchRoute }) {
 function Winding({ open: { plan, saved, name, study }, device }: { readonly open: OpenPlan; readonly device: string }) {
   const say = useSay();
   const [held, setHeld] = useState(false);
+  const lastBegun = useRef<WoundDevice | null>(null);
   const devices = woundDevices(plan);
   const index = Math.max(
     devices.findIndex(({ id }) => id === device),
@@ -59,8 +60,10 @@ function Winding({ open: { plan, saved, name, study }, device }: { readonly open
   }
   const isSettled = study.kind !== 'working' && study.kind !== 'idle';
   const begun = begunWinding(saved, wound);
-  // What was begun goes on, unless the plan, all worked out, asks for other turns: numbers that still move are not wound by.
-  const inHand = isSettled || begun === null ? wound : { ...wound, windings: begun.windings };
+  // What was begun goes on, counted anew too, unless the plan, all worked out, asks for other turns: numbers that still move are not wound by.
+  if (begun !== null) lastBegun.current = { ...wound, windings: begun.windings };
+  const begunHere = lastBegun.current?.id === wound.id ? lastBegun.current : null;
+  const inHand = isSettled || begunHere === null ? wound : begunHere;
   const count = countIn(saved, inHand);
   const changed = isSettled && begun?.isOther === true && count.total === 0 ? begun.count : null;
   return (
@@ -73,7 +76,7 @@ function Winding({ open: { plan, saved, name, study }, device }: { readonly open
         {...{ saved, count, changed }}
         wound={inHand}
         next={devices[index + 1]}
-        canCount={isSettled || begun !== null}
+        canCount={isSettled || begunHere !== null}
       />
       {held && (
         <Holding onLetGo={() => setHeld(false)}>
