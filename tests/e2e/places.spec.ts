@@ -162,7 +162,7 @@ test('a part on hand is checked as it is typed, kept, offered to a plan, and its
   expect(await page.getByLabel('Turns').inputValue()).toBe('twelve');
   await page.getByLabel('Turns').fill('12');
   await page.getByRole('button', { name: 'Put it on the list' }).click();
-  const name = /1:1 choke, 12 turns of 5 mm coax/;
+  const name = /1:1 choke, 12 turns of 5\smm coax/;
   await page.getByText(name).waitFor();
   await page.getByRole('button', { name: /^Remove/ }).click();
   await page.getByText(/^Removed/).waitFor();
