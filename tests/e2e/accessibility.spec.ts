@@ -36,7 +36,7 @@ test('no screen has a fault that axe finds by day, nor colours at fault by night
   }
   expect(faults).toEqual([]);
   expect(complaints).toEqual([]);
-}, 300_000);
+}, 900_000);
 
 test('axe sees a fault when there is one, and by night also one of colour alone', async () => {
   const { url } = await serveBuilt();

@@ -22,10 +22,10 @@ const inOneUnit = (page: Page): Promise<string[]> =>
       const wants = metres.test(text) ? feet : feet.test(text) ? metres : null;
       const holder = node.parentElement;
       if (wants === null || holder === null || holder.closest('.working, script, style') !== null) continue;
-      // The other unit may be the next object of the same row: bold metres, feet below, labels of one mark.
+      // The other unit may be the next object of the same row: bold metres, feet below, labels of one mark, a number over its unit as a word.
       const around = [holder, holder.parentElement, holder.parentElement?.parentElement];
-      if (!around.some((each) => each && (wants === feet ? feet : /\d\sm(?!\p{L})/u).test(each.textContent ?? '')))
-        found.push(text.trim().slice(0, 80));
+      const other = wants === feet ? feet : /\d\s?m(etres)?(?!\p{L})/u;
+      if (!around.some((each) => each && other.test(each.textContent ?? ''))) found.push(text.trim().slice(0, 80));
     }
     return [...new Set(found)];
   });

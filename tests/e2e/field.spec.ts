@@ -21,6 +21,6 @@ test('an open plan is solved in a worker, with the server gone too, and its numb
     .first()
     .waitFor({ state: 'detached', timeout: 80_000 });
   const text = await page.locator('#main').textContent();
-  expect(text).toMatch(/\d+(\.\d+)? mA/);
+  expect(text).toMatch(/\d+(\.\d+)?\smA/);
   expect(complaints).toEqual([]);
 });

@@ -10,7 +10,8 @@ export function SourceNote({ sources }: { readonly sources: readonly Cited[] }) 
   const different = sources.filter((source, index) => sources.findIndex(({ id }) => id === source.id) === index);
   if (different.length === 0) return null;
   const only = different.length === 1 ? different[0] : undefined;
-  if (only?.citation.toLowerCase().startsWith(only.title.toLowerCase())) return <p class="small">{only.citation}.</p>;
+  if (only?.citation.toLowerCase().startsWith(only.title.toLowerCase()))
+    return <p class="small source">{only.citation}.</p>;
   return (
     <details class="source">
       <summary>{say(sourceWords.from, { titles: different.map(({ title }) => title).join(', ') })}</summary>
