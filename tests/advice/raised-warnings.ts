@@ -9,6 +9,7 @@ import { frequencyRefusals } from '../../src/advice/warnings/frequency';
 import { warningsOf } from '../../src/advice/warnings/warnings-of';
 import type { Answers } from '../../src/design/answers';
 import { designedChain } from './designed-chain';
+import { dipole } from './invented-antennas';
 import { powerLineCaution } from './power-line-caution';
 
 export function warningsFor(answers: Answers): Warning[] {
@@ -23,13 +24,6 @@ export function warningsFor(answers: Answers): Warning[] {
   return warningsOf(facts, dimensions, chain, bands, { cautions, exposure });
 }
 
-export const dipole: Answers = {
-  bands: ['40m'],
-  radiator: 'straight-wire',
-  fedAt: 'centre',
-  shackEnd: 'radio',
-  heightM: 10,
-};
 export const offCentre: Answers = {
   ...dipole,
   bands: ['80m', '40m', '20m'],

@@ -5,7 +5,8 @@ import type { Answers } from '../../src/design/answers';
 import { warningWords } from '../../src/words/en/warnings';
 import { createFormat } from '../../src/words/format';
 import { render } from '../../src/words/message';
-import { dipole, doublet, endFed, nonResonant, offCentre, otherWordings, warningsFor } from './raised-warnings';
+import { dipole } from './invented-antennas';
+import { doublet, endFed, nonResonant, offCentre, otherWordings, warningsFor } from './raised-warnings';
 
 const format = createFormat('metric');
 const found = (answers: Answers, code: string): Warning | undefined =>

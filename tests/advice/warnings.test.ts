@@ -8,16 +8,8 @@ import type { Answers } from '../../src/design/answers';
 import { warningWords } from '../../src/words/en/warnings';
 import { createFormat } from '../../src/words/format';
 import { render } from '../../src/words/message';
-import {
-  dipole,
-  doublet,
-  endFed,
-  nonResonant,
-  offCentre,
-  otherWordings,
-  vertical,
-  warningsFor,
-} from './raised-warnings';
+import { dipole } from './invented-antennas';
+import { doublet, endFed, nonResonant, offCentre, otherWordings, vertical, warningsFor } from './raised-warnings';
 
 interface Case {
   readonly id: keyof typeof severities;

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { heading, next, openApp, planId, saved } from './support/answering';
+import { answerBands, heading, next, openApp, planId, saved } from './support/answering';
 import { accessibilityFaults } from './support/axe';
 import { openBrowser } from './support/browser';
 import { openAt, overflow } from './support/invented-plan';
@@ -9,12 +9,7 @@ test('a wire with links, from the question to the last band trimmed', async () =
   const { url } = await serveBuilt();
   const { page, complaints } = await openBrowser();
   await openApp(page, url);
-  await page.getByRole('link', { name: 'New plan' }).click();
-  await heading(page, 'Which bands?');
-  await page.getByRole('checkbox', { name: '40 m', exact: true }).check();
-  await page.getByRole('checkbox', { name: '20 m', exact: true }).check();
-  await next(page);
-  await heading(page, 'What is the radiator?');
+  await answerBands(page);
   await page.getByRole('radio', { name: 'One wire with links for each band' }).check();
   await next(page);
   await heading(page, 'What is at the radio end?'); // it is fed in its middle: nothing to ask

@@ -2,29 +2,8 @@
 import { describe, expect, test } from 'vitest';
 import type { SolvedLengths } from '../../src/advice/field-facts';
 import type { Answers } from '../../src/design/answers';
-import { makePlan } from '../../src/plan/make-plan';
 import { solvedIn } from '../../src/plan/solved-in';
-
-const offCentre: Answers = {
-  bands: ['40m', '20m', '10m'],
-  radiator: 'straight-wire',
-  fedAt: 'off-centre',
-  wire: 'copper-2.0mm-bare',
-  shackEnd: 'radio-tuner',
-  heightM: 10,
-  feedLineLengthM: 25,
-};
-const endFed: Answers = { ...offCentre, fedAt: 'end' };
-const vertical: Answers = {
-  ...offCentre,
-  bands: ['20m'],
-  radiator: 'vertical',
-  fedAt: 'base',
-  heightM: 2.5,
-  returnPath: 'elevated-radials',
-};
-
-const planned = (answers: Answers, lengths: SolvedLengths) => makePlan(answers, { field: { bands: {}, lengths } });
+import { endFed, offCentre, planned, vertical } from './length-antennas';
 
 describe('what is said of lengths', () => {
   const base: SolvedLengths = { radiatorM: 20, ruleM: 20, pairs: {}, by: 'rule', swr: [] };

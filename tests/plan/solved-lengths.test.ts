@@ -17,30 +17,12 @@ import { makePlan } from '../../src/plan/make-plan';
 import { solvedIn } from '../../src/plan/solved-in';
 import { bandName } from '../../src/words/en/names';
 import { instrument } from './field-support';
+import { endFed, offCentre, planned, vertical } from './length-antennas';
 
 // Whole antennas are solved here, in plain code.
 vi.setConfig({ testTimeout: 120_000 });
 
 const FOOT_M = 0.3048;
-
-const offCentre: Answers = {
-  bands: ['40m', '20m', '10m'],
-  radiator: 'straight-wire',
-  fedAt: 'off-centre',
-  wire: 'copper-2.0mm-bare',
-  shackEnd: 'radio-tuner',
-  heightM: 10,
-  feedLineLengthM: 25,
-};
-const endFed: Answers = { ...offCentre, fedAt: 'end' };
-const vertical: Answers = {
-  ...offCentre,
-  bands: ['20m'],
-  radiator: 'vertical',
-  fedAt: 'base',
-  heightM: 2.5,
-  returnPath: 'elevated-radials',
-};
 
 function factsFor(answers: Answers): Facts {
   const facts = factsOf(Answers.parse(answers));
@@ -68,7 +50,6 @@ async function lengthsOf(answers: Answers): Promise<SolvedLengths> {
   return lengths;
 }
 
-const planned = (answers: Answers, lengths: SolvedLengths) => makePlan(answers, { field: { bands: {}, lengths } });
 const worst = (rows: SolvedLengths['swr'], of: 'rule' | 'chosen'): number => Math.max(...rows.map((each) => each[of]));
 
 describe('one wire fed at many places from one solution', () => {

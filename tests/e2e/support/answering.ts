@@ -11,14 +11,19 @@ export const next = (page: Page) => page.getByRole('button', { name: 'Next', exa
 export const done = (page: Page) => page.getByRole('button', { name: 'Done', exact: true }).click();
 export const saved = (page: Page) => page.getByText(/^Saved \d/).waitFor();
 
-/** Answers the four first questions of a new plan: an inverted V for 40 and 20 m, radio alone. Returns the plan's id. */
-export async function answerFirstFour(page: Page): Promise<string> {
+/** Begins a plan for 40 and 20 m, as far as the question what the radiator is. */
+export async function answerBands(page: Page): Promise<void> {
   await page.getByRole('link', { name: 'New plan' }).click();
   await heading(page, 'Which bands?');
   await page.getByRole('checkbox', { name: '40 m', exact: true }).check();
   await page.getByRole('checkbox', { name: '20 m', exact: true }).check();
   await next(page);
   await heading(page, 'What is the radiator?');
+}
+
+/** Answers the four first questions of a new plan: an inverted V for 40 and 20 m, radio alone. Returns the plan's id. */
+export async function answerFirstFour(page: Page): Promise<string> {
+  await answerBands(page);
   await page.getByRole('radio', { name: 'Wire over one support, both ends low' }).check();
   await next(page);
   await heading(page, 'Where is it fed?');
