@@ -62,6 +62,26 @@ export async function openScreen(page, url, path) {
   await page.goto('about:blank');
   await page.goto(url + path);
   await page.locator('h1').first().waitFor();
+  await untilShown(page, path);
+}
+
+/**
+ * Goes to another screen of the app that is open, as a link of it would, and waits as openScreen does. What the app has solved it keeps.
+ * @param {import('playwright-core').Page} page
+ * @param {string} path of another screen than the one in sight
+ */
+export async function goToScreen(page, path) {
+  await page.evaluate((hash) => {
+    if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+    location.hash = hash;
+  }, path);
+  // What is opened takes the focus, and no screen that is left can.
+  await page.waitForFunction(() => document.activeElement !== document.body);
+  await untilShown(page, path);
+}
+
+/** @param {import('playwright-core').Page} page @param {string} path */
+async function untilShown(page, path) {
   if (path.endsWith('/share')) await page.locator('img.card').waitFor();
   if (path.endsWith('/sheet')) await page.locator('svg.qr').waitFor();
   await page.evaluate(() => document.fonts.ready.then(() => undefined));

@@ -2,10 +2,11 @@ import { rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { everyScreen, keepPlan, links, openScreen } from '../every-screen.mjs';
+import { keepPlan, links, openScreen } from '../every-screen.mjs';
 import { writeInventedLanguage } from '../invented-language.mjs';
 import { desktop, openBrowser, phone } from './support/browser';
 import { buildApp } from './support/build-app';
+import { eachScreen } from './support/each-screen';
 import { serveBuilt } from './support/serve';
 
 const builds = resolve('node_modules/.cache/e2e', `invented-languages-${process.pid}`);
@@ -84,18 +85,13 @@ test.each([
 ])('every screen holds the words of $language on $on', async ({ language, options, widths }) => {
   const { url } = await serveBuilt(built[language]);
   const { page, complaints } = await openBrowser(options);
-  const id = await keepPlan(page, url, links.sloper);
   const faults: string[] = [];
-  for (const { name, path } of everyScreen(id)) {
-    await openScreen(page, url, path);
-    await page.evaluate(() => {
-      for (const foldout of document.querySelectorAll('details')) foldout.open = true;
-    });
+  await eachScreen(page, url, async (name) => {
     for (const width of widths) {
       await page.setViewportSize({ width, height: 740 });
       faults.push(...(await misfits(page)).map((fault) => `${name}, ${width} px wide: ${fault}`));
     }
-  }
+  });
   expect(faults).toEqual([]);
   expect(complaints).toEqual([]);
 });

@@ -1,5 +1,13 @@
 import type { Page } from 'playwright-core';
-import { everyScreen, keepPlan, links, openScreen, passGates } from '../../every-screen.mjs';
+import {
+  everyScreen,
+  goToScreen,
+  keepPlan,
+  links,
+  openScreen,
+  passGates,
+  type ScreenPlace,
+} from '../../every-screen.mjs';
 
 const unfold = (page: Page): Promise<void> =>
   page.evaluate(() => {
@@ -7,11 +15,24 @@ const unfold = (page: Page): Promise<void> =>
     scrollTo(0, 0);
   });
 
-/** Keeps an invented plan and looks at each of its screens, all that folds open, before and behind the cautions that stand in the way. */
-export async function eachScreen(page: Page, url: string, look: (name: string) => Promise<void>): Promise<void> {
+/**
+ * Keeps an invented plan and looks at each of its screens, and at some more, all that folds open, before and behind the cautions that stand in
+ * the way. The app is loaded once and its antenna solved once: the first screens of the plan are seen while that is under way, the rest after.
+ */
+export async function eachScreen(
+  page: Page,
+  url: string,
+  look: (name: string) => Promise<void>,
+  more: (id: string) => readonly ScreenPlace[] = () => [],
+): Promise<void> {
   const id = await keepPlan(page, url, links.sloper);
-  for (const { name, path } of everyScreen(id)) {
-    await openScreen(page, url, path);
+  const [first, ...others] = [...everyScreen(id), ...more(id)];
+  if (first === undefined) throw new Error('there are no screens');
+  await openScreen(page, url, first.path);
+  await unfold(page);
+  await look(first.name);
+  for (const { name, path } of others) {
+    await goToScreen(page, path);
     if (name === 'cut' || name === 'raise') {
       await unfold(page);
       await look(`${name}, cautions`);
