@@ -7,7 +7,7 @@ import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 import { createStaticServer, listen } from '../src/cli/static-server.mjs';
 import { findBrowser, openContext } from './browser.mjs';
-import { everyScreen, keepPlan, links, openScreen, passGates } from './every-screen.mjs';
+import { everyScreen, goToScreen, keepPlan, links, openScreen, passGates } from './every-screen.mjs';
 
 /** @typedef {{ width: number, height: number }} Size */
 
@@ -55,10 +55,17 @@ async function shoot(viewport, colorScheme, folder) {
   });
   const page = context.pages()[0] ?? (await context.newPage());
   const id = await keepPlan(page, url, links.sloper);
-  for (const { name, path } of everyScreen(id).filter((screen) => wanted(screen.name))) {
-    await openScreen(page, url, path);
-    if (forReadme && name === 'cut') await passGates(page);
-    await page.screenshot({ path: join(folder, `${name}.png`), fullPage: !forReadme });
+  const keep = (/** @type {string} */ name) =>
+    page.screenshot({ path: join(folder, `${name}.png`), fullPage: !forReadme });
+  for (const [index, { name, path }] of everyScreen(id)
+    .filter((screen) => wanted(screen.name))
+    .entries()) {
+    await (index === 0 ? openScreen(page, url, path) : goToScreen(page, path));
+    if (name === 'cut' || name === 'raise') {
+      if (!forReadme) await keep(`${name}-cautions`);
+      await passGates(page);
+    }
+    await keep(name);
   }
   await context.close();
   rmSync(profile, { recursive: true, force: true });
