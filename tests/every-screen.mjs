@@ -88,6 +88,12 @@ async function untilShown(page, path) {
 }
 
 /**
+ * Waits until nothing on a screen of a plan is still being worked out.
+ * @param {import('playwright-core').Page} page
+ */
+export const untilSolved = (page) => page.locator('.underway').first().waitFor({ state: 'detached' });
+
+/**
  * Ticks every line of every gate that stands in the way; returns how many gates there were.
  * @param {import('playwright-core').Page} page
  */

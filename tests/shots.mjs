@@ -7,7 +7,7 @@ import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 import { createStaticServer, listen } from '../src/cli/static-server.mjs';
 import { findBrowser, openContext } from './browser.mjs';
-import { everyScreen, goToScreen, keepPlan, links, openScreen, passGates } from './every-screen.mjs';
+import { everyScreen, goToScreen, keepPlan, links, openScreen, passGates, untilSolved } from './every-screen.mjs';
 
 /** @typedef {{ width: number, height: number }} Size */
 
@@ -65,6 +65,7 @@ async function shoot(viewport, colorScheme, folder) {
       if (!forReadme) await keep(`${name}-cautions`);
       await passGates(page);
     }
+    if (name === 'plan') await untilSolved(page);
     await keep(name);
   }
   await context.close();

@@ -81,8 +81,16 @@ test('held, the screen answers to nothing but A and then B', async () => {
   for (let brush = 0; brush < 2; brush++) await page.evaluate(() => history.back());
   expect([page.url(), await dialog.isVisible()]).toEqual([address, true]);
   expect(await accessibilityFaults(page)).toEqual([]);
+  // A phone short of memory loads the page in the pocket anew.
+  await page.reload();
+  await dialog.waitFor();
+  await page.evaluate(() => history.back());
+  expect([page.url(), await dialog.isVisible()]).toEqual([address, true]);
   await dialog.getByRole('button', { name: 'A' }).click();
   await dialog.getByRole('button', { name: 'B' }).click();
   await dialog.waitFor({ state: 'detached' });
   await piece(page, 1);
+  await page.reload();
+  await piece(page, 1);
+  expect(await dialog.isVisible()).toBe(false);
 });

@@ -51,6 +51,8 @@ test('one dip in, one fold out; a doubtful unit is asked; the log keeps it', asy
   await openAt(page, `#/plan/${id}`);
   await page.getByRole('heading', { name: 'Measured so far' }).waitFor();
   await page.getByText('Over the oak fork, drizzle', { exact: true }).waitFor();
+  await openAt(page, `#/plan/${id}/sheet`);
+  await page.locator('.sheet').getByText('Over the oak fork, drizzle', { exact: true }).waitFor();
   await openAt(page, `#/plan/${id}/trim`);
   await note.fill('Rain');
   await page.getByText('It said: Over the oak fork, drizzle').waitFor();

@@ -3,6 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { hold } from '../../words/en/job-screens';
 import { useSay } from '../say';
+import { recalled, remember } from '../tab-memory';
 
 export function HoldButton({ onHold }: { readonly onHold: () => void }) {
   const say = useSay();
@@ -71,11 +72,23 @@ export function Holding({ onLetGo, children }: { readonly onLetGo: () => void; r
   );
 }
 
+const key = 'halyard-held';
+
+/** Held or not. A phone that is short of memory drops a page in a pocket and loads it anew: what was held comes back held, with this tab. */
+export function useHeld(): [held: boolean, hold: (held: boolean) => void] {
+  const [held, setHeld] = useState(() => recalled(key) === location.hash);
+  const hold = (to: boolean): void => {
+    remember(key, to ? location.hash : null);
+    setHeld(to);
+  };
+  return [held, hold];
+}
+
 /** While it is held, "back" stays on the page: it finds the same address once more. */
 function useStay(): void {
   useEffect(() => {
-    const stay = (): void => history.pushState(history.state, '', location.href);
-    stay();
+    const stay = (): void => history.pushState({ held: true }, '', location.href);
+    if (history.state?.held !== true) stay(); // else the page was loaded anew while it was held
     addEventListener('popstate', stay);
     return () => {
       removeEventListener('popstate', stay);

@@ -17,7 +17,7 @@ const unfold = (page: Page): Promise<void> =>
 
 /**
  * Keeps an invented plan and looks at each of its screens, and at some more, all that folds open, before and behind the cautions that stand in
- * the way. The app is loaded once and its antenna solved once: the first screens of the plan are seen while that is under way, the rest after.
+ * the way. The app is loaded once and its antenna solved once: the screens before the plan are seen while that is under way, those after it solved.
  */
 export async function eachScreen(
   page: Page,
@@ -40,5 +40,9 @@ export async function eachScreen(
     }
     await unfold(page);
     await look(name);
+    if (name !== 'plan') continue;
+    await untilSolved(page);
+    await unfold(page);
+    await look(`${name}, solved`);
   }
 }

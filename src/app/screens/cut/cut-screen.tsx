@@ -12,7 +12,7 @@ import { language } from '../../../words/en/language';
 import { CallOut } from '../../jobs/call-out';
 import { gatesOf } from '../../jobs/gates';
 import { GatesFirst } from '../../jobs/gates-first';
-import { HoldButton, Holding } from '../../jobs/hold';
+import { HoldButton, Holding, useHeld } from '../../jobs/hold';
 import { type OpenPlan, WithPlan } from '../../jobs/open-plan';
 import { canSpeak, speak } from '../../jobs/speech';
 import { useStepKeys } from '../../jobs/step-keys';
@@ -48,7 +48,7 @@ function pieceAt({ cuts }: Plan, saved: SavedPlan, at: string): number | null {
 
 function Cutting({ plan, saved, name, at }: OpenPlan & { readonly at: string }) {
   const say = useSay();
-  const [held, setHeld] = useState(false);
+  const [held, hold] = useHeld();
   const index = pieceAt(plan, saved, at);
   const cut = index === null ? undefined : plan.cuts[index];
   const step = plan.steps.find(({ id }) => id === 'cut-wire');
@@ -56,7 +56,7 @@ function Cutting({ plan, saved, name, at }: OpenPlan & { readonly at: string }) 
   const up = { href: to.plan(saved.id), words: name };
   return (
     <>
-      <Top up={up}>{cut !== undefined && <HoldButton onHold={() => setHeld(true)} />}</Top>
+      <Top up={up}>{cut !== undefined && <HoldButton onHold={() => hold(true)} />}</Top>
       <GatesFirst gates={gates} saved={saved} title={say(cutScreen.cautionsFirst)} backHref={to.plan(saved.id)}>
         {() => {
           if (plan.cuts.length === 0) return <Nothing />;
@@ -65,7 +65,7 @@ function Cutting({ plan, saved, name, at }: OpenPlan & { readonly at: string }) 
         }}
       </GatesFirst>
       {held && cut !== undefined && (
-        <Holding onLetGo={() => setHeld(false)}>
+        <Holding onLetGo={() => hold(false)}>
           <h2>{say(cutScreen.heading, { count: cut.count, title: capital(cut.name) })}</h2>
           <CallOut metres={cut.cutM} />
         </Holding>

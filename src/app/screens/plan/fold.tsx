@@ -2,6 +2,7 @@
 import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { Underway } from '../../jobs/underway';
+import { recalled, remember } from '../../tab-memory';
 import './fold.css';
 
 const key = 'halyard-folds';
@@ -11,10 +12,10 @@ const turned = signal<ReadonlySet<string>>(new Set(kept()));
 
 function kept(): readonly string[] {
   try {
-    const found: unknown = JSON.parse(sessionStorage.getItem(key) ?? '[]');
+    const found: unknown = JSON.parse(recalled(key) ?? '[]');
     return Array.isArray(found) ? found.filter((id) => typeof id === 'string') : [];
   } catch {
-    return []; // storage is shut, or holds something else: every fold stands as it does at first
+    return []; // it holds something else: every fold stands as it does at first
   }
 }
 
@@ -24,11 +25,7 @@ function turn(id: string, isTurned: boolean): void {
   if (isTurned) next.add(id);
   else next.delete(id);
   turned.value = next;
-  try {
-    sessionStorage.setItem(key, JSON.stringify([...next]));
-  } catch {
-    // as above
-  }
+  remember(key, JSON.stringify([...next]));
 }
 
 /** What a `details` needs to stand as it was left. */

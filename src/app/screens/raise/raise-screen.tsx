@@ -1,5 +1,4 @@
 /** The job step by step, on the rope: cautions first, ticked line by line; then what to do; then the next step. Progress is kept. */
-import { useState } from 'preact/hooks';
 import type { SavedPlan } from '../../../design/saved-plan';
 import type { Plan } from '../../../plan/plan-schema';
 import { boxTest } from '../../../words/en/box-test-screen';
@@ -10,7 +9,7 @@ import { windScreen } from '../../../words/en/wind-screen';
 import { LocalCodes } from '../../jobs/gate';
 import { gatesOf } from '../../jobs/gates';
 import { GatesFirst } from '../../jobs/gates-first';
-import { HoldButton, Holding } from '../../jobs/hold';
+import { HoldButton, Holding, useHeld } from '../../jobs/hold';
 import { type OpenPlan, WithPlan } from '../../jobs/open-plan';
 import { PaperLinks } from '../../jobs/paper-links';
 import { useWakeLock } from '../../jobs/wake-lock';
@@ -58,7 +57,7 @@ function stepAt({ steps }: Plan, saved: SavedPlan, at: string): number {
 
 function Raising({ open, at }: { readonly open: OpenPlan; readonly at: string }) {
   const say = useSay();
-  const [held, setHeld] = useState(false);
+  const [held, hold] = useHeld();
   useWakeLock();
   const { plan, saved, name } = open;
   const index = stepAt(plan, saved, at);
@@ -66,7 +65,7 @@ function Raising({ open, at }: { readonly open: OpenPlan; readonly at: string })
   return (
     <>
       <Top up={{ href: to.plan(saved.id), words: name }}>
-        {step !== undefined && <HoldButton onHold={() => setHeld(true)} />}
+        {step !== undefined && <HoldButton onHold={() => hold(true)} />}
       </Top>
       {step === undefined ? (
         <NoStep plan={plan} saved={saved} />
@@ -83,7 +82,7 @@ function Raising({ open, at }: { readonly open: OpenPlan; readonly at: string })
         </GatesFirst>
       )}
       {held && step !== undefined && (
-        <Holding onLetGo={() => setHeld(false)}>
+        <Holding onLetGo={() => hold(false)}>
           <h2>{stepNames[step.id]}</h2>
           <StepText text={step.text} kind="held-text" />
         </Holding>

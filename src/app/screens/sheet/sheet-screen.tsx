@@ -13,6 +13,7 @@ import { type PlanRoute, to } from '../../routes';
 import { day, useSay } from '../../say';
 import { Answer } from '../plan/answer';
 import { Danger } from '../plan/danger';
+import { MeasuredView } from '../plan/measured-view';
 import { AssumedList, BandTable, MeasuredTable, MindList, PeopleTable, StepList } from './doings';
 import { ChainTable, CutTable, MakeList, PartsTable, SheetDrawing } from './things';
 import '../../jobs/jobs.css';
@@ -61,6 +62,7 @@ function Sheet({ saved, answers, plan, name }: OpenPlan) {
             <BandTable plan={plan} />
             <PeopleTable plan={plan} />
           </div>
+          <MeasuredView saved={saved} />
           <MeasuredTable plan={plan} />
           <MindList plan={plan} severity="other" />
           <AssumedList plan={plan} />

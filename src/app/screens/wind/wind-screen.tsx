@@ -6,7 +6,7 @@ import { jobs } from '../../../words/en/job-screens';
 import { language } from '../../../words/en/language';
 import { windScreen } from '../../../words/en/wind-screen';
 import { useFirmTap } from '../../jobs/firm-tap';
-import { HoldButton, Holding } from '../../jobs/hold';
+import { HoldButton, Holding, useHeld } from '../../jobs/hold';
 import { type OpenPlan, WithPlan } from '../../jobs/open-plan';
 import { canSpeak, speak } from '../../jobs/speech';
 import { useStepKeys } from '../../jobs/step-keys';
@@ -38,7 +38,7 @@ export function WindScreen({ route }: { route: BenchRoute }) {
 
 function Winding({ open: { plan, saved, name, study }, device }: { readonly open: OpenPlan; readonly device: string }) {
   const say = useSay();
-  const [held, setHeld] = useState(false);
+  const [held, hold] = useHeld();
   const lastBegun = useRef<WoundDevice | null>(null);
   const devices = woundDevices(plan);
   const index = Math.max(
@@ -69,7 +69,7 @@ function Winding({ open: { plan, saved, name, study }, device }: { readonly open
   return (
     <>
       <Top up={up}>
-        <HoldButton onHold={() => setHeld(true)} />
+        <HoldButton onHold={() => hold(true)} />
       </Top>
       <Counting
         key={wound.id}
@@ -79,7 +79,7 @@ function Winding({ open: { plan, saved, name, study }, device }: { readonly open
         canCount={isSettled || begunHere !== null}
       />
       {held && (
-        <Holding onLetGo={() => setHeld(false)}>
+        <Holding onLetGo={() => hold(false)}>
           <Count wound={inHand} count={count} />
         </Holding>
       )}
