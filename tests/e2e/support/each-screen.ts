@@ -7,6 +7,7 @@ import {
   openScreen,
   passGates,
   type ScreenPlace,
+  untilSolved,
 } from '../../every-screen.mjs';
 
 const unfold = (page: Page): Promise<void> =>
