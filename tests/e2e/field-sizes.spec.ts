@@ -136,15 +136,42 @@ test.each([
   240_000,
 );
 
-test('with text at 200 % every screen still fits its width', async () => {
+/** Texts that letters twice as large leave as they were, or nearly. What is larger than a page's title is legible as it is. */
+const notEnlarged = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const holders = new Set<Element>();
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
+      const holder = node.parentElement;
+      const isShown = holder?.checkVisibility() === true && holder.closest('.vh, svg, option') === null;
+      if (isShown && node.nodeValue?.trim() !== '') holders.add(holder);
+    }
+    const size = (each: Element): number => Number.parseFloat(getComputedStyle(each).fontSize);
+    const before = [...holders].map((each) => ({ each, px: size(each) }));
+    const { style } = document.documentElement;
+    style.fontSize = '200%';
+    const found = before.flatMap(({ each, px }) => {
+      const large = size(each);
+      const isEnlarged = large >= px * 1.95 || large > 32;
+      return isEnlarged ? [] : [`${px} to ${large} px: ${each.className}: ${each.textContent?.slice(0, 30)}`];
+    });
+    style.fontSize = '';
+    return found;
+  });
+
+test('with text at 200 % every text is larger, and every screen still fits its width', async () => {
   const { url } = await serveBuilt();
   const { page } = await openBrowser({ viewport: { width: 360, height: 740 } });
   const faults: string[] = [];
   await eachScreen(page, url, async (name) => {
+    faults.push(...(await notEnlarged(page)).map((fault) => `${name}: ${fault}`));
     await page.evaluate(() => {
       document.documentElement.style.fontSize = '200%';
     });
     faults.push(...(await lost(page)).map((fault) => `${name}: ${fault}`));
+    await page.evaluate(() => {
+      document.documentElement.style.fontSize = '';
+    });
   });
   expect(faults).toEqual([]);
 });

@@ -9,6 +9,7 @@ import { bandName } from '../../../words/en/names';
 import { readSwr } from '../../fields/read-swr';
 import { type OpenPlan, WithPlan } from '../../jobs/open-plan';
 import { type WoundDevice, woundDevices } from '../../jobs/windings';
+import { Columned } from '../../parts/column-table';
 import { SaveTrouble } from '../../parts/save-note';
 import { Top } from '../../parts/top';
 import { type BenchRoute, to } from '../../routes';
@@ -106,33 +107,35 @@ function Readings({ saved, wound, test, isSettled }: ReadingsProps) {
   const all = boxReadings(saved, wound.id);
   const inHand = buildInHand(boxBuild(wound), isSettled, all);
   return (
-    <table class="box-test">
-      <thead>
-        <tr>
-          <th scope="col">{say(boxTest.band)}</th>
-          <th scope="col">
-            {say(boxTest.expected)} <Underway isUnderway={!isSettled} />
-          </th>
-          <th scope="col">{say(boxTest.measured)}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {test.bands.map(({ band, swr }) => {
-          const reading = boxReadingKey(wound.id, inHand, band);
-          return (
-            <Reading
-              key={reading}
-              saved={saved}
-              reading={reading}
-              name={bandName(band)}
-              expected={say(boxTest.aboutSwr, { swr: decimalText(swr, 1) })}
-              judge={(measured) => (isSettled ? judgeSwr(measured, test.goodSwr, swr) : 'unjudged')}
-              earlier={all.find((each) => each.band === band && each.build !== inHand)}
-            />
-          );
-        })}
-      </tbody>
-    </table>
+    <Columned>
+      <table class="box-test">
+        <thead>
+          <tr>
+            <th scope="col">{say(boxTest.band)}</th>
+            <th scope="col">
+              {say(boxTest.expected)} <Underway isUnderway={!isSettled} />
+            </th>
+            <th scope="col">{say(boxTest.measured)}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {test.bands.map(({ band, swr }) => {
+            const reading = boxReadingKey(wound.id, inHand, band);
+            return (
+              <Reading
+                key={reading}
+                saved={saved}
+                reading={reading}
+                name={bandName(band)}
+                expected={say(boxTest.aboutSwr, { swr: decimalText(swr, 1) })}
+                judge={(measured) => (isSettled ? judgeSwr(measured, test.goodSwr, swr) : 'unjudged')}
+                earlier={all.find((each) => each.band === band && each.build !== inHand)}
+              />
+            );
+          })}
+        </tbody>
+      </table>
+    </Columned>
   );
 }
 
@@ -170,8 +173,8 @@ function Reading({ saved, reading, name, expected, judge, earlier }: ReadingProp
     <>
       <tr>
         <th scope="row">{name}</th>
-        <td>{expected}</td>
-        <td>
+        <td data-head={say(boxTest.expected)}>{expected}</td>
+        <td data-head={say(boxTest.measured)}>
           <input
             type="text"
             inputMode="decimal"

@@ -7,6 +7,7 @@ import { bandName } from '../../../words/en/names';
 import { planScreen } from '../../../words/en/plan-screen';
 import { swrText } from '../../../words/en/swr';
 import { Underway } from '../../jobs/underway';
+import { ColumnTable } from '../../parts/column-table';
 import { type Say, useSay } from '../../say';
 import { BandTape } from './band-tape';
 import { budgetOf } from './budget';
@@ -163,22 +164,15 @@ function Figures({ row, study }: { readonly row: BandRow; readonly study: BandSt
       <summary aria-label={`${say(planScreen.figures)}: ${bandName(row.band)}`}>{say(planScreen.figures)}</summary>
       <div class="reasons">
         {told.length > 0 && (
-          <table class="device-rows long">
-            <thead>
-              <tr>
-                <th scope="col">{say(planScreen.ofHundred)}</th>
-                <th scope="col">{say(planScreen.wattsColumn)}</th>
-              </tr>
-            </thead>
-            <tbody>
-              {told.map(({ name, watts }) => (
-                <tr key={name}>
-                  <th scope="row">{name}</th>
-                  <td>{say(planScreen.wattsIs, { watts: number(watts) })}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
+          <ColumnTable
+            kind="device-rows long"
+            heads={[say(planScreen.ofHundred), say(planScreen.wattsColumn)]}
+            rows={told.map(({ name, watts }) => ({
+              key: name,
+              name,
+              cells: [say(planScreen.wattsIs, { watts: number(watts) })],
+            }))}
+          />
         )}
         {lines.map((line) => (
           <p key={line}>{line}</p>

@@ -4,6 +4,7 @@ import { capital } from '../../../words/capital';
 import { planScreen } from '../../../words/en/plan-screen';
 import { KeyLength } from '../../jobs/key-length';
 import { Underway } from '../../jobs/underway';
+import { Columned } from '../../parts/column-table';
 import { to } from '../../routes';
 import { useSay } from '../../say';
 import { WorkingView } from './working-view';
@@ -28,33 +29,35 @@ export function CutList({ plan, planId, isUnderway }: CutListProps) {
         </h2>
         <Underway isUnderway={isUnderway} />
       </div>
-      <table class="cuts">
-        <thead class="vh">
-          <tr>
-            <th scope="col">{say(planScreen.piece)}</th>
-            <th scope="col">{say(planScreen.cutLength)}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {plan.cuts.map((cut) => (
-            <tr key={cut.piece}>
-              <th scope="row">
-                {capital(cut.name)}
-                {cut.count > 1 && <span>{say(planScreen.times, { count: cut.count })}</span>}
-                {cut.cutM - cut.finishedM > NO_SPARE_M && (
-                  <span>{say(planScreen.finished, { finishedM: cut.finishedM })}</span>
-                )}
-                {cut.legM !== null && cut.legM > cut.finishedM && (
-                  <span>{say(planScreen.legUpTo, { legM: cut.legM })}</span>
-                )}
-              </th>
-              <td>
-                <KeyLength metres={cut.cutM} what={cut.name} />
-              </td>
+      <Columned>
+        <table class="cuts">
+          <thead class="vh">
+            <tr>
+              <th scope="col">{say(planScreen.piece)}</th>
+              <th scope="col">{say(planScreen.cutLength)}</th>
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {plan.cuts.map((cut) => (
+              <tr key={cut.piece}>
+                <th scope="row">
+                  {capital(cut.name)}
+                  {cut.count > 1 && <span>{say(planScreen.times, { count: cut.count })}</span>}
+                  {cut.cutM - cut.finishedM > NO_SPARE_M && (
+                    <span>{say(planScreen.finished, { finishedM: cut.finishedM })}</span>
+                  )}
+                  {cut.legM !== null && cut.legM > cut.finishedM && (
+                    <span>{say(planScreen.legUpTo, { legM: cut.legM })}</span>
+                  )}
+                </th>
+                <td>
+                  <KeyLength metres={cut.cutM} what={cut.name} />
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </Columned>
       <details>
         <summary>{say(planScreen.cutFound)}</summary>
         {plan.fieldStudy?.lengths?.text.map((line) => (

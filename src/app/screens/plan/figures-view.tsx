@@ -2,6 +2,7 @@
 import type { ChainItem } from '../../../plan/plan-schema';
 import { bandName } from '../../../words/en/names';
 import { planScreen } from '../../../words/en/plan-screen';
+import { ColumnTable } from '../../parts/column-table';
 import { type Say, useSay } from '../../say';
 import { ChokeDrawing } from './choke-drawing';
 import { DeviceWorkings } from './device-workings';
@@ -31,36 +32,38 @@ export function FiguresView({ item, figures }: { readonly item: ChainItem; reado
 function ChokeRows({ rows }: { readonly rows: readonly Row[] }) {
   const say = useSay();
   return (
-    <table class="device-rows">
-      <thead>
-        <tr>
-          <th scope="col">{say(planScreen.band)}</th>
-          <th scope="col">{say(planScreen.ohmsColumn)}</th>
-          <th scope="col">{say(planScreen.neededColumn)}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map(({ band, ohm, neededOhm, heatW }) => (
-          <tr key={band}>
-            <th scope="row">{bandName(band)}</th>
-            <td>
-              {ohm === null ? say(planScreen.notKnown) : <b>{ohmsText(ohm.nominal, say)}</b>}
-              {ohm !== null && (
-                <span class="second">
-                  {say(planScreen.ohmsAre, { least: ohmsText(ohm.low, say), most: ohmsText(ohm.high, say) })}
-                </span>
-              )}
-            </td>
-            <td>
-              {verdict(ohm?.nominal ?? null, neededOhm, say)}
-              {heatW !== null && (
-                <span class="second">{say(planScreen.heatIs, { watts: say.format.number(heatW, 2) })}</span>
-              )}
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <ColumnTable
+      kind="device-rows"
+      heads={[say(planScreen.band), say(planScreen.ohmsColumn), say(planScreen.neededColumn)]}
+      rows={rows.map((row) => ({
+        key: row.band,
+        name: bandName(row.band),
+        cells: [<OhmsItHas key="has" {...row} />, <OhmsAskedFor key="asked" {...row} />],
+      }))}
+    />
+  );
+}
+
+function OhmsItHas({ ohm }: Row) {
+  const say = useSay();
+  if (ohm === null) return <>{say(planScreen.notKnown)}</>;
+  return (
+    <>
+      <b>{ohmsText(ohm.nominal, say)}</b>
+      <span class="second">
+        {say(planScreen.ohmsAre, { least: ohmsText(ohm.low, say), most: ohmsText(ohm.high, say) })}
+      </span>
+    </>
+  );
+}
+
+function OhmsAskedFor({ ohm, neededOhm, heatW }: Row) {
+  const say = useSay();
+  return (
+    <>
+      {verdict(ohm?.nominal ?? null, neededOhm, say)}
+      {heatW !== null && <span class="second">{say(planScreen.heatIs, { watts: say.format.number(heatW, 2) })}</span>}
+    </>
   );
 }
 
@@ -76,27 +79,17 @@ function verdict(nominal: number | null, neededOhm: number | null, say: Say): st
 function LossRows({ rows }: { readonly rows: readonly Row[] }) {
   const say = useSay();
   return (
-    <table class="device-rows">
-      <thead>
-        <tr>
-          <th scope="col">{say(planScreen.band)}</th>
-          <th scope="col">{say(planScreen.lossColumn)}</th>
-          <th scope="col">{say(planScreen.heatColumn)}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map(({ band, lossDb, heatW }) => (
-          <tr key={band}>
-            <th scope="row">{bandName(band)}</th>
-            <td>{say(planScreen.dbIs, { db: say.format.number(lossDb, 2) })}</td>
-            <td>
-              {heatW === null
-                ? say(planScreen.notKnown)
-                : say(planScreen.wattsIs, { watts: say.format.number(heatW, 2) })}
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <ColumnTable
+      kind="device-rows"
+      heads={[say(planScreen.band), say(planScreen.lossColumn), say(planScreen.heatColumn)]}
+      rows={rows.map(({ band, lossDb, heatW }) => ({
+        key: band,
+        name: bandName(band),
+        cells: [
+          say(planScreen.dbIs, { db: say.format.number(lossDb, 2) }),
+          heatW === null ? say(planScreen.notKnown) : say(planScreen.wattsIs, { watts: say.format.number(heatW, 2) }),
+        ],
+      }))}
+    />
   );
 }

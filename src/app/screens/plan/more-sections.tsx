@@ -10,10 +10,10 @@ import { verdictNames } from '../../../words/en/verdicts';
 import { partText } from '../../answer-text';
 import { PaperLinks } from '../../jobs/paper-links';
 import { SourceNote } from '../../jobs/source-note';
-import { Length } from '../../parts/length';
 import { type Say, useSay } from '../../say';
 import { Fold } from './fold';
 import { keepOutOf } from './keep-out';
+import { PeopleTable } from './people-table';
 import { PlacesView, RecalledLimits } from './places-view';
 import { WorkingView } from './working-view';
 
@@ -85,24 +85,7 @@ export function ExposureView({ plan, planId }: PlanProps & { readonly planId: st
   return (
     <Fold id="people" head={say(planScreen.exposure)} result={nearestText(plan, say)}>
       <p>{say(planScreen.exposureIntro, { rules: ruleSetName(first.ruleSet) })}</p>
-      <table class="people">
-        <thead>
-          <tr>
-            <th scope="col">{say(planScreen.band)}</th>
-            <th scope="col">{say(planScreen.knowing)}</th>
-            <th scope="col">{say(planScreen.anyone)}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {plan.exposure.map(({ band, knowingM, publicM }) => (
-            <tr key={band}>
-              <th scope="row">{bandName(band)}</th>
-              <td>{knowingM === null ? say(planScreen.notKnown) : <Length metres={knowingM} />}</td>
-              <td>{publicM === null ? say(planScreen.notKnown) : <Length metres={publicM} />}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <PeopleTable exposure={plan.exposure} />
       {good.length > 0 && <p>{say(planScreen.nearestOk, { bands: names(good) })}</p>}
       {over.length > 0 && (
         <p>

@@ -7,6 +7,7 @@ import { bandName } from '../../../words/en/names';
 import { planScreen } from '../../../words/en/plan-screen';
 import { stand } from '../../../words/en/stand-screen';
 import { partText } from '../../answer-text';
+import { ColumnTable } from '../../parts/column-table';
 import { to } from '../../routes';
 import { type Say, useSay } from '../../say';
 import { boxAtFeedPoint } from './feed-box';
@@ -70,30 +71,15 @@ function Currents({ rows }: { readonly rows: readonly BandStudy[] }) {
   const say = useSay();
   const columns = columnsOf(rows);
   return (
-    <table class="device-rows">
-      <thead>
-        <tr>
-          <th scope="col">{say(planScreen.band)}</th>
-          {columns.map((column) => (
-            <th scope="col" key={column}>
-              {say(planScreen[`outside_${column}`])}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map((row) => (
-          <tr key={row.band}>
-            <th scope="row">{bandName(row.band)}</th>
-            {columns.map((column) => (
-              <td key={column}>
-                <Current state={row[column]} />
-              </td>
-            ))}
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <ColumnTable
+      kind="device-rows"
+      heads={[say(planScreen.band), ...columns.map((column) => say(planScreen[`outside_${column}`]))]}
+      rows={rows.map((row) => ({
+        key: row.band,
+        name: bandName(row.band),
+        cells: columns.map((column) => <Current key={column} state={row[column]} />),
+      }))}
+    />
   );
 }
 
@@ -214,40 +200,35 @@ function Noise({ rows, isPortable }: NoiseProps) {
   return (
     <>
       <p>{say(planScreen.noiseIntro)}</p>
-      <table class="device-rows">
-        <thead>
-          <tr>
-            <th scope="col">{say(planScreen.band)}</th>
-            {noiseColumns.map((column) => (
-              <th scope="col" key={column}>
-                {say(planScreen[`noise_${column}`], { isPortable })}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {heard.map((row) => (
-            <tr key={row.band}>
-              <th scope="row">{bandName(row.band)}</th>
-              {noiseColumns.map((column) => (
-                <td key={column}>
-                  <b>{weaker(row.reception?.[column], say)}</b>
-                  {row.receptionOwned !== null && (
-                    <span class="second">
-                      {say(planScreen.noiseOwned, { weaker: weaker(row.receptionOwned[column], say) })}
-                    </span>
-                  )}
-                </td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <ColumnTable
+        kind="device-rows"
+        heads={[
+          say(planScreen.band),
+          ...noiseColumns.map((column) => say(planScreen[`noise_${column}`], { isPortable })),
+        ]}
+        rows={heard.map((row) => ({
+          key: row.band,
+          name: bandName(row.band),
+          cells: noiseColumns.map((column) => <Weaker key={column} row={row} column={column} />),
+        }))}
+      />
     </>
   );
 }
 
 const noiseColumns = ['fromHouseDb', 'outdoorsDb'] as const;
+
+function Weaker({ row, column }: { readonly row: BandStudy; readonly column: (typeof noiseColumns)[number] }) {
+  const say = useSay();
+  return (
+    <>
+      <b>{weaker(row.reception?.[column], say)}</b>
+      {row.receptionOwned !== null && (
+        <span class="second">{say(planScreen.noiseOwned, { weaker: weaker(row.receptionOwned[column], say) })}</span>
+      )}
+    </>
+  );
+}
 
 function weaker(db: number | null | undefined, say: Say): string {
   if (db == null) return say(planScreen.notKnown);

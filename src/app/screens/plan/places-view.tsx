@@ -4,6 +4,7 @@ import { type WorstAtPlace, worstAtPlaces } from '../../../plan/worst-at-places'
 import { fieldName, placeName, placesWords } from '../../../words/en/exposure';
 import { bandName } from '../../../words/en/names';
 import { planScreen } from '../../../words/en/plan-screen';
+import { ColumnTable } from '../../parts/column-table';
 import { useSay } from '../../say';
 
 interface ExposureProps {
@@ -18,28 +19,15 @@ export function PlacesView({ exposure }: ExposureProps) {
     <>
       <h3>{say(placesWords.head)}</h3>
       <p>{say(placesWords.intro)}</p>
-      <table class="people places">
-        <thead>
-          <tr>
-            <th scope="col">{say(placesWords.place)}</th>
-            <th scope="col">{say(planScreen.knowing)}</th>
-            <th scope="col">{say(planScreen.anyone)}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {places.map(({ place, knowing, everyone }) => (
-            <tr key={place}>
-              <th scope="row">{placeName(place)}</th>
-              <td>
-                <AtPlace {...knowing} />
-              </td>
-              <td>
-                <AtPlace {...everyone} />
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <ColumnTable
+        kind="people places"
+        heads={[say(placesWords.place), say(planScreen.knowing), say(planScreen.anyone)]}
+        rows={places.map(({ place, knowing, everyone }) => ({
+          key: place,
+          name: placeName(place),
+          cells: [<AtPlace key="knowing" {...knowing} />, <AtPlace key="everyone" {...everyone} />],
+        }))}
+      />
       <p class="small">{say(placesWords.watts)}</p>
     </>
   );

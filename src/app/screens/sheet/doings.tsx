@@ -8,8 +8,9 @@ import { sheet } from '../../../words/en/share-screen';
 import { stepNames } from '../../../words/en/steps';
 import { assumedText } from '../../assumed-text';
 import { gatesOf } from '../../jobs/gates';
-import { Length } from '../../parts/length';
+import { ColumnTable } from '../../parts/column-table';
 import { useSay } from '../../say';
+import { PeopleTable } from '../plan/people-table';
 import { Box } from './box';
 
 interface PlanProps {
@@ -84,31 +85,20 @@ export function BandTable({ plan }: PlanProps) {
   return (
     <section class="whole">
       <h2>{say(planScreen.bands)}</h2>
-      <table>
-        <thead>
-          <tr>
-            {[planScreen.band, sheet.swrAtRadio, sheet.loss, sheet.tuner].map((head) => (
-              <th key={head} scope="col">
-                {say(head)}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {plan.bands.map(({ band, swrAtRadio, lineLossDb, deviceLossDb, tunerNeeded }) => (
-            <tr key={band}>
-              <th scope="row">{bandName(band)}</th>
-              <td>{swr(swrAtRadio)}</td>
-              <td>
-                {lineLossDb === null
-                  ? say(planScreen.notKnown)
-                  : say(sheet.db, { db: say.format.number(lineLossDb + (deviceLossDb ?? 0), 2) })}
-              </td>
-              <td>{tuner(tunerNeeded)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <ColumnTable
+        heads={[planScreen.band, sheet.swrAtRadio, sheet.loss, sheet.tuner].map((head) => say(head))}
+        rows={plan.bands.map(({ band, swrAtRadio, lineLossDb, deviceLossDb, tunerNeeded }) => ({
+          key: band,
+          name: bandName(band),
+          cells: [
+            swr(swrAtRadio),
+            lineLossDb === null
+              ? say(planScreen.notKnown)
+              : say(sheet.db, { db: say.format.number(lineLossDb + (deviceLossDb ?? 0), 2) }),
+            tuner(tunerNeeded),
+          ],
+        }))}
+      />
     </section>
   );
 }
@@ -171,35 +161,15 @@ export function MindList({ plan, severity }: PlanProps & { readonly severity: 's
   );
 }
 
-export function PeopleTable({ plan }: PlanProps) {
+export function PeopleList({ plan }: PlanProps) {
   const say = useSay();
   const [first] = plan.exposure;
   if (first === undefined) return null;
-  const distance = (metres: number | null) => (metres === null ? say(planScreen.notKnown) : <Length metres={metres} />);
   return (
     <section class="whole">
       <h2>{say(planScreen.exposure)}</h2>
       <p>{say(planScreen.exposureIntro, { rules: ruleSetName(first.ruleSet) })}</p>
-      <table>
-        <thead>
-          <tr>
-            {[planScreen.band, planScreen.knowing, planScreen.anyone].map((head) => (
-              <th key={head} scope="col">
-                {say(head)}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {plan.exposure.map(({ band, knowingM, publicM }) => (
-            <tr key={band}>
-              <th scope="row">{bandName(band)}</th>
-              <td>{distance(knowingM)}</td>
-              <td>{distance(publicM)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <PeopleTable exposure={plan.exposure} />
     </section>
   );
 }

@@ -14,7 +14,7 @@ import { day, useSay } from '../../say';
 import { Answer } from '../plan/answer';
 import { Danger } from '../plan/danger';
 import { MeasuredView } from '../plan/measured-view';
-import { AssumedList, BandTable, MeasuredTable, MindList, PeopleTable, StepList } from './doings';
+import { AssumedList, BandTable, MeasuredTable, MindList, PeopleList, StepList } from './doings';
 import { ChainTable, CutTable, MakeList, PartsTable, SheetDrawing } from './things';
 import '../../jobs/jobs.css';
 import '../plan/plan.css';
@@ -60,7 +60,7 @@ function Sheet({ saved, answers, plan, name }: OpenPlan) {
           <StepList plan={plan} />
           <div class="pair">
             <BandTable plan={plan} />
-            <PeopleTable plan={plan} />
+            <PeopleList plan={plan} />
           </div>
           <MeasuredView saved={saved} />
           <MeasuredTable plan={plan} />

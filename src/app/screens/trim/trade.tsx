@@ -7,6 +7,7 @@ import { dipForLength, lengthForDip, trimStep } from '../../../physics/trim';
 import { bandName } from '../../../words/en/names';
 import { trimScreen } from '../../../words/en/trim-screen';
 import { Underway } from '../../jobs/underway';
+import { ColumnTable } from '../../parts/column-table';
 import { useSay } from '../../say';
 import { type DipNow, dipNow, mhzText, movedWith, wireInUseM } from './trim-state';
 import type { TrimTarget } from './trim-targets';
@@ -43,26 +44,24 @@ export function Trade({ saved, targets, target, isStepAsked, isUnderway }: Trade
         <h2 id="trade">{say(trimScreen.trade)}</h2>
         <Underway isUnderway={isUnderway} />
       </div>
-      <table class="trade">
-        <thead>
-          <tr>
-            <th scope="col">{say(trimScreen.band)}</th>
-            <th scope="col">{say(trimScreen.dipNow)}</th>
-            {stepM !== null && <th scope="col">{say(trimScreen.after)}</th>}
-            <th scope="col">{say(trimScreen.aimHead)}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {bands.map(({ each, wireM: ownM, now: { megahertz, measured } }) => (
-            <tr key={each.band}>
-              <th scope="row">{bandName(each.band)}</th>
-              <td>{measured ? mhzText(megahertz) : say(trimScreen.about, { mhz: mhzText(megahertz) })}</td>
-              {stepM !== null && <td>{mhzText(dipForLength(megahertz, ownM, ownM + stepM))}</td>}
-              <td>{mhzText(each.aimMHz)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <ColumnTable
+        kind="trade"
+        heads={[
+          say(trimScreen.band),
+          say(trimScreen.dipNow),
+          ...(stepM === null ? [] : [say(trimScreen.after)]),
+          say(trimScreen.aimHead),
+        ]}
+        rows={bands.map(({ each, wireM: ownM, now: { megahertz, measured } }) => ({
+          key: each.band,
+          name: bandName(each.band),
+          cells: [
+            measured ? mhzText(megahertz) : say(trimScreen.about, { mhz: mhzText(megahertz) }),
+            ...(stepM === null ? [] : [mhzText(dipForLength(megahertz, ownM, ownM + stepM))]),
+            mhzText(each.aimMHz),
+          ],
+        }))}
+      />
       <p>{say(isLinked ? trimScreen.tradeLinked : trimScreen.tradeNote)}</p>
       {!isLinked && <Favoured bands={bands} wireM={wireM} />}
     </section>
