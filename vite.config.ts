@@ -134,7 +134,14 @@ const app = (folder: string, words: FirstWords): ViteUserConfig => ({
     assetsInlineLimit: 0,
     manifest: true,
     // What the first screen needs comes in one piece: it compresses better than in a dozen, and nothing waits for another request.
-    rolldownOptions: { output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } } },
+    rolldownOptions: {
+      output: {
+        codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] },
+        // That piece lists the names of all others: the hashes are as short as the bundler lets them be.
+        chunkFileNames: 'assets/[name]-[hash:7].js',
+        assetFileNames: 'assets/[name]-[hash:7].[ext]',
+      },
+    },
   },
   worker: { format: 'es', plugins: () => [wordsFrom(folder), assemblyscript()] },
   preview: { headers: securityHeaders },

@@ -2,6 +2,7 @@
 import { signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { shell } from '../words/en/screens';
+import { focusOnHeading } from './kept-focus';
 import { Bar } from './parts/bar';
 import { titleByHeading } from './parts/page-title';
 import { applyUpdate, updateReady } from './pwa';
@@ -31,12 +32,10 @@ export function App() {
 
   useEffect(() => {
     if (screen === undefined) return;
-    const heading =
-      document.querySelector<HTMLElement>('[data-focus]') ?? document.querySelector<HTMLElement>('main h1, .top h1');
     titleByHeading(say);
     if (visits.value === 0) return; // the first page of a visit is read from its top
     scrollTo(0, 0);
-    heading?.focus({ preventScroll: true });
+    const heading = focusOnHeading();
     if (heading?.hasAttribute('data-focus')) heading.scrollIntoView({ block: 'center' });
   }, [visits.value, screen]);
 

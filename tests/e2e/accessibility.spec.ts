@@ -70,6 +70,16 @@ test('the focus goes to the heading of every screen that is opened, and is never
   }
 });
 
+test('a plan that is opened before plans can be made has the focus on its heading all the same', async () => {
+  const { url } = await serveBuilt();
+  const { page } = await openBrowser();
+  const id = await keepPlan(page, url, links.sloper);
+  await openScreen(page, url, '#/settings');
+  await openAt(page, `#/plan/${id}`);
+  await page.getByRole('heading', { level: 1, name: 'Sloper from the pole' }).waitFor();
+  await expect.poll(() => focused(page)).toBe('heading');
+});
+
 test('the focus is never lost by what is done on a screen', async () => {
   const { url } = await serveBuilt();
   const { page } = await openBrowser(desktop);

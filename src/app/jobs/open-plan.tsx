@@ -7,8 +7,10 @@ import { isDeleted, type SavedPlan } from '../../design/saved-plan';
 import type { Plan } from '../../plan/plan-schema';
 import { jobs } from '../../words/en/job-screens';
 import { plans, shell } from '../../words/en/screens';
+import { focusOnHeading } from '../kept-focus';
 import { titleByHeading } from '../parts/page-title';
 import { Top } from '../parts/top';
+import { visits } from '../router';
 import { to } from '../routes';
 import { useSay } from '../say';
 import { NotHere, ReadOnly } from '../screens/ask/not-here';
@@ -84,10 +86,13 @@ function FollowField({ answers }: { readonly answers: Answers }) {
   return null;
 }
 
-/** Stands after the screen, whose heading names the page. */
+/** Stands after the screen, whose heading names the page; opened before the plan was made, it had none to take the focus. */
 function NamePage({ planName }: { readonly planName: string }) {
   const say = useSay();
   useEffect(() => titleByHeading(say), [say]);
+  useEffect(() => {
+    if (visits.peek() > 0 && document.activeElement === document.body) focusOnHeading();
+  }, []);
   usePaperFoot(planName);
   return null;
 }
