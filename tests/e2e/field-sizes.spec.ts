@@ -51,10 +51,10 @@ const lost = (page: Page): Promise<string[]> =>
       .map((each) => `${each.className}: ${each.textContent?.slice(0, 30)}`);
   });
 
-/** Numbers whose unit stands on another line, and core codes parted at their hyphen. */
+/** Numbers whose unit stands on another line, and codes of cores and cables parted at their hyphen. */
 const parted = (page: Page): Promise<string[]> =>
   page.evaluate(() => {
-    const whole = /[\d½]+\s(?:[kmc]?m|k?W|[kM]?Hz|k?V|m?A|k?Ω|dB|ft|%)(?![\p{L}\d])|T\d+\u2060?-\u2060?\d+/gu;
+    const whole = /[\d½]+\s(?:[kmc]?m|k?W|[kM]?Hz|k?V|m?A|k?Ω|dB|ft|%)(?![\p{L}\d])|(?:T\d+|RG)\u2060?-\u2060?\d+/gu;
     const found: string[] = [];
     const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
     for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {

@@ -89,7 +89,7 @@ export const cautionLines: Readonly<Record<number, CautionWords>> = {
   ),
   6: line(
     (_d, f) =>
-      `Ask the line's operator before working under a line, or in the UK within ${f.length(9)} of pole lines or ${f.length(15)} of pylon lines.`,
+      `Ask the line’s operator before working under a line, or in the UK within ${f.length(9)} of pole lines or ${f.length(15)} of pylon lines.`,
     'They know the voltage and the true clearance.',
     'work-near-lines',
   ),
@@ -100,7 +100,7 @@ export const cautionLines: Readonly<Record<number, CautionWords>> = {
   ),
   8: line(
     (d, f) =>
-      `Get the landowner's leave, and plan routes that keep the public ${keepOut(d, f)} from every part of the antenna.`,
+      `Get the landowner’s leave, and plan routes that keep the public ${keepOut(d, f)} from every part of the antenna.`,
     'You answer for people who do not know you are transmitting.',
     'exposure-of-others',
   ),
@@ -250,7 +250,7 @@ export const cautionLines: Readonly<Record<number, CautionWords>> = {
     'us-exposure-bulletin',
   ),
   38: line(
-    "Ask anyone with a pacemaker, pump or other implant to stay well back and follow their doctor's advice.",
+    'Ask anyone with a pacemaker, pump or other implant to stay well back and follow their doctor’s advice.',
     'Exposure limits were not set for devices.',
     'implants-and-fuel',
   ),

@@ -22,7 +22,7 @@ export const deviceNotes: Readonly<Record<string, Message>> = {
   'choke-expect': (d, f) =>
     `${ohms(d, f, 'ohm')} on ${band(d)}, its weakest band${d.isReactive === true ? ', mostly reactance' : ''}; ${ohms(d, f, 'neededOhm')} is asked for.`,
   'choke-doubt': (d, f) =>
-    `Real rings lie up to ${figure(d, f, 'belowPercent')} % below and ${figure(d, f, 'abovePercent')} % above the maker's curve, and the capacitance of the winding is known within a half: there it has ${ohms(d, f, 'lowOhm')} to ${ohms(d, f, 'highOhm')}. Measure it if you can.`,
+    `Real rings lie up to ${figure(d, f, 'belowPercent')} % below and ${figure(d, f, 'abovePercent')} % above the maker’s curve, and the capacitance of the winding is known within a half: there it has ${ohms(d, f, 'lowOhm')} to ${ohms(d, f, 'highOhm')}. Measure it if you can.`,
   'choke-heat': (d, f) => `${chokeHeat(d, f)} Heat within a quarter.`,
   'choke-heat-likely': (d, f) =>
     `${chokeHeat(d, f)} That is the most found at antennas like this one, good to a factor of two, until this one is worked out.`,

@@ -38,7 +38,7 @@ const tunerLosses = (d: Data, f: Format): string => {
     d.gainBand === undefined
       ? 'It is better on none.'
       : `It is best on ${bandName(String(d.gainBand))}: ${figure(d, f, 'gainFourDb')} dB through it and ${figure(d, f, 'gainOneDb')} dB through a 1:1.`,
-    `Out of the tuner's reach: ${d.outOfReachOne} of ${d.cases} bands through a 1:1, ${d.outOfReachFour} through a 4:1.`,
+    `Out of the tuner’s reach: ${d.outOfReachOne} of ${d.cases} bands through a 1:1, ${d.outOfReachFour} through a 4:1.`,
   ];
   return `Computed for your wire and line into a usual T-network. ${sides.join(' ')}`;
 };
@@ -75,7 +75,7 @@ export const disputes: Readonly<Record<string, DisputeWords>> = {
     one: 'No: thousands work with nothing but the coax, and the SWR is the same.',
     other: 'Yes: what flows into the wire must flow out of something.',
     decides: (d, f) =>
-      `Both see the same thing. The shield at the box carries the wire's end current, about ${figure(d, f, 'endCurrentMa')} mA at ${figure(d, f, 'powerW')} W, whatever the SWR says. With no choke up to ${figure(d, f, 'houseMa')} mA of it reach the house on ${band(d)}; with two chokes about ${figure(d, f, 'bothMa')} mA.`,
+      `Both see the same thing. The shield at the box carries the wire’s end current, about ${figure(d, f, 'endCurrentMa')} mA at ${figure(d, f, 'powerW')} W, whatever the SWR says. With no choke up to ${figure(d, f, 'houseMa')} mA of it reach the house on ${band(d)}; with two chokes about ${figure(d, f, 'bothMa')} mA.`,
     house: 'The coax is your counterpoise: decide how much of it. The choke is where it ends.',
   },
   D4: {

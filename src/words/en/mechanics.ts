@@ -20,7 +20,7 @@ export const mechanicsWords = {
   weak: (d, f) =>
     `That leaves less than twice in hand (${f.number(Number(d.least), 2)} times). Take stronger wire, hang it with more sag, support its middle, or take it down before storm and ice.`,
   rope: (d, f) =>
-    `Rope: braided polyester of ${f.number(1000 * Number(d.diameterM))} mm or thicker (breaks at ${f.number(Number(d.ropeBreakN), 2)} N; sizes from memory, read the maker's figure). It should hold longer than the wire does.`,
+    `Rope: braided polyester of ${f.number(1000 * Number(d.diameterM))} mm or thicker (breaks at ${f.number(Number(d.ropeBreakN), 2)} N; sizes from memory, read the maker’s figure). It should hold longer than the wire does.`,
   tree: (d, f) =>
     `On a tree, run the rope over a pulley to a weight of ${f.number(Number(d.weightKg), 2)} kg that can travel ${f.length(Number(d.swayM))}: trees sway farther than wire stretches.`,
   guys: (d, f) =>

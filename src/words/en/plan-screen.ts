@@ -122,7 +122,7 @@ export const planScreen = {
   swrAtFeedPoint: ({ swr }) => `SWR there ${swr}:1.`,
   lineLoss: ({ db }) => `Line loss ${db} dB.`,
   deviceLoss: ({ db }) => `Loss in transformer and chokes ${db} dB.`,
-  shieldCurrent: ({ db }) => `Current on the coax outside, against the wire's own: ${db} dB.`,
+  shieldCurrent: ({ db }) => `Current on the coax outside, against the wire’s own: ${db} dB.`,
   tapeAim: ({ aim }) => `yours ${aim}`,
   tapeDip_at: ({ dip }) => `dip ${dip}`,
   tapeDip_lower: 'dip lower',

@@ -31,7 +31,7 @@ const ownWire = (d: D): string => `Hang a wire of its own for ${say.band(d)}, on
 const asked = (d: D): string =>
   ({
     radio: 'The radio alone stands',
-    'radio-tuner': "The radio's own tuner reaches",
+    'radio-tuner': 'The radio’s own tuner reaches',
     'feed-point-tuner': 'A tuner at the feed point reaches',
   })[String(d.shackEnd)] ?? 'A tuner like yours reaches';
 

@@ -31,9 +31,9 @@ export const siteWarnings = {
   'power-line-ask': {
     text: (d, f) =>
       `Do not raise it yet: a power line is ${say.length(d, f, 'nearestM')} away, and this antenna needs ${say.length(d, f, 'distanceM')}.`,
-    why: "A mast, wire or rope can fall or swing its full length in any direction. The line's operator knows its voltage and the true clearance.",
+    why: 'A mast, wire or rope can fall or swing its full length in any direction. The line’s operator knows its voltage and the true clearance.',
     waysOut: {
-      'ask-operator': "Ask the line's operator, and raise nothing until they have agreed.",
+      'ask-operator': 'Ask the line’s operator, and raise nothing until they have agreed.',
       'other-place': (d, f) =>
         `Choose a place where every overhead line is at least ${f.length(Number(d.distanceM))} away.`,
       'shorter-and-lower': 'Plan a shorter wire on a lower support, and look at the new distance.',
@@ -144,7 +144,7 @@ export const siteWarnings = {
       `Low for ${say.bands(d)}: ${say.length(d, f, 'heightM')} is ${say.number(d, f, 'waves')} of a wave, so the ground takes much of the power.`,
     why: 'Below a tenth of a wave the wire sends mostly straight up, warms the ground, and its dip shifts when you raise it. A low SWR can be that loss.',
     waysOut: {
-      raise: (d, f) => `Hang the wire's middle at ${say.length(d, f, 'wantedM')} or more.`,
+      raise: (d, f) => `Hang the wire’s middle at ${say.length(d, f, 'wantedM')} or more.`,
       'accept-near': 'Keep it so for contacts out to some hundred kilometres.',
       'use-vertical': 'For distance from low supports use a vertical with radials.',
     },

@@ -13,7 +13,7 @@ export const whyScreen = {
   in: 'Choke in',
   unit: 'mA',
   outIs: ({ percent }) =>
-    `reach the radio end on road 3, about ${percent}\u00a0% of the antenna's own current. Your coax is antenna too.`,
+    `reach the radio end on road 3, about ${percent}\u00a0% of the antenna’s own current. Your coax is antenna too.`,
   inIs: ({ percent }) => `are left on road 3, about ${percent}\u00a0%. Roads 1 and 2 do not notice the choke.`,
   choke: 'choke',
   wire: 'wire',

@@ -22,7 +22,7 @@ const transformer: Readonly<Record<string, Message>> = {
   'ratio-end-fed': (d, f) =>
     `${ratio(d, f)} because the end of a half-wave shows about ${ohms(d, f)}, which ÷ ${figure(d, f, 'ratio')} is 50 Ω. 56:1 and 64:1 fit too. At ${figure(d, f, 'powerW', 3)} W the wire end stands at about ${figure(d, f, 'peakV')} V peak: out of reach.`,
   'ratio-non-resonant': (d, f) =>
-    `${ratio(d, f)} because a wire that is no half-wave on any band shows some hundreds of ohms with reactance. ${ratio(d, f)} brings that within a wide-range tuner's reach; it does not make 50 Ω.`,
+    `${ratio(d, f)} because a wire that is no half-wave on any band shows some hundreds of ohms with reactance. ${ratio(d, f)} brings that within a wide-range tuner’s reach; it does not make 50 Ω.`,
   'ratio-non-resonant-vertical': (d, f) =>
     `${ratio(d, f)} because an upright wire of no particular length shows 100 to 400 Ω with reactance on most bands. The tuner does the rest.`,
   'ratio-loop-one-band': (d, f) => `${ratio(d, f)} because a full-wave loop shows 100 to 130 Ω on its lowest band.`,
@@ -119,14 +119,14 @@ const otherChokes: Readonly<Record<string, Message>> = {
 
 const lines: Readonly<Record<string, Message>> = {
   'line-twin-matched': (d) =>
-    `${lineName(String(d.line))} has the ohms of the folded dipole: on the band it is cut for the SWR on it is low, and so is the loss. Keep it a hand's width from metal and twist it once every metre or so.`,
+    `${lineName(String(d.line))} has the ohms of the folded dipole: on the band it is cut for the SWR on it is low, and so is the loss. Keep it a hand’s width from metal and twist it once every metre or so.`,
   'line-coax': (d) => `${lineName(String(d.line))}: its inside carries the signal, its outside should carry nothing.`,
   'line-square': (d, f) =>
     `Lead it away at a right angle to the wire for ${metres(d, f, 'legM')}, the length of a leg, then along the ground: the cable then picks up least, and the ground soaks up what is left.`,
   'line-under-wire':
     'It runs under or beside the wire, where it picks up current whatever choke is at the feed point. Re-route it if you can; if not, the choke at the entry is the one that counts.',
   'line-is-counterpoise': (d, f) =>
-    `These ${metres(d, f, 'lengthM')} of coax are the counterpoise: their outside carries the wire's end current. Lay them out straight, out of reach, and do not coil them.`,
+    `These ${metres(d, f, 'lengthM')} of coax are the counterpoise: their outside carries the wire’s end current. Lay them out straight, out of reach, and do not coil them.`,
   'line-part-of-antenna': (d, f) =>
     `These ${metres(d, f, 'lengthM')} of coax belong to the antenna. Let them hang straight down.`,
   'line-75-ohm':
@@ -134,7 +134,7 @@ const lines: Readonly<Record<string, Message>> = {
   'line-doublet-on-coax':
     'A doublet of no particular length belongs on open-wire line: on coax the mismatch turns much of the power into heat. Change the line, or cut the wire to resonance.',
   'line-open-wire': (d) =>
-    `${lineName(String(d.line))}: it loses little at any SWR, so the tuner can sit indoors. Keep it a hand's width from metal and twist it once every metre or so.`,
+    `${lineName(String(d.line))}: it loses little at any SWR, so the tuner can sit indoors. Keep it a hand’s width from metal and twist it once every metre or so.`,
   'line-clear-length': (d, f) =>
     `${metres(d, f, 'lengthM')} of it tunes more easily than ${metres(d, f, 'toldM')}: one leg plus line then stays away from a half-wave on every band.`,
   'line-open-after-tuner':
