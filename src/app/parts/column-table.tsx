@@ -13,10 +13,10 @@ interface ColumnTableProps {
   /** The first is that of the rows' names. */
   readonly heads: readonly string[];
   readonly rows: readonly TableRow[];
-  readonly kind?: string;
+  readonly class?: string;
 }
 
-export function ColumnTable({ heads, rows, kind }: ColumnTableProps) {
+export function ColumnTable({ heads, rows, class: kind }: ColumnTableProps) {
   return (
     <Columned>
       <table class={kind}>

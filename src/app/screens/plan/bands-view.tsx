@@ -165,7 +165,7 @@ function Figures({ row, study }: { readonly row: BandRow; readonly study: BandSt
       <div class="reasons">
         {told.length > 0 && (
           <ColumnTable
-            kind="device-rows long"
+            class="device-rows long"
             heads={[say(planScreen.ofHundred), say(planScreen.wattsColumn)]}
             rows={told.map(({ name, watts }) => ({
               key: name,

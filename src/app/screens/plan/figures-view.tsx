@@ -33,7 +33,7 @@ function ChokeRows({ rows }: { readonly rows: readonly Row[] }) {
   const say = useSay();
   return (
     <ColumnTable
-      kind="device-rows"
+      class="device-rows"
       heads={[say(planScreen.band), say(planScreen.ohmsColumn), say(planScreen.neededColumn)]}
       rows={rows.map((row) => ({
         key: row.band,
@@ -80,7 +80,7 @@ function LossRows({ rows }: { readonly rows: readonly Row[] }) {
   const say = useSay();
   return (
     <ColumnTable
-      kind="device-rows"
+      class="device-rows"
       heads={[say(planScreen.band), say(planScreen.lossColumn), say(planScreen.heatColumn)]}
       rows={rows.map(({ band, lossDb, heatW }) => ({
         key: band,

@@ -72,7 +72,7 @@ function Currents({ rows }: { readonly rows: readonly BandStudy[] }) {
   const columns = columnsOf(rows);
   return (
     <ColumnTable
-      kind="device-rows"
+      class="device-rows"
       heads={[say(planScreen.band), ...columns.map((column) => say(planScreen[`outside_${column}`]))]}
       rows={rows.map((row) => ({
         key: row.band,
@@ -201,7 +201,7 @@ function Noise({ rows, isPortable }: NoiseProps) {
     <>
       <p>{say(planScreen.noiseIntro)}</p>
       <ColumnTable
-        kind="device-rows"
+        class="device-rows"
         heads={[
           say(planScreen.band),
           ...noiseColumns.map((column) => say(planScreen[`noise_${column}`], { isPortable })),

@@ -10,7 +10,7 @@ export function PeopleTable({ exposure }: { readonly exposure: Plan['exposure'] 
   const say = useSay();
   return (
     <ColumnTable
-      kind="people"
+      class="people"
       heads={[say(planScreen.band), say(planScreen.knowing), say(planScreen.anyone)]}
       rows={exposure.map(({ band, knowingM, publicM }) => ({
         key: band,

@@ -20,7 +20,7 @@ export function PlacesView({ exposure }: ExposureProps) {
       <h3>{say(placesWords.head)}</h3>
       <p>{say(placesWords.intro)}</p>
       <ColumnTable
-        kind="people places"
+        class="people places"
         heads={[say(placesWords.place), say(planScreen.knowing), say(planScreen.anyone)]}
         rows={places.map(({ place, knowing, everyone }) => ({
           key: place,

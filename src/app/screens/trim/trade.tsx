@@ -45,7 +45,7 @@ export function Trade({ saved, targets, target, isStepAsked, isUnderway }: Trade
         <Underway isUnderway={isUnderway} />
       </div>
       <ColumnTable
-        kind="trade"
+        class="trade"
         heads={[
           say(trimScreen.band),
           say(trimScreen.dipNow),
