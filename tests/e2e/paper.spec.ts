@@ -44,14 +44,10 @@ const isIn = (told: string, text: string): boolean =>
   told.includes(text) ||
   [...text].some((_, at) => at > 0 && told.includes(text.slice(0, at)) && told.includes(text.slice(at)));
 
-/** A digit keeps this part of its size free at its side, and large ones hang out by it, to stand in line with what is below. */
-const OWN_MARGIN = 0.03;
-
 const isCutOff =
   ({ box: [left, lower, right, upper] }: PrintedPage) =>
   ({ text, xPt, yPt, sizePt }: PrintedPage['glyphs'][number]): boolean =>
-    text.trim() !== '' &&
-    (xPt + OWN_MARGIN * sizePt < left || xPt + sizePt / 4 > right || yPt < lower || yPt + sizePt / 2 > upper);
+    text.trim() !== '' && (xPt < left || xPt + sizePt / 4 > right || yPt < lower || yPt + sizePt / 2 > upper);
 
 /** Letters on which others stand. The same letter twice in one place is its outline and its filling. */
 function overprinted({ glyphs }: PrintedPage): string[] {
